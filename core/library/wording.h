@@ -1,0 +1,43 @@
+// Turns an exercise's words into this person's words: {placeholders} become limbs, sides and hands.
+#pragma once
+
+#include <absl/status/statusor.h>
+
+#include <map>
+#include <string>
+
+#include "core/library/catalogue.h"
+#include "core/records/person.pb.h"
+#include "core/records/programme.pb.h"
+
+namespace newel {
+
+// The person's two legs as roles, worked out once from the record.
+struct Limbs {
+  bool both_lost = false;
+  v1::Side prosthetic = v1::SIDE_UNSPECIFIED;  // UNSPECIFIED when both are lost
+  v1::Side sound = v1::SIDE_UNSPECIFIED;       // UNSPECIFIED when both are lost
+  v1::Side stronger = v1::SIDE_UNSPECIFIED;    // UNSPECIFIED when both are lost and nobody chose
+  v1::Side weaker = v1::SIDE_UNSPECIFIED;
+};
+Limbs limbsOf(const v1::Person& person);
+v1::Side otherSide(v1::Side side);
+// The level on `side`, UNSPECIFIED when that limb is sound.
+v1::LimbLossLevel levelOf(const v1::Person& person, v1::Side side);
+
+// Everything a text may ask for. `working` is UNSPECIFIED where no one side works.
+struct WordingContext {
+  const Catalogue* catalogue = nullptr;
+  const v1::Person* person = nullptr;
+  const v1::Entry* entry = nullptr;
+  std::string language = "en";
+  v1::Side working = v1::SIDE_UNSPECIFIED;
+};
+
+// Placeholders: {working} {other} {prosthetic} {sound} {stronger} {weaker} (a leg, as "left leg"),
+// {working_arm} {opposite_arm} (an arm), {working_side} (as "left"), {support} (what the hands hold).
+// kInvalidArgument when a placeholder is unknown or has no answer for this person (for example {sound}
+// with both limbs lost): the caller must not show the text.
+absl::StatusOr<std::string> resolveWords(const std::string& text, const WordingContext& context);
+
+}  // namespace newel

@@ -1,0 +1,29 @@
+// One entry for one person, expanded to beats. Pure: the same input gives the same bytes.
+#pragma once
+
+#include <absl/status/statusor.h>
+
+#include <string>
+#include <vector>
+
+#include "core/library/catalogue.h"
+#include "core/records/person.pb.h"
+#include "core/records/programme.pb.h"
+#include "core/records/timeline.pb.h"
+
+namespace newel {
+
+// Beats are contiguous from 0 ms, never overlap, and sum to total_ms. Every set begins with get-ready or
+// rest; sides follow the entry's policy; a hold beat lasts exactly hold_s. `language`: BCP 47; falls back
+// whole to "en" when the exercise has no words in it (Timeline.fell_back).
+// Errors, each naming the field: kInvalidArgument (entry or person does not pass check(), dose kind, support
+// or side policy the exercise does not have), kNotFound (exercise id or revision), kFailedPrecondition (no
+// meaning for this person: refused when both limbs are lost, no leading leg chosen, prosthesis asked for and
+// none owned).
+absl::StatusOr<v1::Timeline> compileTimeline(const v1::Entry& entry, const v1::Person& person,
+                                             const Catalogue& catalogue, const std::string& language);
+
+// What was done, counted over the beats [0, end) that were completed; `done` says which.
+v1::DoseCount countDose(const v1::Timeline& timeline, const std::vector<bool>& done);
+
+}  // namespace newel

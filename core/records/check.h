@@ -1,0 +1,41 @@
+// Checks a record at the door: everything that came from disk, network or a person passes here before
+// any other code sees it. Not here: whether an exercise is safe for a person (core/safety).
+#pragma once
+
+#include <absl/status/status.h>
+
+#include "core/records/exercise.pb.h"
+#include "core/records/identity.pb.h"
+#include "core/records/measure.pb.h"
+#include "core/records/message.pb.h"
+#include "core/records/person.pb.h"
+#include "core/records/practice.pb.h"
+#include "core/records/programme.pb.h"
+#include "core/records/rule.pb.h"
+
+namespace newel {
+
+// Each returns OK, or kInvalidArgument whose message begins with the path of the first bad field, for
+// example "entries[2].dose.sets.hold_s: 400 is over 120". An UNSPECIFIED enumeration where a value is
+// required, an unknown enumeration value, an id that is not a UUID, a day that is not YYYY-MM-DD, an
+// unknown zone name's form, a number out of the range the .proto states: all are refused.
+// Unknown fields are NOT an error: a newer program may have written them, and they are kept.
+absl::Status check(const v1::Person& person);
+absl::Status check(const v1::Identity& identity);
+absl::Status check(const v1::ClinicCard& card);
+absl::Status check(const v1::Exercise& exercise);
+absl::Status check(const v1::ExerciseWords& words);
+absl::Status check(const v1::Dose& dose);
+absl::Status check(const v1::Schedule& schedule);
+absl::Status check(const v1::Entry& entry);
+absl::Status check(const v1::Programme& programme);
+absl::Status check(const v1::HoldOrder& order);
+absl::Status check(const v1::Practice& practice);
+absl::Status check(const v1::JournalLine& line);
+absl::Status check(const v1::Message& message);
+absl::Status check(const v1::Receipt& receipt);
+absl::Status check(const v1::Measure& measure);
+absl::Status check(const v1::Rule& rule);
+absl::Status check(const v1::ReadyQuestion& question);
+
+}  // namespace newel

@@ -1,0 +1,54 @@
+// The desk's client of the hub: blocking calls with deadlines; the UI makes them off its own thread.
+// One call at a time per client, except watch(). Errors are gRPC's codes with the hub's words.
+#pragma once
+
+#include <absl/status/statusor.h>
+
+#include <functional>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "sync/protocol/desk_service.pb.h"
+
+namespace newel {
+
+class DeskClient {
+ public:
+  struct Options {
+    std::string address;              // host:port
+    std::string certificate_sha256;   // 32 bytes: the hub's pin, given by whoever runs the hub
+  };
+  // kUnavailable no hub there; kUnauthenticated the certificate is another one.
+  static absl::StatusOr<std::unique_ptr<DeskClient>> connect(const Options& options);
+  ~DeskClient();
+
+  absl::StatusOr<v1::SignInReply> signIn(const std::string& user_name, const std::string& password);
+  absl::Status signOut();
+  absl::StatusOr<std::vector<v1::CaseRow>> caseload();
+  absl::StatusOr<v1::GetPersonReply> person(const std::string& person_id);
+  absl::StatusOr<std::uint64_t> putPerson(const v1::PutPersonRequest& request);
+  absl::StatusOr<v1::SignProgrammeReply> signProgramme(const v1::SignProgrammeRequest& request);
+  absl::StatusOr<std::vector<v1::Programme>> programmes(const std::string& person_id);  // oldest first
+  absl::StatusOr<v1::HoldOrder> issueHold(const v1::IssueHoldRequest& request);
+  absl::StatusOr<std::vector<v1::HoldOrder>> holds(const std::string& person_id);
+  absl::StatusOr<v1::Message> sendMessage(const v1::SendMessageRequest& request);
+  absl::StatusOr<std::vector<v1::Message>> messages(const std::string& person_id, bool mark_read);
+  absl::StatusOr<std::vector<v1::Practice>> practices(const std::string& person_id);
+  absl::StatusOr<std::vector<v1::Receipt>> receipts(const std::string& person_id);
+  absl::StatusOr<v1::CreatePairingReply> createPairing(const std::string& person_id);
+  absl::StatusOr<std::vector<v1::Device>> devices(const std::string& person_id);
+  absl::Status revokeDevice(const std::string& device_id);
+
+  // Calls `changed` with a person id on the client's own thread until stopWatching() or an error, then
+  // again after a back-off. Empty id: everything may have changed.
+  void watch(std::function<void(const std::string& person_id)> changed);
+  void stopWatching();
+
+ private:
+  class Impl;
+  explicit DeskClient(std::unique_ptr<Impl> impl);
+  std::unique_ptr<Impl> m_impl;
+};
+
+}  // namespace newel
