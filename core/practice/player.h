@@ -15,12 +15,12 @@
 namespace newel {
 
 enum class PlayerState {
-  Idle,         // not started
-  Running,      // a beat is under way
-  WaitingTap,   // by_person: the move's shown time is over, a tap goes on
-  Paused,       // by the person or the system; the beat under way is void when it was a hold
-  Ended,        // all beats done
-  Stopped,      // by reason, skip or hold order; nothing follows
+  Idle,        // not started
+  Running,     // a beat is under way
+  WaitingTap,  // by_person: the move's shown time is over, a tap goes on
+  Paused,      // by the person or the system; the beat under way is void when it was a hold
+  Ended,       // all beats done
+  Stopped,     // by reason, skip or hold order; nothing follows
 };
 
 // What happened since the last call, oldest first; the caller appends each to the journal before showing it.
@@ -49,12 +49,12 @@ class Player {
   std::vector<PlayerEvent> pause(absl::Duration now);
   // A hold or move that was cut begins anew (its BEAT_VOIDED was written at the pause); other beats go on.
   std::vector<PlayerEvent> resume(absl::Duration now);
-  std::vector<PlayerEvent> tapDone(absl::Duration now);      // by_person only
-  std::vector<PlayerEvent> repeatBeat(absl::Duration now);   // the present beat from its start
-  std::vector<PlayerEvent> skipBeat(absl::Duration now);     // rest and get-ready only: go now
+  std::vector<PlayerEvent> tapDone(absl::Duration now);     // by_person only
+  std::vector<PlayerEvent> repeatBeat(absl::Duration now);  // the present beat from its start
+  std::vector<PlayerEvent> skipBeat(absl::Duration now);    // rest and get-ready only: go now
   std::vector<PlayerEvent> lengthenRest(absl::Duration now, absl::Duration by);
-  std::vector<PlayerEvent> stop(absl::Duration now, v1::StopReason reason);   // ends this entry
-  std::vector<PlayerEvent> hold(absl::Duration now);         // a hold order arrived: Stopped at once
+  std::vector<PlayerEvent> stop(absl::Duration now, v1::StopReason reason);  // ends this entry
+  std::vector<PlayerEvent> hold(absl::Duration now);  // a hold order arrived: Stopped at once
 
   PlayerState state() const { return m_state; }
   const v1::Timeline& timeline() const { return m_timeline; }
@@ -71,8 +71,8 @@ class Player {
   v1::Timeline m_timeline;
   PlayerState m_state = PlayerState::Idle;
   std::uint32_t m_beat = 0;
-  absl::Duration m_beat_end;       // instant, while Running
-  absl::Duration m_left;           // while Paused
+  absl::Duration m_beat_end;  // instant, while Running
+  absl::Duration m_left;      // while Paused
   absl::Duration m_last_call;
   std::vector<bool> m_done;
   std::uint32_t m_voided_holds = 0;

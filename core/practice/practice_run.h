@@ -22,35 +22,35 @@
 namespace newel {
 
 enum class RunStep {
-  Question,    // question() says which
-  PainBefore,  // one number before the first entry
-  Support,     // support of the coming entry must be confirmed before it starts
-  Ready,       // the coming entry may start
-  Playing,     // player() leads
-  Rating,      // pain and effort of the entry just ended
-  WhatHappened,// Stop was pressed: which reason
-  Verdict,     // a rule spoke: verdict() says what; the only way on is acknowledge()
+  Question,      // question() says which
+  PainBefore,    // one number before the first entry
+  Support,       // support of the coming entry must be confirmed before it starts
+  Ready,         // the coming entry may start
+  Playing,       // player() leads
+  Rating,        // pain and effort of the entry just ended
+  WhatHappened,  // Stop was pressed: which reason
+  Verdict,       // a rule spoke: verdict() says what; the only way on is acknowledge()
   Closed,
 };
 
 // What the person is told when a rule ends or thins the practice.
 struct Verdict {
-  std::vector<v1::Finding> findings;   // highest first
+  std::vector<v1::Finding> findings;  // highest first
   bool ends_practice = false;
 };
 
 struct RunInput {
-  std::string practice_id;             // UUIDv7
+  std::string practice_id;  // UUIDv7
   v1::Programme programme;
   v1::Person person;
-  std::vector<v1::OccasionRef> occasions;   // in the order to do them
-  std::string zone;                    // where the person is now
+  std::vector<v1::OccasionRef> occasions;  // in the order to do them
+  std::string zone;                        // where the person is now
   std::string local_day;
   std::string language;
   std::string app_version;
   std::vector<std::string> held_entry_ids;  // under a hold order: left out
   bool held_all = false;
-  RuleFacts history;                   // facts about the past the rules may look at (core/safety/facts.h)
+  RuleFacts history;  // facts about the past the rules may look at (core/safety/facts.h)
 };
 
 class PracticeRun {
@@ -67,20 +67,21 @@ class PracticeRun {
   // run waits Paused before it. kDataLoss when the lines are not a prefix some begin() could have written.
   static absl::StatusOr<std::unique_ptr<PracticeRun>> takeUp(RunInput input,
                                                              const std::vector<v1::JournalLine>& lines,
-                                                             const Catalogue& catalogue, const RuleBook& rules,
-                                                             absl::Time wall, absl::Duration now, Keep keep);
+                                                             const Catalogue& catalogue,
+                                                             const RuleBook& rules, absl::Time wall,
+                                                             absl::Duration now, Keep keep);
 
   RunStep step() const;
-  const v1::ReadyQuestion* question() const;              // at Question
-  int questionNumber() const;                             // from 1
+  const v1::ReadyQuestion* question() const;  // at Question
+  int questionNumber() const;                 // from 1
   int questionCount() const;
-  const Player* player() const;                           // at Playing, else nullptr
-  std::size_t entryIndex() const;                         // the coming or present entry
+  const Player* player() const;    // at Playing, else nullptr
+  std::size_t entryIndex() const;  // the coming or present entry
   std::size_t entryCount() const;
   const v1::Entry& entry(std::size_t index) const;
   const v1::Timeline& timeline(std::size_t index) const;
   bool entryLeftOut(std::size_t index) const;
-  std::optional<v1::Finding> caution(std::size_t index) const;   // the highest one, at most one is shown
+  std::optional<v1::Finding> caution(std::size_t index) const;  // the highest one, at most one is shown
   const Verdict* verdict() const;
 
   // Every call: elapsed instant and wall time now. kFailedPrecondition when the step does not take it.
@@ -98,7 +99,8 @@ class PracticeRun {
   // Stop acts at once (the player is Stopped); stopReason() then says why, and the rules decide what follows.
   absl::Status stopPressed(absl::Time wall, absl::Duration now);
   absl::Status stopReason(v1::StopReason reason, absl::Time wall, absl::Duration now);
-  absl::Status skipEntry(v1::StopReason reason, const std::string& words, absl::Time wall, absl::Duration now);
+  absl::Status skipEntry(v1::StopReason reason, const std::string& words, absl::Time wall,
+                         absl::Duration now);
   absl::Status rate(std::uint32_t pain_0_10, std::uint32_t effort_0_10, absl::Time wall, absl::Duration now);
   absl::Status acknowledge(absl::Time wall, absl::Duration now);
   // A hold order arrived. Ends the practice (everything) or the entries it names, at once, in any step.

@@ -14,7 +14,8 @@ namespace newel {
 absl::Status parseText(const std::string& text, const std::string& name, google::protobuf::Message& message);
 
 // Parses proto3 JSON (a leading "{" after white space) or protobuf text, whichever it is.
-absl::Status parseTextOrJson(const std::string& text, const std::string& name, google::protobuf::Message& message);
+absl::Status parseTextOrJson(const std::string& text, const std::string& name,
+                             google::protobuf::Message& message);
 
 // proto3 JSON with field names as in the .proto, two-space indent; fields that are not set are left out.
 std::string toJson(const google::protobuf::Message& message);

@@ -16,8 +16,8 @@ namespace newel {
 class DeskClient {
  public:
   struct Options {
-    std::string address;              // host:port
-    std::string certificate_sha256;   // 32 bytes: the hub's pin, given by whoever runs the hub
+    std::string address;             // host:port
+    std::string certificate_sha256;  // 32 bytes: the hub's pin, given by whoever runs the hub
   };
   // kUnavailable no hub there; kUnauthenticated the certificate is another one.
   static absl::StatusOr<std::unique_ptr<DeskClient>> connect(const Options& options);

@@ -24,12 +24,12 @@ namespace newel {
 
 struct HomeState {
   bool paired = false;
-  bool revoked = false;               // the clinic ended this phone's access; data stays readable
-  std::uint64_t queued = 0;           // records not yet acknowledged
-  std::uint64_t set_aside = 0;        // refused by the hub for good, kept and exportable
+  bool revoked = false;         // the clinic ended this phone's access; data stays readable
+  std::uint64_t queued = 0;     // records not yet acknowledged
+  std::uint64_t set_aside = 0;  // refused by the hub for good, kept and exportable
   std::optional<absl::Time> last_contact;
-  std::string last_problem;           // text key ("sync.no-network", "sync.wrong-date" ...), empty when fine
-  bool contact_now = false;           // a sync is under way
+  std::string last_problem;  // text key ("sync.no-network", "sync.wrong-date" ...), empty when fine
+  bool contact_now = false;  // a sync is under way
 };
 
 struct UnfinishedPractice {
@@ -40,56 +40,56 @@ struct UnfinishedPractice {
 class HomeEngine {
  public:
   struct Options {
-    std::string folder;               // made with 0700 when missing
-    Clock* clock = nullptr;           // outlives the engine
+    std::string folder;      // made with 0700 when missing
+    Clock* clock = nullptr;  // outlives the engine
     Random* random = nullptr;
     std::string app_version;
     std::string device_name;
   };
-  class Listener {                    // called on the engine's thread, never while a method holds a lock
+  class Listener {  // called on the engine's thread, never while a method holds a lock
    public:
     virtual ~Listener() = default;
     virtual void stateChanged() = 0;
     virtual void programmeChanged() = 0;
-    virtual void holdOrderArrived(const v1::HoldOrder& order) = 0;   // verified and durable already
+    virtual void holdOrderArrived(const v1::HoldOrder& order) = 0;  // verified and durable already
     virtual void messageArrived(const v1::Message& message) = 0;
   };
 
   // Opens or makes the store. kFailedPrecondition "written by a newer version"; kDataLoss when it cannot be
   // read (it was set aside under a new name, never deleted, and the message names it).
   static absl::StatusOr<std::unique_ptr<HomeEngine>> open(Options options);
-  ~HomeEngine();                      // stops the thread, closes the store
+  ~HomeEngine();  // stops the thread, closes the store
 
-  void setListener(Listener* listener);   // before start(); outlives the engine or is set to nullptr
-  void start();                       // background sync from here on; does nothing before pairing
-  void syncSoon();                    // now rather than at the next turn
+  void setListener(Listener* listener);  // before start(); outlives the engine or is set to nullptr
+  void start();                          // background sync from here on; does nothing before pairing
+  void syncSoon();                       // now rather than at the next turn
 
   // Blocks up to 20 s: call it off the UI thread. kNotFound wrong or spent code, kUnavailable no network,
   // kUnauthenticated the certificate is not the ticket's, kFailedPrecondition already paired (wipe first).
   absl::Status pair(const PairingTicket& ticket);
-  absl::Status wipe();                // every byte of this person; afterwards unpaired
+  absl::Status wipe();  // every byte of this person; afterwards unpaired
 
   HomeState state() const;
   std::optional<v1::Person> person() const;
   std::string greetingName() const;
   std::optional<v1::ClinicCard> clinic() const;
-  std::optional<v1::Programme> programme() const;               // the highest verified number
-  std::vector<v1::Programme> programmes() const;                // all numbers, oldest first
-  std::vector<v1::HoldOrder> activeHolds() const;               // not lifted
-  std::vector<v1::Message> messages() const;                    // oldest first
-  std::vector<std::string> unseenUrgentMessageIds() const;      // must be seen before a practice starts
-  std::vector<v1::Practice> practices() const;                  // closed ones, oldest first
+  std::optional<v1::Programme> programme() const;           // the highest verified number
+  std::vector<v1::Programme> programmes() const;            // all numbers, oldest first
+  std::vector<v1::HoldOrder> activeHolds() const;           // not lifted
+  std::vector<v1::Message> messages() const;                // oldest first
+  std::vector<std::string> unseenUrgentMessageIds() const;  // must be seen before a practice starts
+  std::vector<v1::Practice> practices() const;              // closed ones, oldest first
 
   // Each returns only when durable.
-  absl::Status appendJournal(const v1::JournalLine& line);      // sequence must be the next one of its practice
+  absl::Status appendJournal(const v1::JournalLine& line);  // sequence must be the next one of its practice
   std::optional<UnfinishedPractice> unfinished() const;
   // Closes the journal and queues the record in one transaction; id and revision must be new.
   absl::Status closePractice(const v1::Practice& practice);
-  absl::Status addToldLater(const v1::Practice& practice);      // origin TOLD_LATER
+  absl::Status addToldLater(const v1::Practice& practice);  // origin TOLD_LATER
   absl::Status markSeen(v1::ReceiptOf of, const std::string& ref_id, std::uint64_t ref_number);
   absl::Status writeMessage(const std::string& text);
 
-  std::string newId();                // UUIDv7 from the engine's clock and random
+  std::string newId();  // UUIDv7 from the engine's clock and random
   // Everything about the person as JSON text, for the person.
   std::string exportAll() const;
 

@@ -1,0 +1,18 @@
+// Checks of the parts that several records share. For core/records alone; others call check.h.
+#pragma once
+
+#include "core/records/exercise.pb.h"
+#include "core/records/field_check.h"
+#include "core/records/practice.pb.h"
+#include "core/records/programme.pb.h"
+#include "core/records/source.pb.h"
+
+namespace newel {
+
+void checkDose(FieldCheck check, const v1::Dose& dose);
+void checkSources(FieldCheck check, const google::protobuf::RepeatedPtrField<v1::Source>& sources);
+void checkSchedule(FieldCheck check, const v1::Schedule& schedule);
+void checkThresholds(FieldCheck check, const v1::StopThresholds& thresholds);
+void checkEntry(FieldCheck check, const v1::Entry& entry);
+
+}  // namespace newel
