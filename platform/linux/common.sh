@@ -1,0 +1,47 @@
+# Shared by run and test: installs what is missing, builds a preset. Sourced, never run.
+# shellcheck shell=bash
+
+top=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)
+
+say() { printf '%s\n' "$*"; }
+
+as_root() {
+  if [ "$(id -u)" -eq 0 ]; then
+    "$@"
+  elif command -v sudo >/dev/null; then
+    sudo "$@"
+  else
+    say "Installing packages needs root or sudo." >&2
+    return 1
+  fi
+}
+
+# install_missing run|test: only what dpkg does not have; a second call costs a tenth of a second.
+install_missing() {
+  local wanted missing=()
+  case $1 in
+    run) wanted='^run ' ;;
+    test) wanted='^(run|test) ' ;;
+  esac
+  local package
+  for package in $(grep -E "$wanted" "$top/platform/linux/packages.txt" | sed -E 's/^[a-z]+ +//'); do
+    [ "$(dpkg-query -W -f='${db:Status-Abbrev}' "$package" 2>/dev/null)" = 'ii ' ] || missing+=("$package")
+  done
+  [ ${#missing[@]} -eq 0 ] && return 0
+  say "Installing ${#missing[@]} packages: ${missing[*]}"
+  as_root env DEBIAN_FRONTEND=noninteractive apt-get update -q
+  as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -q --no-install-recommends "${missing[@]}"
+}
+
+# build_preset NAME [cmake arguments]: configures once, then builds what changed.
+build_preset() {
+  local preset=$1
+  shift
+  local folder="$top/build/$preset" extra=()
+  if [ ! -f "$folder/build.ninja" ]; then
+    command -v ccache >/dev/null && extra+=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
+    command -v mold >/dev/null && extra+=(-DCMAKE_EXE_LINKER_FLAGS=-fuse-ld=mold)
+    (cd "$top" && cmake --preset "$preset" "${extra[@]}" "$@")
+  fi
+  CCACHE_BASEDIR=$top CCACHE_NOHASHDIR=1 cmake --build "$folder"
+}
