@@ -1,0 +1,53 @@
+// The commands of `newel`, each a function from options to text and an exit code (tool_io.h), so that tests
+// call what the program calls. No command reads a clock: days are given.
+#pragma once
+
+#include <cstdint>
+#include <iosfwd>
+#include <string>
+#include <vector>
+
+namespace newel::tool {
+
+struct Output {
+  std::ostream& out;
+  std::ostream& err;
+  bool json = false;
+};
+
+// Findings for one entry or a whole programme. kSaysNo when it may not be signed.
+int runCheck(const std::string& person_file, const std::string& file, const std::string& last_file,
+             Output output);
+
+// Occasions of a programme on the local days [from, to].
+int runOccasions(const std::string& programme_file, const std::string& from, const std::string& to,
+                 Output output);
+
+struct TimelineOptions {
+  std::string exercise;  // id in the catalogue; or entry_file
+  std::string entry_file;
+  std::string person_file;  // instead of side and level
+  std::string side = "left";
+  std::string level = "transtibial";
+  std::string knee;   // default: own-knee below the knee, yielding above
+  bool both = false;  // both limbs lost, both at `level`; side is then the strong side
+  std::string support, policy, prosthesis, rung;
+  std::int64_t sets = -1, repetitions = -1, hold_s = -1, move_s = -1, return_s = -1, rest_s = -1;
+  std::int64_t repetition_rest_s = -1, minutes = -1, bouts = -1, passes = -1, distance_m = -1,
+               step_count = -1, step_s = -1;
+  std::string language = "en";
+};
+// Exactly what the phone will do, beat by beat.
+int runTimeline(const TimelineOptions& options, Output output);
+
+// Adherence over [from, to]; `today` and `heard_until` (YYYY-MM-DD) say what can be known yet.
+int runAdherence(const std::vector<std::string>& programme_files,
+                 const std::vector<std::string>& practice_files, const std::string& from,
+                 const std::string& to, const std::string& today, const std::string& heard_until,
+                 Output output);
+
+// `kind`: person, entry, programme, practice, hold-order, message, receipt, measure, exercise, words, rule,
+// dose, schedule. kSaysNo with the field's path when the record is refused.
+int runValidate(const std::string& kind, const std::string& file, Output output);
+
+}  // namespace newel::tool

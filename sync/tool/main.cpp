@@ -1,0 +1,120 @@
+// newel: every computation of the core, on files.
+#include <CLI/CLI.hpp>
+#include <iostream>
+
+#include "sync/tool/commands.h"
+#include "sync/tool/tool_io.h"
+
+namespace {
+
+using newel::tool::Output;
+using newel::tool::TimelineOptions;
+
+struct Options {
+  bool json = false;
+  std::string person, file, last, from, to, today, heard, kind;
+  std::vector<std::string> programmes, practices;
+  TimelineOptions timeline;
+};
+
+void addCheck(CLI::App& app, Options& o) {
+  auto* check =
+      app.add_subcommand("check", "What the safety rules say about an entry or a programme for a person");
+  check->add_option("person", o.person, "Person record (text or JSON)")->required();
+  check->add_option("file", o.file, "Entry or programme")->required();
+  check->add_option("--last", o.last, "The programme before it, for the list of changes");
+}
+
+void addOccasions(CLI::App& app, Options& o) {
+  auto* occasions = app.add_subcommand("occasions", "When the entries of a programme are due");
+  occasions->add_option("programme", o.file, "Programme")->required();
+  occasions->add_option("--from", o.from, "First local day, YYYY-MM-DD")->required();
+  occasions->add_option("--to", o.to, "Last local day")->required();
+}
+
+void addTimeline(CLI::App& app, Options& o) {
+  auto& t = o.timeline;
+  auto* timeline = app.add_subcommand("timeline", "Exactly what the phone will do, beat by beat");
+  timeline->add_option("exercise", t.exercise, "Exercise of the catalogue");
+  timeline->add_option("--entry", t.entry_file, "Entry record instead of an exercise and a dose");
+  timeline->add_option("--person", t.person_file, "Person record instead of side and level");
+  timeline->add_option("--side", t.side, "left or right; with --both the strong side")->capture_default_str();
+  timeline->add_option("--level", t.level, "Limb-loss level")->capture_default_str();
+  timeline->add_option("--knee", t.knee, "Knee kind");
+  timeline->add_flag("--both", t.both, "Both limbs lost");
+  timeline->add_option("--support", t.support, "What the hands hold");
+  timeline->add_option("--sides", t.policy, "Side policy");
+  timeline->add_option("--prosthesis", t.prosthesis, "on or off");
+  timeline->add_option("--rung", t.rung, "Rung of the exercise's ladder");
+  timeline->add_option("--language", t.language, "Language of the words")->capture_default_str();
+  const auto number = [&](const char* name, std::int64_t& value, const char* words) {
+    timeline->add_option(name, value, words)->check(CLI::Range(std::int64_t{0}, std::int64_t{100000}));
+  };
+  number("--sets", t.sets, "Sets");
+  number("--repetitions", t.repetitions, "Repetitions in a set");
+  number("--hold", t.hold_s, "Hold, seconds");
+  number("--move", t.move_s, "Tempo out, seconds");
+  number("--return", t.return_s, "Tempo back, seconds");
+  number("--rest", t.rest_s, "Rest between sets, bouts or passes, seconds");
+  number("--repetition-rest", t.repetition_rest_s, "Rest between repetitions, seconds");
+  number("--minutes", t.minutes, "Minutes of a bout");
+  number("--bouts", t.bouts, "Bouts");
+  number("--passes", t.passes, "Passes");
+  number("--distance", t.distance_m, "One way, metres");
+  number("--steps", t.step_count, "Stair steps one way");
+  number("--step-seconds", t.step_s, "Time for one step");
+}
+
+void addAdherence(CLI::App& app, Options& o) {
+  auto* adherence = app.add_subcommand("adherence", "How much of what was asked was done");
+  adherence->add_option("--programmes", o.programmes, "Every programme of one person")->required();
+  adherence->add_option("--practices", o.practices, "Every practice of that person");
+  adherence->add_option("--from", o.from, "First local day, YYYY-MM-DD")->required();
+  adherence->add_option("--to", o.to, "Last local day")->required();
+  adherence->add_option("--today", o.today, "Later days are still to come (default: --to)");
+  adherence->add_option("--heard-until", o.heard, "Last day the phone was heard from (default: --today)");
+}
+
+void addRecord(CLI::App& app, Options& o) {
+  auto* record = app.add_subcommand("record", "Records as files");
+  record->require_subcommand(1);
+  auto* validate = record->add_subcommand("validate", "Is this file a good record?");
+  validate->add_option("kind", o.kind, "person, entry, programme, practice, ...")->required();
+  validate->add_option("file", o.file, "Protobuf text or JSON; - for standard input")->required();
+}
+
+int run(CLI::App& app, Options& o) {
+  namespace tool = newel::tool;
+  const Output output{std::cout, std::cerr, o.json};
+  if (app.got_subcommand("check")) return tool::runCheck(o.person, o.file, o.last, output);
+  if (app.got_subcommand("occasions")) return tool::runOccasions(o.file, o.from, o.to, output);
+  if (app.got_subcommand("timeline")) return tool::runTimeline(o.timeline, output);
+  if (app.got_subcommand("record")) return tool::runValidate(o.kind, o.file, output);
+  const std::string today = o.today.empty() ? o.to : o.today;
+  return tool::runAdherence(o.programmes, o.practices, o.from, o.to, today, o.heard.empty() ? today : o.heard,
+                            output);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  CLI::App app("Newel on files: what is safe, when it is due, what the phone will do, how much was done.",
+               "newel");
+  app.require_subcommand(1);
+  app.fallthrough();
+  app.set_version_flag("--version", NEWEL_VERSION);
+  Options options;
+  app.add_flag("--json", options.json, "JSON instead of a table");
+  addCheck(app, options);
+  addOccasions(app, options);
+  addTimeline(app, options);
+  addAdherence(app, options);
+  addRecord(app, options);
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ParseError& error) {
+    const int code = app.exit(error);
+    return code == 0 ? newel::tool::kFine : newel::tool::kBadInput;
+  }
+  return run(app, options);
+}

@@ -1,0 +1,58 @@
+#include <functional>
+#include <map>
+#include <ostream>
+
+#include "core/records/check.h"
+#include "sync/tool/commands.h"
+#include "sync/tool/tool_io.h"
+
+namespace newel::tool {
+namespace {
+
+// Fine, or the first thing wrong.
+using Validate = std::function<absl::Status(const std::string& file)>;
+
+template <typename Record>
+absl::Status validate(const std::string& file) {
+  return readRecord<Record>(file).status();
+}
+
+const std::map<std::string, Validate>& validators() {
+  static const std::map<std::string, Validate> kAll = {
+      {"person", validate<v1::Person>},
+      {"entry", validate<v1::Entry>},
+      {"programme", validate<v1::Programme>},
+      {"practice", validate<v1::Practice>},
+      {"hold-order", validate<v1::HoldOrder>},
+      {"message", validate<v1::Message>},
+      {"receipt", validate<v1::Receipt>},
+      {"measure", validate<v1::Measure>},
+      {"exercise", validate<v1::Exercise>},
+      {"words", validate<v1::ExerciseWords>},
+      {"rule", validate<v1::Rule>},
+      {"dose", validate<v1::Dose>},
+      {"schedule", validate<v1::Schedule>},
+  };
+  return kAll;
+}
+
+}  // namespace
+
+int runValidate(const std::string& kind, const std::string& file, Output output) {
+  const auto found = validators().find(kind);
+  if (found == validators().end()) {
+    std::string kinds;
+    for (const auto& [name, unused] : validators()) kinds += (kinds.empty() ? "" : ", ") + name;
+    return complain(output.err, absl::InvalidArgumentError("\"" + kind + "\" is none of " + kinds));
+  }
+  const auto status = found->second(file);
+  if (absl::IsNotFound(status)) return complain(output.err, status);
+  if (!status.ok()) {
+    complain(output.err, status);
+    return kSaysNo;
+  }
+  output.out << file << ": a good " << kind << '\n';
+  return kFine;
+}
+
+}  // namespace newel::tool
