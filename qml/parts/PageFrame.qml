@@ -1,0 +1,162 @@
+// One page: a head with the way back and Help at the same place everywhere, a title that takes the focus,
+// content that scrolls, and actions that stay at the bottom.
+import QtQuick
+import QtQuick.Templates as T
+
+FocusScope {
+    id: page
+
+    property string title: ""
+    property string over: ""         // a line above the title: the day, "2 of 4"
+    property bool canGoBack: false
+    property bool canHelp: true
+    property bool fromBottom: false  // start scrolled to the end
+    property string banner: ""       // stays on top, for example "test clock"
+    property real columnWidth: 560   // on a wide window the column keeps a readable width
+    default property alias content: body.data
+    property alias actions: foot.data
+
+    signal backPressed
+    signal helpPressed
+
+    readonly property real inner: Math.min(width - 2 * Theme.edge, columnWidth)
+    readonly property real side: (width - inner) / 2
+
+    function focusTitle(): void {
+        heading.forceActiveFocus(Qt.OtherFocusReason);
+    }
+
+    Component.onCompleted: focusTitle()
+
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.paper
+    }
+
+    Rectangle {
+        id: strip
+
+        width: parent.width
+        height: visible ? stripWords.implicitHeight + Theme.space : 0
+        visible: page.banner !== ""
+        color: Theme.brass
+
+        Words {
+            id: stripWords
+
+            anchors.centerIn: parent
+            width: page.inner
+            text: page.banner
+            color: Theme.paper
+            font.pixelSize: Theme.small
+        }
+    }
+
+    Item {
+        id: head
+
+        anchors.top: strip.bottom
+        anchors.topMargin: Theme.space / 2
+        x: page.side
+        width: page.inner
+        height: backButton.visible || helpButton.visible ? Math.max(backButton.height, helpButton.height) : 0
+
+        QuietButton {
+            id: backButton
+
+            anchors.left: parent.left
+            anchors.leftMargin: -Theme.space
+            visible: page.canGoBack
+            text: qsTr("Back")
+            mark: Mark.Back
+            onClicked: page.backPressed()
+        }
+
+        QuietButton {
+            id: helpButton
+
+            anchors.right: parent.right
+            anchors.rightMargin: -Theme.space
+            visible: page.canHelp
+            text: qsTr("Help")
+            onClicked: page.helpPressed()
+        }
+    }
+
+    Flickable {
+        id: flick
+
+        anchors.top: head.bottom
+        anchors.bottom: foot.visible ? foot.top : parent.bottom
+        anchors.bottomMargin: foot.visible ? Theme.space : 0
+        width: parent.width
+        contentHeight: all.height
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+        T.ScrollBar.vertical: ThinBar {
+            parent: flick
+        }
+
+        function toEnd(): void {
+            if (page.fromBottom)
+                contentY = Math.max(0, contentHeight - height);
+        }
+
+        onHeightChanged: toEnd()
+        onContentHeightChanged: toEnd()
+
+        Column {
+            id: all
+
+            x: page.side
+            width: page.inner
+            topPadding: Theme.space / 2
+            bottomPadding: Theme.space * 2
+            spacing: Theme.space * 2
+
+            Column {
+                width: parent.width
+
+                Words {
+                    width: parent.width
+                    visible: text !== ""
+                    text: page.over
+                    color: Theme.soft
+                    font.pixelSize: Theme.small
+                }
+
+                Words {
+                    id: heading
+
+                    width: parent.width
+                    text: page.title
+                    font.pixelSize: Theme.title
+                    font.bold: true
+                    focus: true
+                    activeFocusOnTab: true
+                    Accessible.role: Accessible.Heading
+                    Accessible.focusable: true
+                    Accessible.focused: activeFocus
+                }
+            }
+
+            Column {
+                id: body
+
+                width: parent.width
+                spacing: Theme.space * 2
+            }
+        }
+    }
+
+    Column {
+        id: foot
+
+        x: page.side
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: Theme.edge
+        width: page.inner
+        visible: children.length > 0
+        spacing: Theme.space * 1.5
+    }
+}

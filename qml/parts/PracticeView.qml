@@ -1,0 +1,187 @@
+// The practice screen: one sentence, one number, one way to stop. Shown on the phone while practising and on
+// the desk as what the person will see. It decides nothing: facts come in, presses go out.
+import QtQuick
+
+FocusScope {
+    id: view
+
+    required property PracticeFacts facts
+
+    signal stopPressed
+    signal pausePressed
+    signal goOnPressed
+    signal donePressed
+    signal repeatPressed
+    signal longerPressed
+    signal nowPressed
+    signal skipPressed
+
+    readonly property bool wide: width > height
+    readonly property bool narrowWords: Theme.scale > 1.35
+
+    // A short window keeps Stop and the number; the sentence takes what is left.
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.paper
+    }
+
+    Rail {
+        id: rail
+
+        anchors.left: parent.left
+        anchors.leftMargin: Theme.space * 1.5
+        anchors.top: parent.top
+        anchors.topMargin: Theme.edge
+        anchors.bottom: stop.top
+        anchors.bottomMargin: Theme.edge
+        posts: view.facts.posts
+        at: view.facts.at
+        mirrored: view.LayoutMirroring.enabled
+        Accessible.role: Accessible.ProgressBar
+        Accessible.name: qsTr("Exercise %1 of %2").arg(view.facts.entryNumber).arg(view.facts.entryCount)
+    }
+
+    Item {
+        id: head
+
+        anchors.left: rail.right
+        anchors.leftMargin: Theme.space * 1.5
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.edge
+        anchors.top: parent.top
+        anchors.topMargin: Theme.space
+        height: Math.max(pause.height, titles.height)
+
+        Column {
+            id: titles
+
+            anchors.left: parent.left
+            anchors.right: pause.left
+            anchors.rightMargin: Theme.space
+            anchors.verticalCenter: parent.verticalCenter
+
+            Words {
+                width: parent.width
+                text: qsTr("%1 of %2").arg(view.facts.entryNumber).arg(view.facts.entryCount)
+                color: Theme.soft
+                font.pixelSize: Theme.small
+            }
+
+            Words {
+                width: parent.width
+                text: view.facts.title
+                font.bold: true
+                maximumLineCount: view.narrowWords ? 2 : 3
+                elide: Text.ElideRight
+                focus: true
+                activeFocusOnTab: true
+                Accessible.role: Accessible.Heading
+                Accessible.focusable: true
+            }
+        }
+
+        SecondaryButton {
+            id: pause
+
+            anchors.right: parent.right
+            anchors.verticalCenter: parent.verticalCenter
+            visible: !view.facts.paused
+            width: visible ? implicitWidth : 0
+            text: qsTr("Pause")
+            mark: Mark.Bars
+            words: Theme.rail
+            edge: Theme.rail
+            onClicked: view.pausePressed()
+        }
+    }
+
+    Item {
+        id: middle
+
+        anchors.left: head.left
+        anchors.right: head.right
+        anchors.top: head.bottom
+        anchors.topMargin: Theme.space
+        anchors.bottom: lower.top
+        anchors.bottomMargin: Theme.space
+
+        PracticeCue {
+            anchors.fill: parent
+            facts: view.facts
+            visible: !view.facts.paused
+        }
+
+        PracticePaused {
+            anchors.fill: parent
+            facts: view.facts
+            visible: view.facts.paused
+            onGoOnPressed: view.goOnPressed()
+            onRepeatPressed: view.repeatPressed()
+            onSkipPressed: view.skipPressed()
+        }
+
+        // By-person entries go on with a tap anywhere here; the button below says so.
+        TapHandler {
+            enabled: view.facts.waiting && !view.facts.paused
+            onTapped: view.donePressed()
+        }
+    }
+
+    Item {
+        id: lower
+
+        anchors.left: head.left
+        anchors.right: head.right
+        anchors.bottom: stop.top
+        anchors.bottomMargin: height > 0 ? Theme.edge + Theme.space : 0
+        height: shown ? (view.facts.waiting ? done.implicitHeight : restRow.implicitHeight) : 0
+
+        readonly property bool shown: !view.facts.paused && (view.facts.waiting || view.facts.canLengthen)
+
+        PrimaryButton {
+            id: done
+
+            width: parent.width
+            visible: lower.shown && view.facts.waiting
+            text: qsTr("Done, go on")
+            onClicked: view.donePressed()
+        }
+
+        Flow {
+            id: restRow
+
+            readonly property bool stacked: longer.implicitWidth + now.implicitWidth + spacing > width
+            readonly property real part: stacked ? width : (width - spacing) / 2
+
+            width: parent.width
+            visible: lower.shown && !view.facts.waiting
+            spacing: Theme.space * 1.5
+
+            SecondaryButton {
+                id: longer
+
+                width: restRow.part
+                text: qsTr("Longer rest")
+                onClicked: view.longerPressed()
+            }
+
+            SecondaryButton {
+                id: now
+
+                width: restRow.part
+                text: qsTr("Go on now")
+                onClicked: view.nowPressed()
+            }
+        }
+    }
+
+    StopButton {
+        id: stop
+
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: parent.bottom
+        anchors.margins: Theme.edge
+        onStopPressed: view.stopPressed()
+    }
+}

@@ -1,0 +1,10 @@
+// The one action of a screen that stands out.
+import QtQuick
+
+BaseButton {
+    ground: Theme.rail
+    words: Theme.paper
+    edge: Theme.rail
+    least: Theme.big
+    textSize: Theme.heading
+}

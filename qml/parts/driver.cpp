@@ -1,0 +1,351 @@
+#include "qml/parts/driver.h"
+
+#include <QtCore/QCoreApplication>
+#include <QtCore/QDir>
+#include <QtCore/QFileInfo>
+#include <QtCore/QJsonArray>
+#include <QtCore/QJsonDocument>
+#include <QtCore/QTimer>
+#include <QtGui/QAccessible>
+#include <QtGui/QKeyEvent>
+#include <QtGui/QMouseEvent>
+#include <QtQuick/QQuickItem>
+#include <algorithm>
+#include <condition_variable>
+#include <fstream>
+#include <iostream>
+#include <memory>
+#include <mutex>
+#include <optional>
+#include <thread>
+
+namespace newel::parts {
+namespace {
+
+constexpr int kWaitMs = 5000;
+
+// Splits a line into words; double quotes hold a word together. Null when a quote is left open.
+std::optional<QStringList> wordsOf(const QString& line) {
+  QStringList words;
+  QString word;
+  bool quoted = false;
+  bool begun = false;
+  for (int i = 0; i < line.size(); ++i) {
+    const QChar c = line.at(i);
+    if (quoted && c == u'\\' && i + 1 < line.size()) {
+      const QChar next = line.at(++i);
+      word += next == u'n' ? QChar(u'\n') : next;
+    } else if (c == u'"') {
+      quoted = !quoted;
+      begun = true;
+    } else if (!quoted && c.isSpace()) {
+      if (begun) words << word;
+      word.clear();
+      begun = false;
+    } else {
+      word += c;
+      begun = true;
+    }
+  }
+  if (quoted) return std::nullopt;
+  if (begun) words << word;
+  return words;
+}
+
+bool matches(const QString& name, const QString& wanted) {
+  if (wanted.endsWith(u'*')) return name.startsWith(wanted.left(wanted.size() - 1));
+  return name == wanted;
+}
+
+// Shown to its full depth: itself and all around it visible and not faded out.
+bool shown(const QQuickItem* item) {
+  if (!item->isVisible() || item->width() <= 0 || item->height() <= 0) return false;
+  for (const QQuickItem* at = item; at != nullptr; at = at->parentItem()) {
+    if (at->opacity() < 0.01) return false;
+  }
+  return true;
+}
+
+// Moves every scrolling area around `item` so that its middle can be seen, as a person's finger would.
+void scrollTo(QQuickItem* item) {
+  for (QQuickItem* at = item->parentItem(); at != nullptr; at = at->parentItem()) {
+    if (!at->inherits("QQuickFlickable")) continue;
+    const double top = item->mapToItem(at, QPointF(0, 0)).y();
+    const double middle = top + std::min(item->height(), at->height()) / 2;
+    double content = at->property("contentY").toDouble();
+    if (middle > at->height() - 30 || middle < 30) content += middle - at->height() / 2;
+    const double most = std::max(0.0, at->property("contentHeight").toDouble() - at->height());
+    at->setProperty("contentY", std::clamp(content, 0.0, most));
+  }
+}
+
+int keyCode(const QString& name) {
+  static const QHash<QString, int> kKeys = {{"Tab", Qt::Key_Tab},       {"Backtab", Qt::Key_Backtab},
+                                            {"Return", Qt::Key_Return}, {"Space", Qt::Key_Space},
+                                            {"Escape", Qt::Key_Escape}, {"Up", Qt::Key_Up},
+                                            {"Down", Qt::Key_Down},     {"Left", Qt::Key_Left},
+                                            {"Right", Qt::Key_Right},   {"Back", Qt::Key_Back}};
+  return kKeys.value(name, 0);
+}
+
+QString quotedJson(const QJsonObject& object) {
+  return QStringLiteral("ok ") + QString::fromUtf8(QJsonDocument(object).toJson(QJsonDocument::Compact));
+}
+
+int numberAt(const QStringList& words, int index, int otherwise) {
+  bool fine = false;
+  const int number = words.size() > index ? words.at(index).toInt(&fine) : 0;
+  return fine ? number : otherwise;
+}
+
+}  // namespace
+
+Driver::Driver(QQuickWindow* window, State state, QObject* parent)
+    : QObject(parent), m_window(window), m_state(std::move(state)) {
+  QAccessible::setActive(true);
+}
+
+void Driver::readFrom(const QString& source) {
+  // The reader waits for each answer, so a script can be poured in whole. It ends with the program.
+  struct Turn {
+    std::mutex mutex;
+    std::condition_variable changed;
+    bool free = true;
+  };
+  auto turn = std::make_shared<Turn>();
+  connect(this, &Driver::answered, this, [turn](const QString& text) {
+    std::cout << text.toStdString() << std::endl;  // flushed: the other side waits for it
+    const std::lock_guard<std::mutex> lock(turn->mutex);
+    turn->free = true;
+    turn->changed.notify_one();
+  });
+  const std::string path = source.toStdString();
+  const bool keeps = source != QStringLiteral("-") && !QFileInfo(source).isFile();
+  std::thread([this, turn, path, keeps] {
+    const auto pour = [this, &turn](std::istream& stream) {
+      std::string line;
+      while (std::getline(stream, line)) {
+        const QString text = QString::fromStdString(line).trimmed();
+        if (text.isEmpty() || text.startsWith(u'#')) continue;
+        std::unique_lock<std::mutex> lock(turn->mutex);
+        turn->changed.wait(lock, [&turn] { return turn->free; });
+        turn->free = false;
+        QMetaObject::invokeMethod(
+            this, [this, text] { run(text); }, Qt::QueuedConnection);
+      }
+    };
+    if (path == "-") {
+      pour(std::cin);
+    } else {
+      do {
+        std::ifstream file(path);
+        if (!file) break;
+        pour(file);
+      } while (keeps);
+    }
+    std::unique_lock<std::mutex> lock(turn->mutex);
+    turn->changed.wait(lock, [&turn] { return turn->free; });
+    QMetaObject::invokeMethod(
+        this, [] { QCoreApplication::quit(); }, Qt::QueuedConnection);
+  }).detach();
+}
+
+void Driver::run(const QString& line) {
+  const std::optional<QStringList> words = wordsOf(line);
+  if (!words.has_value() || words->isEmpty()) return answer(QStringLiteral("error a quote is left open"));
+  if (m_busy) return answer(QStringLiteral("error still busy with the last command"));
+  m_busy = true;
+  const QString text = act(*words);
+  if (!text.isEmpty()) answer(text);
+}
+
+void Driver::answer(const QString& text) {
+  m_busy = false;
+  emit answered(text);
+}
+
+QString Driver::act(const QStringList& words) {
+  const QString& verb = words.first();
+  const QString name = words.value(1);
+  if (verb == "click") return click(words, true);
+  if (verb == "press") return click(words, false);
+  if (verb == "type") return type(name, words.value(2));
+  if (verb == "key") return key(name);
+  if (verb == "wait" || verb == "gone" || verb == "until") return waitFor(words);
+  if (verb == "read") return read(name);
+  if (verb == "list") return list();
+  if (verb == "shot") return shot(name);
+  if (verb == "state") return quotedJson(m_state());
+  if (verb == "size") {
+    m_window->resize(numberAt(words, 1, 360), numberAt(words, 2, 640));
+    return QStringLiteral("ok");
+  }
+  if (verb == "sleep") {
+    QTimer::singleShot(numberAt(words, 1, 0), this, [this] { answer(QStringLiteral("ok")); });
+    return QString();
+  }
+  if (verb == "quit") {
+    QTimer::singleShot(0, this, [] { QCoreApplication::quit(); });
+    return QStringLiteral("ok");
+  }
+  return QStringLiteral("error unknown command ") + verb;
+}
+
+QString Driver::nameOf(QQuickItem* item) {
+  QAccessibleInterface* const face = QAccessible::queryAccessibleInterface(item);
+  if (face == nullptr || !face->isValid() || face->state().invisible) return QString();
+  return face->text(QAccessible::Name);
+}
+
+void Driver::collect(QQuickItem* item, QList<QQuickItem*>& found) const {
+  if (!item->isVisible()) return;
+  found << item;
+  const QList<QQuickItem*> children = item->childItems();
+  for (QQuickItem* child : children) collect(child, found);
+}
+
+QList<QQuickItem*> Driver::find(const QString& name) const {
+  QList<QQuickItem*> all;
+  collect(m_window->contentItem(), all);
+  QList<QQuickItem*> found;
+  for (QQuickItem* item : std::as_const(all)) {
+    if (shown(item) && matches(nameOf(item), name)) found << item;
+  }
+  std::stable_sort(found.begin(), found.end(), [](QQuickItem* a, QQuickItem* b) {
+    return a->mapToScene(QPointF()).y() < b->mapToScene(QPointF()).y();
+  });
+  return found;
+}
+
+void Driver::sendMouse(QEvent::Type kind, const QPointF& at) {
+  const Qt::MouseButtons held = kind == QEvent::MouseButtonRelease ? Qt::NoButton : Qt::LeftButton;
+  QMouseEvent event(kind, at, m_window->mapToGlobal(at), Qt::LeftButton, held, Qt::NoModifier);
+  QCoreApplication::sendEvent(m_window, &event);
+}
+
+void Driver::sendKey(int code, const QString& text, Qt::KeyboardModifiers modifiers) {
+  QKeyEvent press(QEvent::KeyPress, code, modifiers, text);
+  QCoreApplication::sendEvent(m_window, &press);
+  QKeyEvent release(QEvent::KeyRelease, code, modifiers, text);
+  QCoreApplication::sendEvent(m_window, &release);
+}
+
+QString Driver::click(const QStringList& words, bool release) {
+  const QString name = words.value(1);
+  const QList<QQuickItem*> found = find(name);
+  if (found.isEmpty()) return QStringLiteral("error nothing visible is named ") + name;
+  // Words beside a control may carry the same name; what can be pressed comes first.
+  QList<QQuickItem*> able;
+  for (QQuickItem* item : found) {
+    QAccessibleInterface* const face = QAccessible::queryAccessibleInterface(item);
+    const QAccessible::Role role = face->role();
+    if (role != QAccessible::StaticText && role != QAccessible::Heading && role != QAccessible::Grouping)
+      able << item;
+  }
+  const int nth = release ? numberAt(words, 2, 1) : 1;
+  const QList<QQuickItem*>& list = able.isEmpty() ? found : able;
+  if (nth < 1 || nth > list.size()) return QStringLiteral("error fewer than that are named ") + name;
+  QQuickItem* const item = list.at(nth - 1);
+  if (!item->isEnabled()) return QStringLiteral("error disabled: ") + name;
+  scrollTo(item);
+  const QPointF at = item->mapToScene(QPointF(item->width() / 2, item->height() / 2));
+  const QRectF window(0, 0, m_window->width(), m_window->height());
+  if (!window.contains(at)) return QStringLiteral("error outside the window: ") + name;
+  sendMouse(QEvent::MouseButtonPress, at);
+  if (release) {
+    sendMouse(QEvent::MouseButtonRelease, at);
+  } else {
+    QTimer::singleShot(50, this, [this, at] { sendMouse(QEvent::MouseButtonRelease, at); });
+  }
+  return QStringLiteral("ok");
+}
+
+QString Driver::type(const QString& name, const QString& text) {
+  const QString clicked = click({QStringLiteral("click"), name}, true);
+  if (clicked != "ok") return clicked;
+  sendKey(Qt::Key_A, QString(), Qt::ControlModifier);
+  sendKey(Qt::Key_Delete, QString());
+  for (const QChar c : text) {
+    if (c == u'\n') {
+      sendKey(Qt::Key_Return, QStringLiteral("\r"));
+    } else {
+      sendKey(c.toUpper().unicode() < 128 ? c.toUpper().unicode() : 0, QString(c));
+    }
+  }
+  return QStringLiteral("ok");
+}
+
+QString Driver::key(const QString& name) {
+  const int code = keyCode(name);
+  if (code != 0) {
+    sendKey(code, code == Qt::Key_Return  ? QStringLiteral("\r")
+                  : code == Qt::Key_Space ? QStringLiteral(" ")
+                                          : QString());
+    return QStringLiteral("ok");
+  }
+  if (name.size() != 1) return QStringLiteral("error no such key: ") + name;
+  sendKey(name.at(0).toUpper().unicode(), name);
+  return QStringLiteral("ok");
+}
+
+QString Driver::read(const QString& name) const {
+  const QList<QQuickItem*> found = find(name);
+  if (found.isEmpty()) return QStringLiteral("error nothing visible is named ") + name;
+  QAccessibleInterface* const face = QAccessible::queryAccessibleInterface(found.first());
+  const QAccessible::State state = face->state();
+  return quotedJson({{"name", face->text(QAccessible::Name)},
+                     {"description", face->text(QAccessible::Description)},
+                     {"value", found.first()->property("text").toString()},
+                     {"enabled", found.first()->isEnabled()},
+                     {"checked", static_cast<bool>(state.checked)},
+                     {"focused", found.first()->hasActiveFocus()}});
+}
+
+QString Driver::list() const {
+  QJsonArray names;
+  const QList<QQuickItem*> found = find(QStringLiteral("*"));
+  for (QQuickItem* item : found) {
+    const QString name = nameOf(item);
+    if (!name.isEmpty()) names << name;
+  }
+  return QStringLiteral("ok ") + QString::fromUtf8(QJsonDocument(names).toJson(QJsonDocument::Compact));
+}
+
+QString Driver::shot(const QString& file) {
+  const QImage picture = m_window->grabWindow();
+  if (picture.isNull()) return QStringLiteral("error the window gave no picture");
+  QDir().mkpath(QFileInfo(file).absolutePath());
+  if (!picture.save(file)) return QStringLiteral("error cannot write ") + file;
+  return QStringLiteral("ok");
+}
+
+QString Driver::waitFor(const QStringList& words) {
+  const QString name = words.value(1);
+  if (words.first() == "until") {
+    const QString value = words.value(2);
+    waitUntil(numberAt(words, 3, kWaitMs), name + " " + value,
+              [this, name, value] { return m_state().value(name).toVariant().toString() == value; });
+  } else {
+    const bool present = words.first() == "wait";
+    waitUntil(numberAt(words, 2, kWaitMs), words.first() + " " + name,
+              [this, name, present] { return find(name).isEmpty() != present; });
+  }
+  return QString();
+}
+
+void Driver::waitUntil(int milliseconds, const QString& what, Test test) {
+  if (test()) return answer(QStringLiteral("ok"));
+  auto* const timer = new QTimer(this);
+  QElapsedTimer since;
+  since.start();
+  connect(timer, &QTimer::timeout, this, [this, timer, since, milliseconds, what, test = std::move(test)] {
+    const bool met = test();
+    if (!met && since.elapsed() < milliseconds) return;
+    timer->deleteLater();
+    timer->stop();
+    answer(met ? QStringLiteral("ok") : QStringLiteral("error waited in vain: ") + what);
+  });
+  timer->start(20);
+}
+
+}  // namespace newel::parts
