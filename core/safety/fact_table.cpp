@@ -149,12 +149,24 @@ std::string wordOf(const EnumDescriptor& type, int value) {
 
 const std::set<std::string>& knownTags() {
   static const std::set<std::string> tags = {
-      "floor",         "face-down",          "stairs",
-      "ramp",          "standing",           "single-leg",
-      "prosthesis-load", "knee-load",        "hands-load",
-      "trunk-flexion", "back-arch",          "rolling",
-      "kneeling",      "breath-hold-risk",   "needs-rail",
-      "needs-chairs",  "needs-stable-chair", "limb-end-pressure",
+      "floor",
+      "face-down",
+      "stairs",
+      "ramp",
+      "standing",
+      "single-leg",
+      "prosthesis-load",
+      "knee-load",
+      "hands-load",
+      "trunk-flexion",
+      "back-arch",
+      "rolling",
+      "kneeling",
+      "breath-hold-risk",
+      "needs-rail",
+      "needs-chairs",
+      "needs-stable-chair",
+      "limb-end-pressure",
   };
   return tags;
 }

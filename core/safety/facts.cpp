@@ -104,16 +104,15 @@ RuleFacts factsOf(const v1::Person& person) {
     facts["person.has_prosthesis"].words.insert(limb.has_prosthesis() ? "yes" : "no");
   }
   facts["person.both_lost"] = yesNo(person.limbs_size() > 1);
-  facts["person.strong_side"] =
-      word(person.strong_side() == v1::SIDE_UNSPECIFIED ? "none"
-                                                        : wordOf(*v1::Side_descriptor(), person.strong_side()));
+  facts["person.strong_side"] = word(person.strong_side() == v1::SIDE_UNSPECIFIED
+                                         ? "none"
+                                         : wordOf(*v1::Side_descriptor(), person.strong_side()));
   facts["person.mobility"] = mobility(person.mobility());
   facts["person.condition"] = wordsOf(person.conditions(), *v1::Condition_descriptor());
   facts["person.aid"] = word(wordOf(*v1::WalkingAid_descriptor(), person.walking_aid()));
   const v1::Home& home = person.home();
-  facts["person.rails"] = word(home.rails() == v1::RAILS_UNSPECIFIED
-                                   ? "not-known"
-                                   : wordOf(*v1::Rails_descriptor(), home.rails()));
+  facts["person.rails"] = word(
+      home.rails() == v1::RAILS_UNSPECIFIED ? "not-known" : wordOf(*v1::Rails_descriptor(), home.rails()));
   facts["person.chairs"] = number(home.sturdy_chairs());
   facts["person.ramp"] = answer(home.ramp());
   facts["person.counter"] = answer(home.counter());
@@ -152,7 +151,8 @@ RuleFacts factsOf(const v1::Entry& entry, const v1::Exercise& exercise) {
 RuleFacts fitFacts(const v1::Person& person, const v1::Entry& entry, const v1::Exercise& exercise) {
   RuleFacts facts;
   bool usual = true;
-  for (const auto& limb : person.limbs()) usual = usual && contains(exercise.fit().usual_levels(), limb.level());
+  for (const auto& limb : person.limbs())
+    usual = usual && contains(exercise.fit().usual_levels(), limb.level());
   facts["fit.usual_level"] = yesNo(usual);
   facts["fit.mobility_short"] = number(std::max(0, exercise.fit().least_mobility() - person.mobility()));
   facts["fit.chairs_short"] =

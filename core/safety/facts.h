@@ -71,7 +71,7 @@ const v1::StopThresholds& thresholdsOf(const v1::Programme& programme, const v1:
 struct PracticeHistory {
   std::optional<int> days_since_last_practice;  // nullopt: no practice yet
   std::optional<std::uint32_t> last_pain;       // the highest rating of the last practice, 0 to 10
-  bool red_flag_open = false;                   // see core/safety/open_stop.h
+  bool red_flag_open = false;                   // see core/safety/practice_history.h
   bool fell_since_last = false;                 // told outside a practice
 };
 // history.days_since_last_practice, history.last_pain, history.red_flag_open, history.first_practice,

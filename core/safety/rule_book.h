@@ -4,6 +4,7 @@
 
 #include <absl/status/statusor.h>
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -15,39 +16,62 @@
 
 namespace newel {
 
+// A fact that is missing has no word and no number: HAS and NUMBER are false, and NOT of them is true.
 bool holds(const v1::RuleTest& test, const RuleFacts& facts);
 
+// Source: common practice, no source. More questions than this are clicked away unread (hazard H17).
+inline constexpr std::size_t kMostQuestions = 5;
+
+// Immutable after load; safe to read from any thread. Rules keep the order of the files' names, then as
+// written; within one effect findings come in that order.
 class RuleBook {
  public:
   static const RuleBook& builtIn();  // compiled in; the build fails on a bad rule
-  // Every "*.textproto" under `folder`. kInvalidArgument with file, line and reason.
+  // Every "*.textproto" under `folder`/rules and `folder`/questions. kInvalidArgument with file, line and
+  // reason; kNotFound when a folder is missing or empty.
   static absl::StatusOr<RuleBook> load(const std::string& folder);
 
   // Prescribing: what the rules say about one entry for one person, BLOCK first, then ASK, CAUTION, NOTE; an
   // ASK with an override in the entry carries its reason. kNotFound when the exercise is not in `catalogue`.
+  // Words for the person are in person.language() where the rule has them, else English; words for the
+  // therapist are English.
   absl::StatusOr<std::vector<v1::Finding>> check(const v1::Entry& entry, const v1::Person& person,
                                                  const Catalogue& catalogue) const;
-  // Over a whole programme; `facts` carries programme.* (entries, minutes_per_day ...), see core/review.
-  std::vector<v1::Finding> checkProgramme(const RuleFacts& facts) const;
+  // Over a whole programme; `facts` carries programme.* (entries, minutes_per_day ...) and person.*, see
+  // core/review.
+  std::vector<v1::Finding> checkProgramme(const RuleFacts& facts, const std::string& language = "en") const;
 
-  // At most five, lowest rank first, chosen by person, entries and history.
+  // At most kMostQuestions, lowest rank first, chosen by person, entries (todayFacts()) and history.
   std::vector<const v1::ReadyQuestion*> readyQuestions(const RuleFacts& facts) const;
-  const v1::ReadyQuestion* question(const std::string& id) const;
-  // What the answers so far mean; facts must include answer.<question id>. Highest effect first.
-  std::vector<v1::Finding> readyFindings(const RuleFacts& facts) const;
-  // What a stop or rating means; facts: stop.reason, rating.pain, rating.pain_before, threshold.pain_stop ...
-  std::vector<v1::Finding> practiceFindings(const RuleFacts& facts) const;
+  const v1::ReadyQuestion* question(const std::string& id) const;  // nullptr: there is none
+  // What the answers so far mean: facts are those given to readyQuestions() and answerFacts(). Highest effect
+  // first, and the emergency number before the clinic's. Empty: nothing stands against the practice.
+  std::vector<v1::Finding> readyFindings(const RuleFacts& facts, const std::string& language = "en") const;
+  // What a stop or rating means; facts: person.*, history.*, and stopFacts() and/or ratingFacts().
+  std::vector<v1::Finding> practiceFindings(const RuleFacts& facts, const std::string& language = "en") const;
 
+  const v1::Rule* rule(const std::string& id) const;  // nullptr: there is none
   const std::vector<v1::Rule>& rules() const { return m_rules; }
   const std::vector<v1::ReadyQuestion>& questions() const { return m_questions; }
 
  private:
-  friend class RuleBookBuilder;
+  std::vector<v1::Finding> findings(v1::Stage stage, const RuleFacts& facts,
+                                    const std::string& language) const;
+
   std::vector<v1::Rule> m_rules;
   std::vector<v1::ReadyQuestion> m_questions;
 };
 
 // True when nothing blocks and every ask has a written reason.
 bool maySign(const std::vector<v1::Finding>& findings);
+
+// The one caution a person is shown with an entry: more are read by nobody (hazard H17). nullopt: none.
+std::optional<v1::Finding> shownCaution(const std::vector<v1::Finding>& findings);
+
+// True when `finding` (LEAVE_OUT) leaves this entry out of today's practice.
+bool leavesOut(const v1::Finding& finding, const v1::Entry& entry, const v1::Exercise& exercise);
+
+// True for RED_FLAG and NOT_TODAY: no beat may follow.
+bool endsPractice(const v1::Finding& finding);
 
 }  // namespace newel
