@@ -1,4 +1,5 @@
 // Turns an exercise's words into this person's words: {placeholders} become limbs, sides and hands.
+// Not here: which text is due when (core/practice/compile.h).
 #pragma once
 
 #include <absl/status/statusor.h>
@@ -25,6 +26,10 @@ v1::Side otherSide(v1::Side side);
 // The level on `side`, UNSPECIFIED when that limb is sound.
 v1::LimbLossLevel levelOf(const v1::Person& person, v1::Side side);
 
+// The leg a role points at; UNSPECIFIED for BOTH and where this person has no such leg. `working` is the side
+// of the repetition, UNSPECIFIED where the whole body works.
+v1::Side sideOf(v1::LimbRole role, const Limbs& limbs, v1::Side working);
+
 // Everything a text may ask for. `working` is UNSPECIFIED where no one side works.
 struct WordingContext {
   const Catalogue* catalogue = nullptr;
@@ -35,9 +40,20 @@ struct WordingContext {
 };
 
 // Placeholders: {working} {other} {prosthetic} {sound} {stronger} {weaker} (a leg, as "left leg"),
-// {working_arm} {opposite_arm} (an arm), {working_side} (as "left"), {support} (what the hands hold).
+// {working_arm} {opposite_arm} (an arm), {working_side} (as "left"), {support} (what the hands hold). With a
+// capital first letter ({Working}) the answer begins with one too.
 // kInvalidArgument when a placeholder is unknown or has no answer for this person (for example {sound}
 // with both limbs lost): the caller must not show the text.
 absl::StatusOr<std::string> resolveWords(const std::string& text, const WordingContext& context);
+
+// Key of the phrase that names an enumeration's value: its name without the type's prefix, lower case and
+// hyphens, after `group` and a dot: phraseKey("support", "SUPPORT_ONE_HAND", "SUPPORT_") is
+// "support.one-hand". For looking up Catalogue::phrase().
+std::string phraseKey(const std::string& group, const std::string& value_name, const std::string& prefix);
+
+// The words of an exercise in `language`, in its base language ("es" for "es-MX"), or in English.
+// nullptr when there are none at all.
+const v1::ExerciseWords* wordsOrEnglish(const Catalogue& catalogue, const std::string& exercise_id,
+                                        const std::string& language);
 
 }  // namespace newel
