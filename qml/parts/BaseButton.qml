@@ -15,8 +15,8 @@ T.Button {
     property int textSize: Theme.body
     property bool strong: true
 
-    implicitWidth: Math.max(least, row.implicitWidth + leftPadding + rightPadding)
-    implicitHeight: Math.max(least, label.implicitHeight + topPadding + bottomPadding)
+    implicitWidth: Math.max(least, implicitContentWidth + leftPadding + rightPadding)
+    implicitHeight: Math.max(least, implicitContentHeight + topPadding + bottomPadding)
     leftPadding: Theme.edge
     rightPadding: Theme.edge
     topPadding: Theme.space
@@ -30,45 +30,14 @@ T.Button {
     Keys.onReturnPressed: control.clicked()
     Keys.onEnterPressed: control.clicked()
 
-    contentItem: Item {
-        implicitWidth: row.implicitWidth
-        implicitHeight: label.implicitHeight
-
-        Row {
-            id: row
-
-            readonly property real markRoom: sign.visible ? sign.width + spacing : 0
-
-            anchors.centerIn: parent
-            spacing: Theme.space * 1.5
-
-            Mark {
-                id: sign
-
-                anchors.verticalCenter: parent.verticalCenter
-                visible: control.mark >= 0
-                width: Math.round(control.textSize * 1.3)
-                height: width
-                shape: Math.max(0, control.mark)
-                colour: label.color
-                inner: control.markInner
-            }
-
-            Text {
-                id: label
-
-                anchors.verticalCenter: parent.verticalCenter
-                width: Math.min(implicitWidth, control.availableWidth - row.markRoom)
-                text: control.text
-                textFormat: Text.PlainText
-                color: control.enabled ? control.words : Theme.soft
-                font.pixelSize: control.textSize
-                font.bold: control.strong
-                wrapMode: Text.Wrap
-                horizontalAlignment: Text.AlignHCenter
-                Accessible.ignored: true
-            }
-        }
+    contentItem: ButtonFace {
+        text: control.text
+        textSize: control.textSize
+        strong: control.strong
+        words: control.words
+        mark: control.mark
+        markInner: control.markInner
+        room: control.availableWidth
     }
 
     background: Rectangle {

@@ -11,7 +11,7 @@ T.AbstractButton {
     checkable: true
     autoExclusive: !many
     implicitWidth: 280
-    implicitHeight: Math.max(Theme.target, column.implicitHeight + topPadding + bottomPadding)
+    implicitHeight: Math.max(Theme.target, implicitContentHeight + topPadding + bottomPadding)
     topPadding: Theme.space
     bottomPadding: Theme.space
     leftPadding: Theme.space
@@ -34,69 +34,12 @@ T.AbstractButton {
         control.clicked();
     }
 
-    contentItem: Item {
-        implicitHeight: column.implicitHeight
-
-        Rectangle {
-            id: box
-
-            anchors.verticalCenter: parent.verticalCenter
-            x: control.mirrored ? parent.width - width : 0
-            width: Math.round(Theme.body * 1.5)
-            height: width
-            radius: control.many ? 4 : width / 2
-            color: Theme.sheet
-            border.width: 2
-            border.color: control.checked ? Theme.rail : Theme.soft
-
-            Rectangle {
-                anchors.centerIn: parent
-                visible: control.checked && !control.many
-                width: parent.width * 0.55
-                height: width
-                radius: width / 2
-                color: Theme.rail
-            }
-
-            Mark {
-                anchors.fill: parent
-                visible: control.checked && control.many
-                shape: Mark.Tick
-                colour: Theme.rail
-                inner: Theme.paper
-            }
-        }
-
-        Column {
-            id: column
-
-            anchors.verticalCenter: parent.verticalCenter
-            x: control.mirrored ? 0 : box.width + Theme.space * 1.5
-            width: parent.width - box.width - Theme.space * 1.5
-
-            Text {
-                width: parent.width
-                text: control.text
-                textFormat: Text.PlainText
-                color: control.enabled ? Theme.ink : Theme.soft
-                font.pixelSize: Theme.body
-                wrapMode: Text.Wrap
-                horizontalAlignment: Text.AlignLeft
-                Accessible.ignored: true
-            }
-
-            Text {
-                width: parent.width
-                visible: text !== ""
-                text: control.help
-                textFormat: Text.PlainText
-                color: Theme.soft
-                font.pixelSize: Theme.small
-                wrapMode: Text.Wrap
-                horizontalAlignment: Text.AlignLeft
-                Accessible.ignored: true
-            }
-        }
+    contentItem: ChoiceFace {
+        text: control.text
+        help: control.help
+        many: control.many
+        checked: control.checked
+        mirrored: control.mirrored
     }
 
     background: Rectangle {

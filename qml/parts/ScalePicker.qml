@@ -1,4 +1,6 @@
 // A number from 0 to 10, one tap each, with words at both ends.
+pragma ComponentBehavior: Bound
+
 import QtQuick
 
 Column {

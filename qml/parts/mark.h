@@ -5,7 +5,7 @@
 
 namespace newel::parts {
 
-class Mark : public ThemedItem {
+class Mark : public newel::parts::ThemedItem {
   Q_OBJECT
   QML_ELEMENT
   Q_PROPERTY(Shape shape READ shape WRITE setShape NOTIFY shapeChanged)

@@ -8,7 +8,7 @@
 
 namespace newel::parts {
 
-class Rail : public ThemedItem {
+class Rail : public newel::parts::ThemedItem {
   Q_OBJECT
   QML_ELEMENT
   // From the bottom up, one map a post: "treads" (beats above it, 0 draws none), "done" (of them), "leftOut".

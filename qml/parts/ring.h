@@ -5,7 +5,7 @@
 
 namespace newel::parts {
 
-class Ring : public ThemedItem {
+class Ring : public newel::parts::ThemedItem {
   Q_OBJECT
   QML_ELEMENT
   Q_PROPERTY(double fraction READ fraction WRITE setFraction NOTIFY fractionChanged)  // done, 0 to 1

@@ -1,4 +1,5 @@
 // Base of what we paint ourselves: knows the theme and repaints when it changes. UI thread only.
+// Say its full name where you derive from it: the QML type registrar of Qt 6.4 looks for no other.
 #pragma once
 
 #include <QtQuick/QQuickPaintedItem>

@@ -7,7 +7,7 @@
 
 namespace newel::parts {
 
-class WeekBars : public ThemedItem {
+class WeekBars : public newel::parts::ThemedItem {
   Q_OBJECT
   QML_ELEMENT
   // Oldest first; each a number 0 to 1 (share done), or null/undefined where nothing is known.
