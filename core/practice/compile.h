@@ -14,7 +14,11 @@
 namespace newel {
 
 // Beats are contiguous from 0 ms, never overlap, and sum to total_ms. Every set begins with get-ready or
-// rest; sides follow the entry's policy; a hold beat lasts exactly hold_s. `language`: BCP 47; falls back
+// rest; sides follow the entry's policy, and where they take turns the stronger one begins (common practice,
+// no source); a hold beat lasts exactly hold_s. A bout of minutes is a row of hold beats of one minute or
+// less with one cue, so that an interruption voids a minute and not the whole bout; half of it ends on a
+// beat's end
+// ("half way" is said there), and its last beat ends the repetition. `language`: BCP 47; falls back
 // whole to "en" when the exercise has no words in it (Timeline.fell_back).
 // Errors, each naming the field: kInvalidArgument (entry or person does not pass check(), dose kind, support
 // or side policy the exercise does not have), kNotFound (exercise id or revision), kFailedPrecondition (no
@@ -25,5 +29,8 @@ absl::StatusOr<v1::Timeline> compileTimeline(const v1::Entry& entry, const v1::P
 
 // What was done, counted over the beats [0, end) that were completed; `done` says which.
 v1::DoseCount countDose(const v1::Timeline& timeline, const std::vector<bool>& done);
+
+// True for what counts as work: moves, holds and returns.
+bool isWork(v1::BeatKind kind);
 
 }  // namespace newel

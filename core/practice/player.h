@@ -6,6 +6,7 @@
 #include <absl/time/time.h>
 
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -16,9 +17,9 @@ namespace newel {
 
 enum class PlayerState {
   Idle,        // not started
-  Running,     // a beat is under way
+  Running,     // a beat is under way, or its lead-in after a resume
   WaitingTap,  // by_person: the move's shown time is over, a tap goes on
-  Paused,      // by the person or the system; the beat under way is void when it was a hold
+  Paused,      // by the person or the system; the beat under way is void when it was a hold or a move
   Ended,       // all beats done
   Stopped,     // by reason, skip or hold order; nothing follows
 };
@@ -31,48 +32,84 @@ struct PlayerEvent {
   absl::Duration at;  // elapsed instant at which it took effect (a beat's own end, not the tick's)
 };
 
-// A gap between two calls that no running program leaves: the phone slept or the program was frozen.
+// A gap between two calls that no running program leaves: the phone slept or the program was frozen. While
+// Running, call tick() at least once a second.
 inline constexpr absl::Duration kSleptAfter = absl::Seconds(2);
 
+// After a resume a hold, move or return begins only when the person had time to take up the position again:
+// as long as the timeline's first get-ready, at most this (common practice, no source). A rest just goes on.
+inline constexpr absl::Duration kLongestLeadIn = absl::Seconds(10);
+
+// A value: copies are independent and share the (unchanging) timeline. Not thread-safe.
 class Player {
  public:
-  // `timeline` must come from compileTimeline(). `first_beat`: where to take up again (0 at the start).
+  // `timeline` must come from compileTimeline(). `first_beat`: where to take up again (0 at the start); the
+  // beats before it count as done.
   explicit Player(v1::Timeline timeline, std::uint32_t first_beat = 0);
+  Player(std::shared_ptr<const v1::Timeline> timeline, std::uint32_t first_beat);
 
-  // Each takes the elapsed instant now (never less than in the last call) and returns the events.
-  // A call that makes no sense in the present state does nothing and returns nothing.
+  // A player as it was before a kill: Paused before `next_beat`, `done` so far, waiting for resume().
+  static Player takenUp(std::shared_ptr<const v1::Timeline> timeline, std::uint32_t next_beat,
+                        std::vector<bool> done, std::uint32_t voided_holds, absl::Duration now);
+
+  // Each takes the elapsed instant now (never less than in the last call; less counts as the last) and
+  // returns the events. Each first does what tick() would have done by then. A call that makes no sense in
+  // the present state does nothing more.
   std::vector<PlayerEvent> start(absl::Duration now);
-  // Moves on over every beat whose end has passed. After a gap of kSleptAfter: a hold or move under way is
-  // void, will be repeated and the player is Paused; a rest, get-ready or change of side whose end passed is
-  // over, and the player is Paused before the next beat. No beat begins by itself after such a gap.
+  // Moves on over every beat whose end has passed. After a gap of kSleptAfter: a hold, move or return under
+  // way is void and will be repeated; a rest, get-ready or change of side whose end passed is over; in every
+  // case the player is Paused. No beat begins by itself after such a gap.
   std::vector<PlayerEvent> tick(absl::Duration now);
+  // A hold, move or return under way is void (BEAT_VOIDED), other beats keep the time they had left.
   std::vector<PlayerEvent> pause(absl::Duration now);
-  // A hold or move that was cut begins anew (its BEAT_VOIDED was written at the pause); other beats go on.
+  // A hold, move or return begins anew after its lead-in (BEAT_BEGUN comes then); other beats go on.
   std::vector<PlayerEvent> resume(absl::Duration now);
-  std::vector<PlayerEvent> tapDone(absl::Duration now);     // by_person only
+  std::vector<PlayerEvent> tapDone(absl::Duration now);     // by_person moves only: the move is done
   std::vector<PlayerEvent> repeatBeat(absl::Duration now);  // the present beat from its start
-  std::vector<PlayerEvent> skipBeat(absl::Duration now);    // rest and get-ready only: go now
+  std::vector<PlayerEvent> skipBeat(absl::Duration now);    // rest, get-ready and lead-in only: go now
+  // Rest only, running or paused; `by` over 0. It leaves no event: the rest's end says how long it was.
   std::vector<PlayerEvent> lengthenRest(absl::Duration now, absl::Duration by);
-  std::vector<PlayerEvent> stop(absl::Duration now, v1::StopReason reason);  // ends this entry
+  // Ends this entry from any state but Ended. `reason` may be UNSPECIFIED when it will be asked for next.
+  std::vector<PlayerEvent> stop(absl::Duration now, v1::StopReason reason);
   std::vector<PlayerEvent> hold(absl::Duration now);  // a hold order arrived: Stopped at once
 
   PlayerState state() const { return m_state; }
-  const v1::Timeline& timeline() const { return m_timeline; }
+  const v1::Timeline& timeline() const { return *m_timeline; }
+  // The present beat; after Ended the last one.
   std::uint32_t beat() const { return m_beat; }
-  // Of the present beat: from 0 to its length; stands still while Paused.
+  // Of the present beat: from 0 to its length; stands still while Paused and in the lead-in.
   absl::Duration intoBeat(absl::Duration now) const;
   absl::Duration leftInBeat(absl::Duration now) const;
+  // leftInBeat() and the rest of the same phase after it: what is left of a bout of minutes.
+  absl::Duration leftInPhase(absl::Duration now) const;
+  // Until the present beat begins after a resume; zero when there is no lead-in.
+  absl::Duration leadInLeft(absl::Duration now) const;
   // When tick() has something to do next; nullopt unless Running.
   std::optional<absl::Duration> nextDeadline() const;
   const std::vector<bool>& done() const { return m_done; }
   std::uint32_t voidedHolds() const { return m_voided_holds; }
 
  private:
-  v1::Timeline m_timeline;
+  using Events = std::vector<PlayerEvent>;
+  const v1::Beat& present() const { return m_timeline->beats(static_cast<int>(m_beat)); }
+  absl::Duration lengthOf(const v1::Beat& beat) const { return absl::Milliseconds(beat.length_ms()); }
+  bool beatIsWork() const;
+  // Returns the instant that counts as now, after catching up.
+  absl::Duration catchUp(absl::Duration now, Events& events);
+  void wake(absl::Duration now, Events& events);
+  void advance(absl::Duration now, Events& events);
+  void begin(absl::Duration at, Events& events);
+  void finishBeat(absl::Duration at, Events& events);
+  void voidBeat(absl::Duration at, Events& events);
+  void pauseNow(absl::Duration at, Events& events);
+
+  std::shared_ptr<const v1::Timeline> m_timeline;
   PlayerState m_state = PlayerState::Idle;
   std::uint32_t m_beat = 0;
-  absl::Duration m_beat_end;  // instant, while Running
-  absl::Duration m_left;      // while Paused
+  bool m_begun = false;         // the present beat has begun (false before its lead-in is over)
+  absl::Duration m_beat_begin;  // instant, while Running: in the future during a lead-in
+  absl::Duration m_beat_end;    // instant, while Running
+  absl::Duration m_left;        // while Paused
   absl::Duration m_last_call;
   std::vector<bool> m_done;
   std::uint32_t m_voided_holds = 0;
