@@ -1,0 +1,98 @@
+#include <QtCore/QIODevice>
+#include <QtMultimedia/QAudioDevice>
+#include <QtMultimedia/QAudioFormat>
+#include <QtMultimedia/QAudioSink>
+#include <QtMultimedia/QMediaDevices>
+#include <algorithm>
+#include <cstring>
+#include <mutex>
+
+#include "platform/sound.h"
+
+namespace newel::platform {
+namespace {
+
+constexpr int kRate = 48000;
+
+// What the open sink reads from, perhaps on its own thread: the present tone, then silence without end, so
+// that the device stays warm between cues.
+class Source : public QIODevice {
+ public:
+  Source() { open(QIODevice::ReadOnly); }
+  void play(const std::vector<std::int16_t>* samples) {
+    const std::lock_guard<std::mutex> lock(m_mutex);
+    m_samples = samples;
+    m_next = 0;
+  }
+  bool isSequential() const override { return true; }
+  qint64 bytesAvailable() const override { return kRate; }
+
+ protected:
+  qint64 readData(char* data, qint64 size) override {
+    const std::lock_guard<std::mutex> lock(m_mutex);
+    std::memset(data, 0, static_cast<std::size_t>(size));
+    if (m_samples == nullptr) return size;
+    const std::size_t wanted = static_cast<std::size_t>(size) / sizeof(std::int16_t);
+    const std::size_t given = std::min(wanted, m_samples->size() - m_next);
+    std::memcpy(data, m_samples->data() + m_next, given * sizeof(std::int16_t));
+    m_next += given;
+    if (m_next == m_samples->size()) m_samples = nullptr;
+    return size;
+  }
+  qint64 writeData(const char*, qint64) override { return -1; }
+
+ private:
+  std::mutex m_mutex;
+  const std::vector<std::int16_t>* m_samples = nullptr;
+  std::size_t m_next = 0;
+};
+
+class QtTones : public Tones {
+ public:
+  QtTones() {
+    for (const Tone tone : kAllTones) m_samples[static_cast<std::size_t>(tone)] = samplesOf(tone, kRate);
+  }
+  ~QtTones() override { QtTones::warm(false); }
+
+  std::string whyNot() const override {
+    return m_broken || QMediaDevices::defaultAudioOutput().isNull() ? "sound.no-device" : "";
+  }
+
+  void warm(bool on) override {
+    if (on == (m_sink != nullptr)) return;
+    if (!on) {
+      m_sink->stop();
+      m_sink.reset();
+      return;
+    }
+    const QAudioDevice device = QMediaDevices::defaultAudioOutput();
+    if (device.isNull()) return;
+    QAudioFormat format;
+    format.setSampleRate(kRate);
+    format.setChannelCount(1);
+    format.setSampleFormat(QAudioFormat::Int16);
+    m_sink = std::make_unique<QAudioSink>(device, format);
+    // 40 ms: a cue may come no later than 80 ms after its picture.
+    m_sink->setBufferSize(kRate * 2 * 40 / 1000);
+    m_sink->start(&m_source);
+    m_broken = m_sink->error() == QAudio::OpenError;
+    if (m_broken) m_sink.reset();
+  }
+
+  void play(Tone tone) override {
+    warm(true);
+    if (m_sink != nullptr) m_source.play(&m_samples[static_cast<std::size_t>(tone)]);
+  }
+
+ private:
+  std::vector<std::int16_t> m_samples[std::size(kAllTones)];
+  Source m_source;
+  std::unique_ptr<QAudioSink> m_sink;
+  bool m_broken = false;
+};
+
+}  // namespace
+
+std::unique_ptr<Tones> makeTones() { return std::make_unique<QtTones>(); }
+
+}  // namespace newel::platform
