@@ -1,0 +1,151 @@
+// One SQLite file, opened the one way we open them: write-ahead log, every commit on the disk before it
+// returns (synchronous FULL), foreign keys on, migrations forward only. Transactions are scope objects.
+// Inside sync only; SQL stays in the stores. SQLiteCpp's exceptions pass through here and stop in guarded().
+#pragma once
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <absl/status/status.h>
+#include <absl/status/statusor.h>
+
+#include <functional>
+#include <map>
+#include <memory>
+#include <string>
+#include <type_traits>
+#include <utility>
+#include <vector>
+
+namespace newel {
+
+struct Migration {
+  int number = 0;   // 1, 2, 3 ... without a gap
+  const char* sql;  // runs in one transaction together with its number
+};
+
+struct DatabaseOptions {
+  std::string path;
+  std::string what;          // for messages, "this phone's store"
+  std::string vfs;           // SQLite's file layer by name; empty: the system's
+  bool set_aside = false;    // a store that cannot be read is moved to "<path>.set-aside-N", never deleted
+  bool check_pages = false;  // look at every page while opening
+};
+
+// Bytes rather than text.
+struct Blob {
+  const std::string& bytes;
+};
+
+// SQLite's error in our codes: full disk kResourceExhausted, busy kUnavailable, damaged kDataLoss,
+// constraint kAlreadyExists, read-only or forbidden kPermissionDenied, no such file kNotFound, else
+// kInternal.
+absl::Status statusOf(const SQLite::Exception& error);
+
+// Runs `body` and turns an exception of SQLite into a status. `body` returns absl::Status, absl::StatusOr<T>,
+// or nothing.
+template <typename Body>
+auto guarded(Body&& body) {
+  using Result = std::invoke_result_t<Body>;
+  using Returned = std::conditional_t<std::is_void_v<Result>, absl::Status, Result>;
+  try {
+    if constexpr (std::is_void_v<Result>) {
+      body();
+      return Returned(absl::OkStatus());
+    } else {
+      return Returned(body());
+    }
+  } catch (const SQLite::Exception& error) {
+    return Returned(statusOf(error));
+  }
+}
+
+// Rows of one query; the statement is free for the next use when this goes.
+class Rows {
+ public:
+  explicit Rows(SQLite::Statement& statement) : m_statement(&statement) {}
+  ~Rows() {
+    if (m_statement != nullptr) m_statement->tryReset();
+  }
+  Rows(Rows&& other) noexcept : m_statement(std::exchange(other.m_statement, nullptr)) {}
+  Rows(const Rows&) = delete;
+  Rows& operator=(const Rows&) = delete;
+  Rows& operator=(Rows&&) = delete;
+
+  bool next() { return m_statement->executeStep(); }
+  std::string text(int column) const { return m_statement->getColumn(column).getString(); }
+  std::int64_t number(int column) const { return m_statement->getColumn(column).getInt64(); }
+  bool isNull(int column) const { return m_statement->getColumn(column).isNull(); }
+
+ private:
+  SQLite::Statement* m_statement;
+};
+
+// Not thread-safe: its owner has a lock.
+class Database {
+ public:
+  // Opens or makes the file (0600) and brings it up to the last migration. kFailedPrecondition when a newer
+  // program wrote it; kDataLoss when it cannot be read (and, with set_aside, where it was moved to).
+  static absl::StatusOr<std::unique_ptr<Database>> open(const DatabaseOptions& options,
+                                                        const std::vector<Migration>& migrations);
+
+  // These throw SQLite::Exception. Statements are prepared once and kept. `sql` must be a literal.
+  template <typename... Values>
+  int run(const char* sql, const Values&... values) {
+    SQLite::Statement& statement = prepared(sql);
+    bindAll(statement, values...);
+    const int changed = statement.exec();
+    statement.reset();
+    return changed;
+  }
+  template <typename... Values>
+  Rows query(const char* sql, const Values&... values) {
+    SQLite::Statement& statement = prepared(sql);
+    bindAll(statement, values...);
+    return Rows(statement);
+  }
+  void exec(const std::string& sql) { m_database.exec(sql); }
+  SQLite::Database& raw() { return m_database; }
+
+ private:
+  friend class Transaction;
+  Database(const std::string& path, int flags, const std::string& vfs);
+  SQLite::Statement& prepared(const char* sql);
+
+  template <typename... Values>
+  static void bindAll(SQLite::Statement& statement, const Values&... values) {
+    int index = 0;
+    (bindOne(statement, ++index, values), ...);
+  }
+  static void bindOne(SQLite::Statement& s, int i, const std::string& text) { s.bind(i, text); }
+  static void bindOne(SQLite::Statement& s, int i, const char* text) { s.bind(i, text); }
+  static void bindOne(SQLite::Statement& s, int i, const Blob& blob) {
+    s.bind(i, blob.bytes.data(), static_cast<int>(blob.bytes.size()));
+  }
+  template <typename Number>
+  requires std::is_integral_v<Number>
+  static void bindOne(SQLite::Statement& s, int i, Number number) {
+    s.bind(i, static_cast<std::int64_t>(number));
+  }
+
+  SQLite::Database m_database;
+  std::map<std::string, std::unique_ptr<SQLite::Statement>> m_statements;
+};
+
+// Rolls back unless committed. Takes SQLite's write lock at once, so that two writers wait and never clash.
+class Transaction {
+ public:
+  explicit Transaction(Database& database);
+  ~Transaction() = default;
+  Transaction(const Transaction&) = delete;
+  Transaction& operator=(const Transaction&) = delete;
+  void commit() { m_transaction.commit(); }
+
+ private:
+  SQLite::Transaction m_transaction;
+};
+
+// Makes `folder` (and those above it) when missing, and closes it to everybody else (0700).
+absl::Status ensurePrivateFolder(const std::string& folder);
+// Writes `content` to a new file that nobody else may read (0600). kAlreadyExists when there is one.
+absl::Status writePrivateFile(const std::string& path, const std::string& content);
+
+}  // namespace newel

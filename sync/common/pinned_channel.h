@@ -1,0 +1,37 @@
+// A gRPC channel to the one hub whose certificate has the pinned fingerprint, and to no other.
+#pragma once
+
+#include <absl/status/statusor.h>
+#include <absl/time/time.h>
+#include <grpcpp/channel.h>
+#include <grpcpp/client_context.h>
+
+#include <memory>
+#include <string>
+
+namespace newel {
+
+struct PinnedChannel {
+  std::shared_ptr<grpc::Channel> channel;
+  std::string certificate_pem;     // keep it: the next connection needs no look beforehand
+  std::string certificate_sha256;  // 32 bytes
+};
+
+// Looks at the certificate, compares it and builds a channel that accepts exactly it. With an empty
+// `fingerprint` (typed by hand) the certificate found is taken and its fingerprint returned to be pinned.
+// kUnavailable nobody answers; kUnauthenticated (isCertificateProblem) it is another one. Blocks up to
+// `timeout`.
+absl::StatusOr<PinnedChannel> connectPinned(const std::string& address, const std::string& fingerprint,
+                                            absl::Duration timeout);
+
+// The same from a certificate that was pinned before; connects at the first call, does not block.
+std::shared_ptr<grpc::Channel> channelTo(const std::string& address, const std::string& certificate_pem);
+
+// True when a status says that the hub's certificate is not the pinned one (rather than that our token is
+// not good).
+bool isCertificateProblem(const absl::Status& status);
+
+// `context` gives up after `length`.
+void setDeadline(grpc::ClientContext& context, absl::Duration length);
+
+}  // namespace newel
