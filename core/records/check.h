@@ -4,14 +4,18 @@
 
 #include <absl/status/status.h>
 
+#include "core/records/cert.pb.h"
 #include "core/records/exercise.pb.h"
 #include "core/records/identity.pb.h"
 #include "core/records/measure.pb.h"
+#include "core/records/measure_kind.pb.h"
 #include "core/records/message.pb.h"
 #include "core/records/person.pb.h"
 #include "core/records/practice.pb.h"
 #include "core/records/programme.pb.h"
+#include "core/records/progression.pb.h"
 #include "core/records/rule.pb.h"
+#include "core/records/wear.pb.h"
 
 namespace newel {
 
@@ -37,5 +41,13 @@ absl::Status check(const v1::Receipt& receipt);
 absl::Status check(const v1::Measure& measure);
 absl::Status check(const v1::Rule& rule);
 absl::Status check(const v1::ReadyQuestion& question);
+absl::Status check(const v1::MeasureKind& kind);
+absl::Status check(const v1::ProgressionPreset& preset);
+absl::Status check(const v1::WearPlan& plan);
+absl::Status check(const v1::WearBlock& block);
+absl::Status check(const v1::WearLog& log);
+absl::Status check(const v1::WearFile& file);
+absl::Status check(const v1::CertTable& table);
+absl::Status check(const v1::CertStatements& statements);
 
 }  // namespace newel

@@ -11,8 +11,13 @@ namespace newel {
 
 void checkDose(FieldCheck check, const v1::Dose& dose);
 void checkSources(FieldCheck check, const google::protobuf::RepeatedPtrField<v1::Source>& sources);
+// One source on a number, in the field "source". A common practice must say that it has no source.
+void checkSource(FieldCheck check, bool given, const v1::Source& source);
+// As checkSources(), and a common practice must say that it has no source.
+void checkStatedSources(FieldCheck check, const google::protobuf::RepeatedPtrField<v1::Source>& sources);
 void checkSchedule(FieldCheck check, const v1::Schedule& schedule);
 void checkThresholds(FieldCheck check, const v1::StopThresholds& thresholds);
+void checkProgression(FieldCheck check, const v1::ProgressionRule& rule);
 void checkEntry(FieldCheck check, const v1::Entry& entry);
 
 }  // namespace newel

@@ -49,6 +49,30 @@ void checkThresholds(FieldCheck check, const v1::StopThresholds& thresholds) {
   check.range("pain_rise_0_10", thresholds.pain_rise_0_10(), 1, 10);
 }
 
+void checkProgression(FieldCheck check, const v1::ProgressionRule& rule) {
+  check.range("practices", rule.practices(), 1, 10);
+  check.range("goal_repetitions", rule.goal_repetitions(), 0, 60);
+  check.range("repetitions_over_goal", rule.repetitions_over_goal(), 0, 20);
+  check.range("effort_at_most_0_10", rule.effort_at_most_0_10(), 1, 10);
+  check.range("pain_rise_at_most_0_10", rule.pain_rise_at_most_0_10(), 0, 9);
+  check.range("step_back_practices", rule.step_back_practices(), 0, 10);
+  check.range("step_back_pain_rise_0_10", rule.step_back_pain_rise_0_10(), 0, 10);
+  check.range("step_back_done_percent", rule.step_back_done_percent(), 0, 100);
+  // One practice must never be good and too hard.
+  check.that(
+      rule.step_back_pain_rise_0_10() == 0 || rule.step_back_pain_rise_0_10() > rule.pain_rise_at_most_0_10(),
+      "step_back_pain_rise_0_10", "is not over pain_rise_at_most_0_10");
+}
+
+void checkEntryProgression(FieldCheck check, const v1::Entry& entry) {
+  FieldCheck progression = check.at("progression");
+  checkProgression(progression, entry.progression());
+  const bool counts =
+      entry.progression().goal_repetitions() > 0 || entry.progression().repetitions_over_goal() > 0;
+  progression.that(!counts || entry.dose().has_sets(), "repetitions_over_goal",
+                   "a goal of repetitions needs a dose in sets");
+}
+
 void checkEntry(FieldCheck check, const v1::Entry& entry) {
   check.uuid("id", entry.id());
   check.key("exercise_id", entry.exercise_id());
@@ -64,6 +88,7 @@ void checkEntry(FieldCheck check, const v1::Entry& entry) {
     override_at.key("rule_id", entry.overrides(i).rule_id());
     override_at.text("reason", entry.overrides(i).reason(), 3, 1000);
   }
+  if (entry.has_progression()) checkEntryProgression(check, entry);
 }
 
 absl::Status check(const v1::Schedule& schedule) {
