@@ -1,7 +1,6 @@
 #include "core/practice/compile.h"
 
 #include <algorithm>
-#include <utility>
 
 #include "core/library/default_entry.h"
 #include "core/library/wording.h"
@@ -204,23 +203,6 @@ absl::StatusOr<v1::Timeline> compileTimeline(const v1::Entry& entry, const v1::P
   const std::string base = language.substr(0, language.find('-'));
   timeline->set_fell_back(words->language() != language && words->language() != base);
   return timeline;
-}
-
-v1::DoseCount countDose(const v1::Timeline& timeline, const std::vector<bool>& done) {
-  v1::DoseCount count;
-  const int size = std::min<int>(timeline.beats_size(), static_cast<int>(done.size()));
-  for (int i = 0; i < size; ++i) {
-    if (!done[i]) continue;
-    const v1::Beat& beat = timeline.beats(i);
-    if (beat.kind() == v1::BEAT_KIND_HOLD) count.set_hold_ms(count.hold_ms() + beat.length_ms());
-    if (isWork(beat.kind())) count.set_active_ms(count.active_ms() + beat.length_ms());
-    if (beat.ends_repetition()) count.set_repetitions(count.repetitions() + 1);
-  }
-  return count;
-}
-
-bool isWork(v1::BeatKind kind) {
-  return kind == v1::BEAT_KIND_MOVE || kind == v1::BEAT_KIND_HOLD || kind == v1::BEAT_KIND_RETURN;
 }
 
 }  // namespace newel

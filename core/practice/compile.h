@@ -8,6 +8,7 @@
 
 #include "core/library/catalogue.h"
 #include "core/records/person.pb.h"
+#include "core/records/practice.pb.h"
 #include "core/records/programme.pb.h"
 #include "core/records/timeline.pb.h"
 
@@ -29,6 +30,10 @@ absl::StatusOr<v1::Timeline> compileTimeline(const v1::Entry& entry, const v1::P
 
 // What was done, counted over the beats [0, end) that were completed; `done` says which.
 v1::DoseCount countDose(const v1::Timeline& timeline, const std::vector<bool>& done);
+
+// The same by set, in order, sets with nothing done left out. Where one side follows the other within a set
+// each has its own; `side` is absent where a set has no one side.
+std::vector<v1::SetDone> countSets(const v1::Timeline& timeline, const std::vector<bool>& done);
 
 // True for what counts as work: moves, holds and returns.
 bool isWork(v1::BeatKind kind);

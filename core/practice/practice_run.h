@@ -1,6 +1,8 @@
 // One practice from the ready check to its close: order of entries, answers, ratings, stops, red flags, and
 // taking up again after a kill. The player leads within an entry; this leads between them.
 // Pure: time comes in, journal lines come out; whoever calls keeps them (sync/home) BEFORE showing anything.
+// A red flag, a NOT_TODAY or a hold order closes the journal in the same breath as it is recorded: from then
+// on over() is true and no call can lead to a beat.
 #pragma once
 
 #include <absl/status/statusor.h>
@@ -33,7 +35,8 @@ enum class RunStep {
   Closed,
 };
 
-// What the person is told when a rule ends or thins the practice.
+// What the person is told when a rule or a hold order ends or thins the practice. Of a hold order the finding
+// has the rule id "hold-order", the order's reason as its words, and NOT_TODAY as its effect.
 struct Verdict {
   std::vector<v1::Finding> findings;  // highest first
   bool ends_practice = false;
@@ -56,15 +59,21 @@ struct RunInput {
 class PracticeRun {
  public:
   // Where lines go, called before the state that they record is visible. An error stops the step: the state
-  // stays as it was and the error is returned to whoever called.
+  // stays as it was and the error is returned to whoever called. Where a call writes several lines and a
+  // later one fails, the rest is kept at the start of the next call, whichever it is; a call that is a
+  // person's choice is then not carried out but answered with kAborted ("look again"). A stop, a hold order
+  // or a close that could not be kept stays asked for: nothing else happens until it is kept.
   using Keep = std::function<absl::Status(const v1::JournalLine&)>;
 
-  // Compiles every entry. kFailedPrecondition when everything is held or an entry cannot be compiled.
+  // Compiles every entry. Entries under a hold order, and those that a rule now blocks for this person (the
+  // same rules as at the desk), are left out and recorded so. kFailedPrecondition when nothing is left or an
+  // entry cannot be compiled, kInvalidArgument when an occasion names no entry of the programme.
   static absl::StatusOr<std::unique_ptr<PracticeRun>> begin(RunInput input, const Catalogue& catalogue,
                                                             const RuleBook& rules, absl::Time wall,
                                                             absl::Duration now, Keep keep);
   // From the lines of an unfinished practice: all that was done counts, the beat under way is void, and the
-  // run waits Paused before it. kDataLoss when the lines are not a prefix some begin() could have written.
+  // run waits Paused before it. Holds in `input` that are new take effect at once. Confirmations of support
+  // are asked again. kDataLoss when the lines are not a prefix some begin() could have written.
   static absl::StatusOr<std::unique_ptr<PracticeRun>> takeUp(RunInput input,
                                                              const std::vector<v1::JournalLine>& lines,
                                                              const Catalogue& catalogue,
@@ -97,6 +106,7 @@ class PracticeRun {
   absl::Status skipBeat(absl::Time wall, absl::Duration now);
   absl::Status lengthenRest(absl::Duration by, absl::Time wall, absl::Duration now);
   // Stop acts at once (the player is Stopped); stopReason() then says why, and the rules decide what follows.
+  // Outside an entry it asks the same; a reason that no rule ends the practice for skips the coming entry.
   absl::Status stopPressed(absl::Time wall, absl::Duration now);
   absl::Status stopReason(v1::StopReason reason, absl::Time wall, absl::Duration now);
   absl::Status skipEntry(v1::StopReason reason, const std::string& words, absl::Time wall,
@@ -106,10 +116,15 @@ class PracticeRun {
   // A hold order arrived. Ends the practice (everything) or the entries it names, at once, in any step.
   absl::Status holdOrder(const v1::HoldOrder& order, absl::Time wall, absl::Duration now);
   absl::Status zoneChanged(const std::string& zone, absl::Time wall, absl::Duration now);
-  // Ends it here: FINISHED when nothing is left, else STOPPED (or INTERRUPTED when `interrupted`).
+  // Ends it here: FINISHED when nothing is left, else STOPPED (or INTERRUPTED when `interrupted`). Needed
+  // only to leave early: a practice closes itself after its last rating. Once over() it is OK and changes
+  // nothing.
   absl::Status close(bool interrupted, absl::Time wall, absl::Duration now);
 
   bool closed() const { return step() == RunStep::Closed; }
+  // The journal is closed and practice() complete, though a verdict may still have to be read: the record can
+  // be sent now. No call changes it any more.
+  bool over() const;
   // The record, complete once Closed; before that what could be closed now.
   v1::Practice practice() const;
 
