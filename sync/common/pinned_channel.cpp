@@ -5,7 +5,10 @@
 #include <grpcpp/security/credentials.h>
 #include <grpcpp/support/channel_arguments.h>
 
+#include <cctype>
+
 #include "sync/common/certificate.h"
+#include "sync/common/grpc_status.h"
 #include "sync/common/limits.h"
 
 namespace newel {
@@ -17,6 +20,12 @@ constexpr char kCertificateMark[] = "newel/certificate";
 constexpr int kKeepaliveMs = 20000;
 constexpr int kKeepaliveTimeoutMs = 10000;
 constexpr int kLongestReconnectMs = 5000;
+
+absl::Status otherHub(const std::string& where) {
+  absl::Status status = absl::UnauthenticatedError("certificate: another hub answers at " + where);
+  status.SetPayload(kCertificateMark, absl::Cord("pin"));
+  return status;
+}
 
 }  // namespace
 
@@ -45,16 +54,25 @@ absl::StatusOr<PinnedChannel> connectPinned(const std::string& address, const st
   if (!pem.ok()) return pem.status();
   auto found = fingerprintOf(*pem);
   if (!found.ok()) return found.status();
-  if (!fingerprint.empty() && fingerprint != *found) {
-    absl::Status status = absl::UnauthenticatedError("certificate: another hub answers at " + address);
-    status.SetPayload(kCertificateMark, absl::Cord("pin"));
-    return status;
-  }
+  if (!fingerprint.empty() && fingerprint != *found) return otherHub(address);
   return PinnedChannel{channelTo(address, *pem), *pem, *found};
 }
 
 bool isCertificateProblem(const absl::Status& status) {
   return status.GetPayload(kCertificateMark).has_value();
+}
+
+absl::Status fromCall(const grpc::Status& status) {
+  // gRPC has no code for it: OpenSSL's words are all there is.
+  if (status.error_code() == grpc::StatusCode::UNAVAILABLE) {
+    std::string words = status.error_message();
+    for (char& c : words) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+    if (words.find("certificate verify failed") != std::string::npos ||
+        words.find("certificate_verify_failed") != std::string::npos) {
+      return otherHub("the clinic's address");
+    }
+  }
+  return fromGrpc(status);
 }
 
 void setDeadline(grpc::ClientContext& context, absl::Duration length) {

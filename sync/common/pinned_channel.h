@@ -31,6 +31,9 @@ std::shared_ptr<grpc::Channel> channelTo(const std::string& address, const std::
 // not good).
 bool isCertificateProblem(const absl::Status& status);
 
+// A call's status in our codes; a refused certificate is told apart from a network that is not there.
+absl::Status fromCall(const grpc::Status& status);
+
 // `context` gives up after `length`.
 void setDeadline(grpc::ClientContext& context, absl::Duration length);
 

@@ -9,6 +9,8 @@
 #include <string>
 #include <vector>
 
+#include "core/records/practice.pb.h"
+#include "core/records/random.h"
 #include "sync/protocol/desk_service.pb.h"
 
 namespace newel {
@@ -18,8 +20,10 @@ class DeskClient {
   struct Options {
     std::string address;             // host:port
     std::string certificate_sha256;  // 32 bytes: the hub's pin, given by whoever runs the hub
+    Random* random = nullptr;        // for back-off; outlives the client; nullptr: libsodium's
   };
-  // kUnavailable no hub there; kUnauthenticated the certificate is another one.
+  // kUnavailable no hub there; kUnauthenticated the certificate is another one; kInvalidArgument no pin.
+  // Blocks up to 10 s.
   static absl::StatusOr<std::unique_ptr<DeskClient>> connect(const Options& options);
   ~DeskClient();
 
@@ -43,6 +47,7 @@ class DeskClient {
   // Calls `changed` with a person id on the client's own thread until stopWatching() or an error, then
   // again after a back-off. Empty id: everything may have changed.
   void watch(std::function<void(const std::string& person_id)> changed);
+  // `changed` is not called any more when it returns; not from within it.
   void stopWatching();
 
  private:

@@ -19,6 +19,7 @@
 #include "core/records/random.h"
 #include "core/time/clock.h"
 #include "sync/common/pairing_ticket.h"
+#include "sync/home/hub_link.h"
 
 namespace newel {
 
@@ -28,7 +29,10 @@ struct HomeState {
   std::uint64_t queued = 0;     // records not yet acknowledged
   std::uint64_t set_aside = 0;  // refused by the hub for good, kept and exportable
   std::optional<absl::Time> last_contact;
-  std::string last_problem;  // text key ("sync.no-network", "sync.wrong-date" ...), empty when fine
+  std::optional<absl::Time> last_hub_time;  // what the hub's clock said then
+  // Text key, empty when fine: sync.no-network, sync.wrong-date, sync.revoked, sync.disk-full,
+  // sync.hub-refused (an answer that a person at the clinic has to look into, another hub's certificate too).
+  std::string last_problem;
   bool contact_now = false;  // a sync is under way
 };
 
@@ -45,13 +49,17 @@ class HomeEngine {
     Random* random = nullptr;
     std::string app_version;
     std::string device_name;
+    HubNetwork* network = nullptr;  // outlives the engine; nullptr: gRPC over TLS
+    std::string sqlite_vfs;         // SQLite's file layer by name; empty: the system's
   };
-  class Listener {  // called on the engine's thread, never while a method holds a lock
+  // Called on threads of the engine, one call at a time, never while a method holds a lock.
+  class Listener {
    public:
     virtual ~Listener() = default;
     virtual void stateChanged() = 0;
     virtual void programmeChanged() = 0;
-    virtual void holdOrderArrived(const v1::HoldOrder& order) = 0;  // verified and durable already
+    // Verified, and durable already unless the disk is full. Orders that lift another come here too.
+    virtual void holdOrderArrived(const v1::HoldOrder& order) = 0;
     virtual void messageArrived(const v1::Message& message) = 0;
   };
 
@@ -63,9 +71,14 @@ class HomeEngine {
   void setListener(Listener* listener);  // before start(); outlives the engine or is set to nullptr
   void start();                          // background sync from here on; does nothing before pairing
   void syncSoon();                       // now rather than at the next turn
+  // One round of contact on the caller's thread: offer, fetch, listen. Blocks; what start() repeats. OK when
+  // nothing is paired.
+  absl::Status syncOnce();
 
-  // Blocks up to 20 s: call it off the UI thread. kNotFound wrong or spent code, kUnavailable no network,
-  // kUnauthenticated the certificate is not the ticket's, kFailedPrecondition already paired (wipe first).
+  // Blocks up to 20 s: call it off the UI thread. kNotFound wrong or spent code, kResourceExhausted too many
+  // tries, kUnavailable no network, kUnauthenticated the certificate is not the ticket's, kFailedPrecondition
+  // already paired (wipe first). A phone whose access was revoked may pair again: for the same person it
+  // keeps everything and offers it again, for another one every byte goes first.
   absl::Status pair(const PairingTicket& ticket);
   absl::Status wipe();  // every byte of this person; afterwards unpaired
 
@@ -73,6 +86,8 @@ class HomeEngine {
   std::optional<v1::Person> person() const;
   std::string greetingName() const;
   std::optional<v1::ClinicCard> clinic() const;
+  // For comparing by eye with the desk after a typed code: "AB12 CD34 EF56 0718"; empty before pairing.
+  std::string hubFingerprint() const;
   std::optional<v1::Programme> programme() const;           // the highest verified number
   std::vector<v1::Programme> programmes() const;            // all numbers, oldest first
   std::vector<v1::HoldOrder> activeHolds() const;           // not lifted
@@ -80,7 +95,8 @@ class HomeEngine {
   std::vector<std::string> unseenUrgentMessageIds() const;  // must be seen before a practice starts
   std::vector<v1::Practice> practices() const;              // closed ones, oldest first
 
-  // Each returns only when durable.
+  // Each returns only when durable. kResourceExhausted: the disk is full, nothing was changed.
+  // kInvalidArgument names the field.
   absl::Status appendJournal(const v1::JournalLine& line);  // sequence must be the next one of its practice
   std::optional<UnfinishedPractice> unfinished() const;
   // Closes the journal and queues the record in one transaction; id and revision must be new.

@@ -1,0 +1,206 @@
+#include "sync/desk/desk_client.h"
+
+#include <grpcpp/client_context.h>
+
+#include <utility>
+
+#include "sync/common/limits.h"
+#include "sync/common/pinned_channel.h"
+#include "sync/common/real_random.h"
+#include "sync/desk/hub_watch.h"
+#include "sync/protocol/desk_service.grpc.pb.h"
+
+namespace newel {
+namespace {
+
+constexpr std::uint32_t kPage = 500;  // desk_service.proto: 1 to 500
+
+template <typename Record>
+absl::StatusOr<Record> parsed(const std::string& bytes, const std::string& what) {
+  Record record;
+  if (!record.ParseFromString(bytes)) return absl::DataLossError(what + ": not to be read");
+  return record;
+}
+
+}  // namespace
+
+class DeskClient::Impl {
+ public:
+  Impl(const std::shared_ptr<grpc::Channel>& channel, Random* random)
+      : m_stub(v1::DeskService::NewStub(channel)),
+        m_random(random != nullptr ? random : &m_own_random),
+        m_watch(m_stub.get(), m_random) {}
+
+  template <typename Reply, typename Request>
+  absl::StatusOr<Reply> call(grpc::Status (v1::DeskService::Stub::*method)(grpc::ClientContext*,
+                                                                           const Request&, Reply*),
+                             const Request& request) {
+    grpc::ClientContext context;
+    const std::string session = m_watch.session();
+    if (!session.empty()) context.AddMetadata("authorization", "Bearer " + session);
+    setDeadline(context, kCallDeadline);
+    Reply reply;
+    const absl::Status status = fromCall((m_stub.get()->*method)(&context, request, &reply));
+    if (!status.ok()) return status;
+    return reply;
+  }
+
+  RealRandom m_own_random;
+  std::unique_ptr<v1::DeskService::Stub> m_stub;
+  Random* m_random;
+  HubWatch m_watch;
+};
+
+DeskClient::DeskClient(std::unique_ptr<Impl> impl) : m_impl(std::move(impl)) {}
+DeskClient::~DeskClient() = default;
+
+absl::StatusOr<std::unique_ptr<DeskClient>> DeskClient::connect(const Options& options) {
+  if (options.certificate_sha256.size() != 32) {
+    return absl::InvalidArgumentError("certificate_sha256: the hub's fingerprint is needed");
+  }
+  auto pinned = connectPinned(options.address, options.certificate_sha256, kCallDeadline / 2);
+  if (!pinned.ok()) return pinned.status();
+  return std::unique_ptr<DeskClient>(new DeskClient(std::make_unique<Impl>(pinned->channel, options.random)));
+}
+
+absl::StatusOr<v1::SignInReply> DeskClient::signIn(const std::string& user_name,
+                                                   const std::string& password) {
+  v1::SignInRequest request;
+  request.set_user_name(user_name);
+  request.set_password(password);
+  auto reply = m_impl->call(&v1::DeskService::Stub::SignIn, request);
+  if (reply.ok()) m_impl->m_watch.setSession(reply->session());
+  return reply;
+}
+
+absl::Status DeskClient::signOut() {
+  const absl::Status status = m_impl->call(&v1::DeskService::Stub::SignOut, v1::SignOutRequest()).status();
+  m_impl->m_watch.setSession("");
+  return status;
+}
+
+absl::StatusOr<std::vector<v1::CaseRow>> DeskClient::caseload() {
+  std::vector<v1::CaseRow> rows;
+  v1::ListCaseloadRequest request;
+  request.set_limit(kPage);
+  while (true) {
+    auto reply = m_impl->call(&v1::DeskService::Stub::ListCaseload, request);
+    if (!reply.ok()) return reply.status();
+    for (auto& row : *reply->mutable_rows()) rows.push_back(std::move(row));
+    if (!reply->more() || reply->rows().empty()) return rows;
+    request.set_after_person_id(rows.back().person().id());
+  }
+}
+
+absl::StatusOr<v1::GetPersonReply> DeskClient::person(const std::string& person_id) {
+  v1::GetPersonRequest request;
+  request.set_person_id(person_id);
+  return m_impl->call(&v1::DeskService::Stub::GetPerson, request);
+}
+
+absl::StatusOr<std::uint64_t> DeskClient::putPerson(const v1::PutPersonRequest& request) {
+  auto reply = m_impl->call(&v1::DeskService::Stub::PutPerson, request);
+  if (!reply.ok()) return reply.status();
+  return reply->revision();
+}
+
+absl::StatusOr<v1::SignProgrammeReply> DeskClient::signProgramme(const v1::SignProgrammeRequest& request) {
+  return m_impl->call(&v1::DeskService::Stub::SignProgramme, request);
+}
+
+absl::StatusOr<std::vector<v1::Programme>> DeskClient::programmes(const std::string& person_id) {
+  v1::ListProgrammesRequest request;
+  request.set_person_id(person_id);
+  const auto reply = m_impl->call(&v1::DeskService::Stub::ListProgrammes, request);
+  if (!reply.ok()) return reply.status();
+  std::vector<v1::Programme> programmes;
+  for (const auto& signed_programme : reply->programmes()) {
+    auto programme = parsed<v1::Programme>(signed_programme.content(), "programme");
+    if (!programme.ok()) return programme.status();
+    programmes.push_back(*std::move(programme));
+  }
+  return programmes;
+}
+
+absl::StatusOr<v1::HoldOrder> DeskClient::issueHold(const v1::IssueHoldRequest& request) {
+  auto reply = m_impl->call(&v1::DeskService::Stub::IssueHold, request);
+  if (!reply.ok()) return reply.status();
+  return std::move(*reply->mutable_order());
+}
+
+absl::StatusOr<std::vector<v1::HoldOrder>> DeskClient::holds(const std::string& person_id) {
+  v1::ListHoldsRequest request;
+  request.set_person_id(person_id);
+  const auto reply = m_impl->call(&v1::DeskService::Stub::ListHolds, request);
+  if (!reply.ok()) return reply.status();
+  return std::vector<v1::HoldOrder>(reply->orders().begin(), reply->orders().end());
+}
+
+absl::StatusOr<v1::Message> DeskClient::sendMessage(const v1::SendMessageRequest& request) {
+  auto reply = m_impl->call(&v1::DeskService::Stub::SendMessage, request);
+  if (!reply.ok()) return reply.status();
+  return std::move(*reply->mutable_message());
+}
+
+absl::StatusOr<std::vector<v1::Message>> DeskClient::messages(const std::string& person_id, bool mark_read) {
+  v1::ListMessagesRequest request;
+  request.set_person_id(person_id);
+  request.set_mark_read(mark_read);
+  const auto reply = m_impl->call(&v1::DeskService::Stub::ListMessages, request);
+  if (!reply.ok()) return reply.status();
+  return std::vector<v1::Message>(reply->messages().begin(), reply->messages().end());
+}
+
+absl::StatusOr<std::vector<v1::Practice>> DeskClient::practices(const std::string& person_id) {
+  std::vector<v1::Practice> practices;
+  v1::ListPracticesRequest request;
+  request.set_person_id(person_id);
+  request.set_limit(kPage);
+  while (true) {
+    const auto reply = m_impl->call(&v1::DeskService::Stub::ListPractices, request);
+    if (!reply.ok()) return reply.status();
+    for (const auto& envelope : reply->practices()) {
+      auto practice = parsed<v1::Practice>(envelope.content(), "practice");
+      if (!practice.ok()) return practice.status();
+      practices.push_back(*std::move(practice));
+      request.set_after_sequence(envelope.sequence());
+    }
+    if (!reply->more() || reply->practices().empty()) return practices;
+  }
+}
+
+absl::StatusOr<std::vector<v1::Receipt>> DeskClient::receipts(const std::string& person_id) {
+  v1::ListReceiptsRequest request;
+  request.set_person_id(person_id);
+  const auto reply = m_impl->call(&v1::DeskService::Stub::ListReceipts, request);
+  if (!reply.ok()) return reply.status();
+  return std::vector<v1::Receipt>(reply->receipts().begin(), reply->receipts().end());
+}
+
+absl::StatusOr<v1::CreatePairingReply> DeskClient::createPairing(const std::string& person_id) {
+  v1::CreatePairingRequest request;
+  request.set_person_id(person_id);
+  return m_impl->call(&v1::DeskService::Stub::CreatePairing, request);
+}
+
+absl::StatusOr<std::vector<v1::Device>> DeskClient::devices(const std::string& person_id) {
+  v1::ListDevicesRequest request;
+  request.set_person_id(person_id);
+  const auto reply = m_impl->call(&v1::DeskService::Stub::ListDevices, request);
+  if (!reply.ok()) return reply.status();
+  return std::vector<v1::Device>(reply->devices().begin(), reply->devices().end());
+}
+
+absl::Status DeskClient::revokeDevice(const std::string& device_id) {
+  v1::RevokeDeviceRequest request;
+  request.set_device_id(device_id);
+  return m_impl->call(&v1::DeskService::Stub::RevokeDevice, request).status();
+}
+
+void DeskClient::watch(std::function<void(const std::string& person_id)> changed) {
+  m_impl->m_watch.start(std::move(changed));
+}
+
+void DeskClient::stopWatching() { m_impl->m_watch.stop(); }
+
+}  // namespace newel

@@ -1,0 +1,154 @@
+#include "sync/home/device_store.h"
+
+#include <filesystem>
+#include <map>
+#include <utility>
+
+namespace newel {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr char kFileName[] = "home.db";
+constexpr char kWhat[] = "the store of this phone";
+
+// Forward only. A migration that has been shipped is never edited: the next number follows it.
+constexpr char kFirst[] = R"(
+CREATE TABLE setting (name TEXT PRIMARY KEY, value BLOB NOT NULL) WITHOUT ROWID;
+CREATE TABLE journal (practice_id TEXT NOT NULL, sequence INTEGER NOT NULL, content BLOB NOT NULL,
+  PRIMARY KEY (practice_id, sequence)) WITHOUT ROWID;
+CREATE TABLE practice (id TEXT NOT NULL, revision INTEGER NOT NULL, content BLOB NOT NULL,
+  kept INTEGER NOT NULL, PRIMARY KEY (id, revision)) WITHOUT ROWID;
+CREATE TABLE outbox (sequence INTEGER PRIMARY KEY AUTOINCREMENT, kind INTEGER NOT NULL, id TEXT NOT NULL,
+  revision INTEGER NOT NULL, content BLOB NOT NULL, sha256 BLOB NOT NULL, set_aside INTEGER NOT NULL DEFAULT 0,
+  reason TEXT NOT NULL DEFAULT '');
+CREATE INDEX outbox_record ON outbox (kind, id, revision);
+CREATE TABLE programme (number INTEGER PRIMARY KEY, id TEXT NOT NULL UNIQUE, content BLOB NOT NULL,
+  signature BLOB NOT NULL, key_id TEXT NOT NULL);
+CREATE TABLE hold_order (number INTEGER PRIMARY KEY, id TEXT NOT NULL UNIQUE, content BLOB NOT NULL,
+  signature BLOB NOT NULL, key_id TEXT NOT NULL);
+CREATE TABLE message (place INTEGER PRIMARY KEY AUTOINCREMENT, id TEXT NOT NULL UNIQUE, content BLOB NOT NULL);
+CREATE TABLE receipt (of INTEGER NOT NULL, ref_id TEXT NOT NULL, state INTEGER NOT NULL, id TEXT NOT NULL,
+  content BLOB NOT NULL, PRIMARY KEY (of, ref_id, state)) WITHOUT ROWID;
+CREATE TABLE refused (kind INTEGER NOT NULL, id TEXT NOT NULL, reason TEXT NOT NULL, at INTEGER NOT NULL,
+  PRIMARY KEY (kind, id, reason)) WITHOUT ROWID;
+)";
+
+const std::vector<Migration>& migrations() {
+  static const std::vector<Migration> kMigrations = {{1, kFirst}};
+  return kMigrations;
+}
+
+constexpr const char* kTables[] = {"setting",    "journal", "practice", "outbox", "programme",
+                                   "hold_order", "message", "receipt",  "refused"};
+
+std::string textOf(std::uint64_t number) { return std::to_string(number); }
+
+std::string textOf(const std::optional<absl::Time>& time) {
+  return time.has_value() ? std::to_string(absl::ToUnixMicros(*time)) : "";
+}
+
+std::int64_t numberOf(const std::string& text) { return text.empty() ? 0 : std::stoll(text); }
+
+std::optional<absl::Time> timeOf(const std::string& text) {
+  if (text.empty()) return std::nullopt;
+  return absl::FromUnixMicros(numberOf(text));
+}
+
+}  // namespace
+
+DeviceStore::DeviceStore(std::string folder, std::string vfs, std::unique_ptr<Database> database)
+    : m_folder(std::move(folder)), m_vfs(std::move(vfs)), m_database(std::move(database)) {}
+
+absl::StatusOr<std::unique_ptr<DeviceStore>> DeviceStore::open(const std::string& folder,
+                                                               const std::string& vfs) {
+  if (vfs.empty()) {
+    const absl::Status made = ensurePrivateFolder(folder);
+    if (!made.ok()) return made;
+  }
+  DatabaseOptions options;
+  options.path = folder + "/" + kFileName;
+  options.what = kWhat;
+  options.vfs = vfs;
+  options.set_aside = true;
+  options.check_pages = true;
+  auto database = Database::open(options, migrations());
+  if (!database.ok()) return database.status();
+  return std::unique_ptr<DeviceStore>(new DeviceStore(folder, vfs, std::move(*database)));
+}
+
+absl::Status DeviceStore::wipe() {
+  const absl::Status emptied = write([](Database& database) {
+    deleteEverything(database);
+    return absl::OkStatus();
+  });
+  if (!emptied.ok()) return emptied;
+  // 1. The rows are gone and committed: a crash from here on finds an unpaired phone, and wipe() may be
+  //    called again. 2. The pages they lay in are rewritten. 3. The log that still holds them is cut.
+  const std::lock_guard lock(m_mutex);
+  const absl::Status scrubbed = guarded([&] {
+    m_database->exec("VACUUM");
+    m_database->exec("PRAGMA wal_checkpoint(TRUNCATE)");
+  });
+  if (!scrubbed.ok() || !m_vfs.empty()) return scrubbed;
+  std::error_code error;
+  for (const auto& entry : fs::directory_iterator(m_folder, error)) {
+    const std::string name = entry.path().filename().string();
+    if (name.rfind(std::string(kFileName) + ".set-aside-", 0) == 0) fs::remove(entry.path(), error);
+    if (error) return absl::InternalError("could not remove " + name);
+  }
+  return absl::OkStatus();
+}
+
+DeviceSettings loadSettings(Database& database) {
+  std::map<std::string, std::string> values;
+  Rows rows = database.query("SELECT name, value FROM setting");
+  while (rows.next()) values[rows.text(0)] = rows.text(1);
+  DeviceSettings settings;
+  settings.paired = values["paired"] == "1";
+  settings.revoked = values["revoked"] == "1";
+  settings.hub = {values["address"], values["certificate"], values["fingerprint"], values["token"]};
+  settings.device_id = values["device_id"];
+  settings.clinic_key = values["clinic_key"];
+  settings.generation = values["generation"];
+  settings.cursor = static_cast<std::uint64_t>(numberOf(values["cursor"]));
+  settings.greeting_name = values["greeting_name"];
+  settings.person = values["person"];
+  settings.clinic = values["clinic"];
+  settings.app_version = values["app_version"];
+  settings.last_contact = timeOf(values["last_contact"]);
+  settings.last_hub_time = timeOf(values["last_hub_time"]);
+  return settings;
+}
+
+void saveSetting(Database& database, const char* name, const std::string& value) {
+  database.run(
+      "INSERT INTO setting (name, value) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET value = "
+      "excluded.value",
+      name, Blob{value});
+}
+
+void saveSettings(Database& database, const DeviceSettings& settings) {
+  saveSetting(database, "paired", settings.paired ? "1" : "0");
+  saveSetting(database, "revoked", settings.revoked ? "1" : "0");
+  saveSetting(database, "address", settings.hub.address);
+  saveSetting(database, "certificate", settings.hub.certificate_pem);
+  saveSetting(database, "fingerprint", settings.hub.certificate_sha256);
+  saveSetting(database, "token", settings.hub.token);
+  saveSetting(database, "device_id", settings.device_id);
+  saveSetting(database, "clinic_key", settings.clinic_key);
+  saveSetting(database, "generation", settings.generation);
+  saveSetting(database, "cursor", textOf(settings.cursor));
+  saveSetting(database, "greeting_name", settings.greeting_name);
+  saveSetting(database, "person", settings.person);
+  saveSetting(database, "clinic", settings.clinic);
+  saveSetting(database, "app_version", settings.app_version);
+  saveSetting(database, "last_contact", textOf(settings.last_contact));
+  saveSetting(database, "last_hub_time", textOf(settings.last_hub_time));
+}
+
+void deleteEverything(Database& database) {
+  for (const char* table : kTables) database.exec(std::string("DELETE FROM ") + table);
+}
+
+}  // namespace newel

@@ -1,0 +1,82 @@
+// The phone's store: one SQLite file that holds everything of one person. Journal, outbox and inbox work
+// inside its transactions; nothing else opens the file.
+#pragma once
+
+#include <absl/status/statusor.h>
+#include <absl/time/time.h>
+
+#include <memory>
+#include <mutex>
+#include <optional>
+#include <string>
+#include <type_traits>
+
+#include "core/records/identity.pb.h"
+#include "core/records/person.pb.h"
+#include "sync/common/database.h"
+#include "sync/home/hub_link.h"
+
+namespace newel {
+
+// Everything that is one of a kind. Kept in the table "setting", one row a field.
+struct DeviceSettings {
+  bool paired = false;
+  bool revoked = false;
+  HubAddress hub;
+  std::string device_id;
+  std::string clinic_key;  // Ed25519 public key
+  std::string generation;
+  std::uint64_t cursor = 0;
+  std::string greeting_name;
+  std::string person;       // serialised v1::Person
+  std::string clinic;       // serialised v1::ClinicCard
+  std::string app_version;  // that last opened the store
+  std::optional<absl::Time> last_contact;
+  std::optional<absl::Time> last_hub_time;
+};
+
+// Thread-safe: one lock for all.
+class DeviceStore {
+ public:
+  // `folder` is made (0700) when missing. Errors as HomeEngine::open. `vfs` as DatabaseOptions.
+  static absl::StatusOr<std::unique_ptr<DeviceStore>> open(const std::string& folder, const std::string& vfs);
+
+  // Runs `body(database)` in one transaction, committed when its status is OK; SQLite's errors become the
+  // status. On the disk when it returns OK.
+  template <typename Body>
+  auto write(Body&& body) -> std::invoke_result_t<Body, Database&> {
+    const std::lock_guard lock(m_mutex);
+    return guarded([&]() -> std::invoke_result_t<Body, Database&> {
+      Transaction transaction(*m_database);
+      auto result = body(*m_database);
+      if (result.ok()) transaction.commit();
+      return result;
+    });
+  }
+
+  // `body(database)` returns absl::StatusOr<T> and writes nothing.
+  template <typename Body>
+  auto read(Body&& body) -> std::invoke_result_t<Body, Database&> {
+    const std::lock_guard lock(m_mutex);
+    return guarded([&] { return body(*m_database); });
+  }
+
+  // Every row of every table, then the free pages and the log; and stores that were set aside.
+  absl::Status wipe();
+
+ private:
+  explicit DeviceStore(std::string folder, std::string vfs, std::unique_ptr<Database> database);
+
+  const std::string m_folder;
+  const std::string m_vfs;
+  std::mutex m_mutex;
+  std::unique_ptr<Database> m_database;
+};
+
+// Inside a transaction; they throw as Database does.
+DeviceSettings loadSettings(Database& database);
+void saveSettings(Database& database, const DeviceSettings& settings);
+void saveSetting(Database& database, const char* name, const std::string& value);
+void deleteEverything(Database& database);
+
+}  // namespace newel

@@ -1,0 +1,295 @@
+#include "sync/home/home_engine.h"
+
+#include <utility>
+
+#include "core/records/check.h"
+#include "core/records/record_text.h"
+#include "core/time/local_day.h"
+#include "sync/common/content_hash.h"
+#include "sync/common/record_id.h"
+#include "sync/home/device_store.h"
+#include "sync/home/export.h"
+#include "sync/home/grpc_hub_link.h"
+#include "sync/home/inbox.h"
+#include "sync/home/journal.h"
+#include "sync/home/outbox.h"
+#include "sync/home/pairing.h"
+#include "sync/home/sync_loop.h"
+
+namespace newel {
+
+class HomeEngine::Impl {
+ public:
+  Impl(Options options, std::unique_ptr<DeviceStore> store)
+      : m_options(std::move(options)), m_store(std::move(store)) {
+    if (m_options.network == nullptr) {
+      m_own_network = makeGrpcHubNetwork();
+      m_options.network = m_own_network.get();
+    }
+    SyncLoop::Parts parts;
+    parts.store = m_store.get();
+    parts.network = m_options.network;
+    parts.clock = m_options.clock;
+    parts.random = m_options.random;
+    parts.app_version = m_options.app_version;
+    parts.new_id = [this] { return newId(); };
+    parts.news = [this](const InboxNews& news) { tell(news); };
+    parts.changed = [this] {
+      if (m_listener != nullptr) m_listener->stateChanged();
+    };
+    m_loop = std::make_unique<SyncLoop>(std::move(parts));
+  }
+
+  // A newer program may understand what the last one had to refuse: look at everything again.
+  absl::Status noteVersion() {
+    return m_store->write([&](Database& database) {
+      const DeviceSettings settings = loadSettings(database);
+      if (settings.app_version == m_options.app_version) return absl::OkStatus();
+      saveSetting(database, "app_version", m_options.app_version);
+      if (settings.paired) saveSetting(database, "cursor", "0");
+      return absl::OkStatus();
+    });
+  }
+
+  std::string newId() { return newRecordId(*m_options.clock, *m_options.random); }
+
+  DeviceSettings settings() const {
+    auto settings = m_store->read(
+        [](Database& database) -> absl::StatusOr<DeviceSettings> { return loadSettings(database); });
+    return settings.ok() ? *std::move(settings) : DeviceSettings();
+  }
+
+  std::optional<v1::Person> person() const {
+    v1::Person person;
+    const DeviceSettings all = settings();
+    if (!all.paired || !person.ParseFromString(all.person)) return std::nullopt;
+    return person;
+  }
+
+  // What a read of the store gives, or nothing when it cannot be read just now.
+  template <typename Body>
+  auto readOr(Body&& body) const -> std::invoke_result_t<Body, Database&> {
+    using Value = std::invoke_result_t<Body, Database&>;
+    auto value = m_store->read([&](Database& database) -> absl::StatusOr<Value> { return body(database); });
+    return value.ok() ? *std::move(value) : Value();
+  }
+
+  // A change of our own: on the disk, then on its way.
+  template <typename Body>
+  absl::Status change(Body&& body, bool send) {
+    const absl::Status status = m_store->write(std::forward<Body>(body));
+    m_loop->noteLocal(status);
+    if (status.ok() && send) m_loop->wake();
+    return status;
+  }
+
+  absl::Status closePractice(const v1::Practice& practice) {
+    const auto who = person();
+    if (!who.has_value()) return absl::FailedPreconditionError("this phone belongs to nobody yet");
+    if (practice.person_id() != who->id()) return absl::InvalidArgumentError("person_id: another person");
+    return change([&](Database& database) { return keepPractice(database, practice); }, true);
+  }
+
+  void tell(const InboxNews& news) {
+    if (m_listener == nullptr) return;
+    // First what must stop somebody.
+    for (const auto& order : news.hold_orders) m_listener->holdOrderArrived(order);
+    if (news.programme) m_listener->programmeChanged();
+    for (const auto& message : news.messages) m_listener->messageArrived(message);
+    if (news.person || news.receipts) m_listener->stateChanged();
+  }
+
+  Options m_options;
+  std::unique_ptr<HubNetwork> m_own_network;
+  Listener* m_listener = nullptr;
+  std::unique_ptr<DeviceStore> m_store;
+  std::unique_ptr<SyncLoop> m_loop;  // last: its threads use all of the above
+};
+
+HomeEngine::HomeEngine(std::unique_ptr<Impl> impl) : m_impl(std::move(impl)) {}
+HomeEngine::~HomeEngine() = default;
+
+absl::StatusOr<std::unique_ptr<HomeEngine>> HomeEngine::open(Options options) {
+  auto store = DeviceStore::open(options.folder, options.sqlite_vfs);
+  if (!store.ok()) return store.status();
+  auto impl = std::make_unique<Impl>(std::move(options), *std::move(store));
+  const absl::Status noted = impl->noteVersion();
+  if (!noted.ok() && !absl::IsResourceExhausted(noted)) return noted;
+  return std::unique_ptr<HomeEngine>(new HomeEngine(std::move(impl)));
+}
+
+void HomeEngine::setListener(Listener* listener) { m_impl->m_listener = listener; }
+void HomeEngine::start() { m_impl->m_loop->start(); }
+void HomeEngine::syncSoon() { m_impl->m_loop->wake(); }
+absl::Status HomeEngine::syncOnce() { return m_impl->m_loop->syncOnce(); }
+std::string HomeEngine::newId() { return m_impl->newId(); }
+
+absl::Status HomeEngine::pair(const PairingTicket& ticket) {
+  const DeviceSettings before = m_impl->settings();
+  if (before.paired && !before.revoked) {
+    return absl::FailedPreconditionError("this phone is paired already; wipe it first");
+  }
+  v1::PairRequest request;
+  request.set_code(ticket.code);
+  request.set_device_name(m_impl->m_options.device_name);
+  request.set_app_version(m_impl->m_options.app_version);
+  *request.mutable_device_time() = toTimestamp(m_impl->m_options.clock->wall());
+  const auto paired = m_impl->m_options.network->pair(ticket, request);
+  if (!paired.ok()) {
+    return absl::IsDeadlineExceeded(paired.status())
+               ? absl::UnavailableError("the clinic did not answer in time")
+               : paired.status();
+  }
+  const absl::Status good = checkPairReply(paired->reply);
+  if (!good.ok()) return good;
+  return m_impl->m_loop->betweenRounds([&] {
+    return m_impl->change(
+        [&](Database& database) {
+          keepPairing(database, *paired, m_impl->m_options.app_version, m_impl->m_options.clock->wall());
+          return absl::OkStatus();
+        },
+        true);
+  });
+}
+
+absl::Status HomeEngine::wipe() {
+  return m_impl->m_loop->betweenRounds([&] { return m_impl->m_store->wipe(); });
+}
+
+HomeState HomeEngine::state() const {
+  HomeState state;
+  const DeviceSettings settings = m_impl->settings();
+  const SyncLoop::Contact contact = m_impl->m_loop->contact();
+  state.paired = settings.paired;
+  state.revoked = settings.revoked;
+  state.queued = m_impl->readOr([](Database& database) { return queuedCount(database); });
+  state.set_aside = m_impl->readOr([](Database& database) { return setAsideCount(database); });
+  state.last_contact = settings.last_contact;
+  state.last_hub_time = settings.last_hub_time;
+  state.contact_now = contact.now;
+  state.last_problem = contact.problem;
+  if (settings.revoked && contact.problem != "sync.disk-full") state.last_problem = "sync.revoked";
+  return state;
+}
+
+std::optional<v1::Person> HomeEngine::person() const { return m_impl->person(); }
+std::string HomeEngine::greetingName() const { return m_impl->settings().greeting_name; }
+
+std::string HomeEngine::hubFingerprint() const {
+  const DeviceSettings settings = m_impl->settings();
+  return settings.paired ? shortFingerprint(settings.hub.certificate_sha256) : "";
+}
+
+std::optional<v1::ClinicCard> HomeEngine::clinic() const {
+  v1::ClinicCard card;
+  const DeviceSettings settings = m_impl->settings();
+  if (!settings.paired || !card.ParseFromString(settings.clinic)) return std::nullopt;
+  return card;
+}
+
+std::optional<v1::Programme> HomeEngine::programme() const {
+  auto all = programmes();
+  if (all.empty()) return std::nullopt;
+  return std::move(all.back());
+}
+
+std::vector<v1::Programme> HomeEngine::programmes() const {
+  return m_impl->readOr([](Database& database) { return keptProgrammes(database); });
+}
+
+std::vector<v1::HoldOrder> HomeEngine::activeHolds() const {
+  auto orders = m_impl->readOr([](Database& database) { return keptHoldOrders(database); });
+  for (auto& unwritten : m_impl->m_loop->unwrittenHolds()) {
+    bool known = false;
+    for (const auto& order : orders) known = known || order.id() == unwritten.id();
+    if (!known) orders.push_back(std::move(unwritten));
+  }
+  return activeAmong(orders);
+}
+
+std::vector<v1::Message> HomeEngine::messages() const {
+  return m_impl->readOr([](Database& database) { return keptMessages(database); });
+}
+
+std::vector<std::string> HomeEngine::unseenUrgentMessageIds() const {
+  return m_impl->readOr([](Database& database) {
+    std::vector<std::string> ids;
+    for (const auto& message : keptMessages(database)) {
+      if (message.sender() == v1::SENDER_CLINIC && message.urgent() &&
+          !hasReceipt(database, v1::RECEIPT_OF_MESSAGE, message.id(), v1::RECEIPT_STATE_SEEN)) {
+        ids.push_back(message.id());
+      }
+    }
+    return ids;
+  });
+}
+
+std::vector<v1::Practice> HomeEngine::practices() const {
+  return m_impl->readOr([](Database& database) { return keptPractices(database); });
+}
+
+absl::Status HomeEngine::appendJournal(const v1::JournalLine& line) {
+  return m_impl->change([&](Database& database) { return appendLine(database, line); }, false);
+}
+
+std::optional<UnfinishedPractice> HomeEngine::unfinished() const {
+  auto journal = m_impl->readOr([](Database& database) { return unfinishedJournal(database); });
+  if (!journal.has_value()) return std::nullopt;
+  return UnfinishedPractice{journal->practice_id, std::move(journal->lines)};
+}
+
+absl::Status HomeEngine::closePractice(const v1::Practice& practice) {
+  return m_impl->closePractice(practice);
+}
+
+absl::Status HomeEngine::addToldLater(const v1::Practice& practice) {
+  if (practice.origin() != v1::ORIGIN_TOLD_LATER) {
+    return absl::InvalidArgumentError("origin: only what was told later comes this way");
+  }
+  return m_impl->closePractice(practice);
+}
+
+absl::Status HomeEngine::markSeen(v1::ReceiptOf of, const std::string& ref_id, std::uint64_t ref_number) {
+  const auto who = m_impl->person();
+  if (!who.has_value()) return absl::FailedPreconditionError("this phone belongs to nobody yet");
+  const v1::Receipt receipt = makeReceipt(newId(), who->id(), of, ref_id, ref_number, v1::RECEIPT_STATE_SEEN,
+                                          m_impl->m_options.clock->wall());
+  const absl::Status good = check(receipt);
+  if (!good.ok()) return good;
+  return m_impl->change(
+      [&](Database& database) -> absl::Status {
+        if (!hasReceipt(database, of, ref_id, v1::RECEIPT_STATE_ARRIVED)) {
+          return absl::NotFoundError("ref_id: nothing of that kind has arrived here");
+        }
+        addReceipt(database, receipt);
+        return absl::OkStatus();
+      },
+      true);
+}
+
+absl::Status HomeEngine::writeMessage(const std::string& text) {
+  const auto who = m_impl->person();
+  if (!who.has_value()) return absl::FailedPreconditionError("this phone belongs to nobody yet");
+  v1::Message message;
+  message.set_id(newId());
+  message.set_person_id(who->id());
+  message.set_sender(v1::SENDER_PERSON);
+  *message.mutable_written_at() = toTimestamp(m_impl->m_options.clock->wall());
+  message.set_text(text);
+  const absl::Status good = check(message);
+  if (!good.ok()) return good;
+  return m_impl->change(
+      [&](Database& database) {
+        const std::string bytes = toBytes(message);
+        database.run("INSERT INTO message (id, content) VALUES (?, ?)", message.id(), Blob{bytes});
+        queueRecord(database, makeEnvelope(v1::RECORD_KIND_MESSAGE, message.id(), 1, bytes));
+        return absl::OkStatus();
+      },
+      true);
+}
+
+std::string HomeEngine::exportAll() const {
+  return m_impl->readOr([](Database& database) { return exportStore(database); });
+}
+
+}  // namespace newel
