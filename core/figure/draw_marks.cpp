@@ -1,0 +1,118 @@
+#include "core/figure/draw_marks.h"
+
+#include <cmath>
+#include <numbers>
+
+#include "core/figure/draw_props.h"
+
+namespace newel {
+namespace {
+
+constexpr float kArrow = 0.013F;
+constexpr double kHead = 0.036;
+// A shorter way is not worth an arrow.
+constexpr double kShortest = 0.035;
+constexpr double kUsualOffset = 0.055;
+
+double gap(DrawPoint a, DrawPoint b) { return std::hypot(b.x - a.x, b.y - a.y); }
+
+}  // namespace
+
+void findWay(const Choreography& keys, const Moment& moment, v1::BodyPoint point, MarkWay& way) {
+  Moment key = moment;
+  key.fraction = 0;
+  if (way.known && way.of == key) return;
+  way.known = true;
+  way.of = key;
+  Pose pose;
+  for (int i = 0; i < MarkWay::kPoints; ++i) {
+    Moment at = moment;
+    // Evenly along the way rather than in time.
+    const double share = static_cast<double>(i) / (MarkWay::kPoints - 1);
+    double low = 0;
+    double high = 1;
+    for (int round = 0; round < 24; ++round) {
+      const double middle = (low + high) / 2;
+      (personEase(middle) < share ? low : high) = middle;
+    }
+    at.fraction = i == 0 ? 0 : i == MarkWay::kPoints - 1 ? 1 : (low + high) / 2;
+    poseAt(keys, at, pose);
+    way.points[i] = pointOf(pose.posture, keys.limbs, point);
+    if (i == MarkWay::kPoints / 2) way.middle = mix(pose.posture.hips, pose.posture.neck, 0.5);
+  }
+}
+
+void MarkPainter::head(DrawPoint tip, double dx, double dy) {
+  const double size = std::hypot(dx, dy);
+  if (size < 1e-9) return;
+  const double x = dx / size * kHead;
+  const double y = dy / size * kHead;
+  const double c = std::cos(radians(32));
+  const double s = std::sin(radians(32));
+  const DrawPoint wings[3] = {
+      {static_cast<float>(tip.x - (x * c - y * s)), static_cast<float>(tip.y - (x * s + y * c))},
+      tip,
+      {static_cast<float>(tip.x - (x * c + y * s)), static_cast<float>(tip.y - (-x * s + y * c))}};
+  m_sketch.polyline(Layer::Mark, m_palette.rail, kArrow, wings, 3, false);
+}
+
+void MarkPainter::arrow(const MarkWay& way, double offset) {
+  std::array<DrawPoint, MarkWay::kPoints> points;
+  double total = 0;
+  for (int i = 0; i < MarkWay::kPoints; ++i) {
+    points[i] = m_eye.see(way.points[i]);
+    if (i > 0) total += gap(points[i - 1], points[i]);
+  }
+  if (total < kShortest) return;
+  const DrawPoint middle = m_eye.see(way.middle);
+  const DrawPoint half = points[MarkWay::kPoints / 2];
+  const DrawPoint first = points.front();
+  const DrawPoint last = points.back();
+  // Square to the way, away from the trunk.
+  double nx = -(last.y - first.y);
+  double ny = last.x - first.x;
+  if (std::hypot(nx, ny) < kShortest / 2) {
+    nx = half.x - middle.x;
+    ny = half.y - middle.y;
+  }
+  const double size = std::max(1e-6, std::hypot(nx, ny));
+  const double side = nx * (half.x - middle.x) + ny * (half.y - middle.y) >= 0 ? 1 : -1;
+  const double shift = (offset != 0 ? offset : kUsualOffset) * side / size;
+  for (DrawPoint& p : points) p = {static_cast<float>(p.x + nx * shift), static_cast<float>(p.y + ny * shift)};
+  m_sketch.curve(Layer::Mark, m_palette.rail, kArrow, points.data(), points.size());
+  const DrawPoint before = points[MarkWay::kPoints - 3];
+  head(points.back(), points.back().x - before.x, points.back().y - before.y);
+}
+
+void MarkPainter::press(const Vec3& point) {
+  const DrawPoint at = m_eye.see(point);
+  const DrawPoint from{at.x, at.y - 0.19F};
+  const DrawPoint tip{at.x, at.y - 0.08F};
+  m_sketch.line(Layer::Mark, m_palette.rail, kArrow, from, tip);
+  head(tip, 0, 1);
+}
+
+void MarkPainter::weight(const Posture& posture, int side) {
+  const LegPosture& leg = posture.legs[side];
+  const Vec3 middle = mix(leg.heel, leg.toe, 0.5);
+  const Vec3 ahead = unit({leg.foot.x.x, leg.foot.x.y, 0}, {1, 0, 0});
+  const Vec3 aside = cross({0, 0, 1}, ahead);
+  constexpr int kRound = 24;
+  std::array<DrawPoint, kRound> ring;
+  for (int i = 0; i < kRound; ++i) {
+    const double a = 2 * std::numbers::pi * i / kRound;
+    ring[i] = m_eye.see(Vec3{middle.x, middle.y, leg.heel.z} + ahead * (0.125 * std::cos(a)) + aside * (0.08 * std::sin(a)));
+  }
+  m_sketch.fillPolygon(Layer::Mark, mixed(m_palette.rail, m_palette.sheet, 0.78), ring.data(), kRound);
+  m_sketch.polyline(Layer::Mark, m_palette.rail, kArrow, ring.data(), kRound, true);
+}
+
+void MarkPainter::leads(const Posture& posture, int side, const std::string& letter, bool flipped) {
+  const LegPosture& leg = posture.legs[side];
+  DrawPoint at = m_eye.see(leg.toe + leg.foot.x * 0.055 + Vec3{0, 0, 0.035});
+  m_sketch.fillDisc(Layer::Mark, m_palette.rail, {at, 0.034F});
+  if (flipped) at.x = -at.x;
+  m_sketch.label(m_palette.on_rail, letter, at, 0.036F);
+}
+
+}  // namespace newel

@@ -1,0 +1,56 @@
+// Draws the things round the body. For core/figure alone.
+#pragma once
+
+#include "core/figure/key_poses.h"
+#include "core/figure/motion.h"
+#include "core/figure/palette.h"
+#include "core/figure/sketch.h"
+
+namespace newel {
+
+// Before the body, or over it because it stands between the body and the eye.
+enum class PropPlace { Behind, Front };
+
+class PropPainter {
+ public:
+  PropPainter(Sketch& sketch, const Eye& eye, const Palette& palette, const SceneKeys& scene, const Pose& pose)
+      : m_sketch(sketch), m_eye(eye), m_palette(palette), m_scene(scene), m_pose(pose) {}
+
+  // What lies on the ground or is ground.
+  void drawFlat();
+  void drawUpright(PropPlace place);
+  // Things in the hands or hung between two points of the body.
+  void drawCarried();
+
+ private:
+  PropPlace placeOf(const SceneProp& prop, const Vec3& at) const;
+  bool isCarried(const SceneProp& prop) const { return prop.prop.from() != v1::BODY_POINT_UNSPECIFIED; }
+  DrawPoint see(const PropShape& shape, const Vec3& at, double x, double y, double z) const;
+  void quad(Layer layer, Colour fill, Colour line, const PropShape& shape, const Vec3& at, const Vec3 (&corners)[4]);
+  void bar(Colour colour, float width, const PropShape& shape, const Vec3& at, const Vec3& a, const Vec3& b);
+  // A box from low to high: the faces that look toward the eye.
+  void box(Colour fill, const PropShape& shape, const Vec3& at, const Vec3& low, const Vec3& high);
+  void one(const SceneProp& prop, const Vec3& at);
+  void chair(const PropShape& shape, const Vec3& at);
+  void rollingChair(const PropShape& shape, const Vec3& at);
+  void seat(const PropShape& shape, const Vec3& at);
+  void back(const PropShape& shape, const Vec3& at);
+  void rail(const PropShape& shape, const Vec3& at);
+  void stairs(const PropShape& shape, const Vec3& at);
+  void ramp(const PropShape& shape, const Vec3& at);
+  void counter(const PropShape& shape, const Vec3& at);
+  void roll(const PropShape& shape, const Vec3& at);
+  void flat(const PropShape& shape, const Vec3& at);
+  bool looksAtEye(const PropShape& shape, const Vec3& normal) const;
+
+  Sketch& m_sketch;
+  const Eye& m_eye;
+  const Palette& m_palette;
+  const SceneKeys& m_scene;
+  const Pose& m_pose;
+};
+
+// Where a point of the body is.
+Vec3 pointOf(const Posture& posture, const std::array<LimbState, 2>& limbs, v1::BodyPoint point);
+
+}  // namespace newel
