@@ -9,6 +9,7 @@
 #include <set>
 
 #include "core/library/plain_words.h"
+#include "core/library/rest_split.h"
 #include "core/library/wording.h"
 
 namespace newel {
@@ -127,8 +128,9 @@ Shortest shortestBeats(const v1::Exercise& exercise) {
   keepShortest(shortest, "get_ready", exercise.get_ready_s());
   keepShortest(shortest, "change_side", exercise.change_side_s());
   for (const v1::Dose* dose : doses) {
-    keepShortest(shortest, "rest",
-                 std::max({dose->sets().rest_s(), dose->minutes().rest_s(), dose->passes().rest_s()}));
+    const std::uint32_t rest_s =
+        std::max({dose->sets().rest_s(), dose->minutes().rest_s(), dose->passes().rest_s()});
+    keepShortest(shortest, "rest", plainRestSeconds(rest_s, exercise.get_ready_s()));
     keepShortest(shortest, "repetition_rest", dose->sets().repetition_rest_s());
     for (const v1::Part& part : exercise.parts()) {
       for (const v1::Phase& phase : part.phases()) {

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/library/rest_split.h"
+
 namespace newel {
 namespace {
 
@@ -66,11 +68,13 @@ void BeatWriter::say(v1::Beat& beat, const std::string& key, v1::Side working) {
 void BeatWriter::beginSet(std::uint32_t set, v1::Side coming, std::uint32_t rest_s) {
   m_set = set;
   m_repetition = 0;
+  std::uint32_t ready_s = m_exercise.get_ready_s();
   if (set > 1 && rest_s > 0) {
-    say(add(v1::BEAT_KIND_REST, msOf(rest_s), v1::SIDE_UNSPECIFIED), "rest", coming);
-  } else {
-    say(add(v1::BEAT_KIND_GET_READY, msOf(m_exercise.get_ready_s()), coming), "get_ready", coming);
+    const std::uint32_t plain_s = plainRestSeconds(rest_s, ready_s);
+    say(add(v1::BEAT_KIND_REST, msOf(plain_s), v1::SIDE_UNSPECIFIED), "rest", coming);
+    ready_s = rest_s - plain_s;
   }
+  if (ready_s > 0) say(add(v1::BEAT_KIND_GET_READY, msOf(ready_s), coming), "get_ready", coming);
 }
 
 void BeatWriter::changeSide(v1::Side coming) {

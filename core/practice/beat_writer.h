@@ -18,7 +18,8 @@ class BeatWriter {
   BeatWriter(WordingContext context, const v1::Exercise& exercise, const v1::ExerciseWords& words,
              const Limbs& limbs);
 
-  // Get-ready before the first set, and again where there is no rest between sets; otherwise the rest.
+  // Get-ready before the first set, and again where there is no rest between sets; otherwise the rest, whose
+  // end is get-ready where it is long enough (core/library/rest_split.h).
   void beginSet(std::uint32_t set, v1::Side coming, std::uint32_t rest_s);
   void changeSide(v1::Side coming);
   void shortRest(v1::Side coming, std::uint32_t seconds);

@@ -15,10 +15,10 @@
 namespace newel {
 
 // Beats are contiguous from 0 ms, never overlap, and sum to total_ms. Every set begins with get-ready or
-// rest; sides follow the entry's policy, and where they take turns the stronger one begins (common practice,
-// no source); a hold beat lasts exactly hold_s. A bout of minutes is a row of hold beats of one minute or
-// less with one cue, so that an interruption voids a minute and not the whole bout; half of it ends on a
-// beat's end
+// rest, and the end of a long rest is get-ready again (rest_s stays the time between sets); sides follow the
+// entry's policy, and where they take turns the stronger one begins (common practice, no source); a hold beat
+// lasts exactly hold_s. A bout of minutes is a row of hold beats of one minute or less with one cue, so that
+// an interruption voids a minute and not the whole bout; half of it ends on a beat's end
 // ("half way" is said there), and its last beat ends the repetition. `language`: BCP 47; falls back
 // whole to "en" when the exercise has no words in it (Timeline.fell_back).
 // Errors, each naming the field: kInvalidArgument (entry or person does not pass check(), dose kind, support
