@@ -1,0 +1,112 @@
+"""What a person does with the phone, in the words on its screens."""
+
+import re
+import time
+
+from driven import Driven, offscreen
+
+
+def fine_answers(questions_file):
+    """The words of every ready-check answer that lets the practice go on, from the questions themselves."""
+    with open(questions_file, encoding="utf-8") as file:
+        text = file.read()
+    return set(re.findall(r'fine: true words \{ key: "en" value: "([^"]+)"', text))
+
+
+class Phone:
+    def __init__(self, programs, data, questions, log, pictures):
+        self.programs = programs
+        self.data = data
+        self.fine = fine_answers(questions)
+        self.log = log
+        self.pictures = pictures
+        self.app = None
+
+    def open(self, day, size="412x915"):
+        self.app = Driven("phone", [f"{self.programs}/newel-home", "--data", self.data, "--drive", "-"],
+                          offscreen(day, size), self.log)
+        width, height = size.split("x")
+        self.app.ask("size", width, height)
+
+    def shot(self, name):
+        self.app.shot(f"{self.pictures}/{name}.png")
+
+    def page(self):
+        return self.app.state()["page"]
+
+    def pair(self, address, code):
+        self.app.wait("Address of the clinic")
+        self.app.type("Address of the clinic", address)
+        self.app.type("Code", code)
+        self.shot("phone-pair")
+        self.app.click("Connect")
+        self.app.until("paired", "true", 20000)
+
+    def answer_questions(self, pictures=()):
+        """Ready check and pain, every answer the one that lets the practice go on."""
+        number = 0
+        while True:
+            page = self.page()
+            if page == "Question":
+                number += 1
+                names = self.app.ask("list")
+                answer = next(name for name in names if name in self.fine)
+                self.app.click(answer)
+                if number == 1 and "question" in pictures:
+                    self.shot("phone-question")
+                self.app.click("Next")
+            elif page == "Pain":
+                self.app.click("0")
+                if "pain" in pictures:
+                    self.shot("phone-pain-before")
+                self.app.click("Next")
+            else:
+                return
+            self.app.sleep(60)
+
+    def start_entry(self, picture=None):
+        self.app.until("page", "GetReady")
+        if picture:
+            self.shot(picture)
+        self.app.click("My hands hold on: start")
+        self.app.until("page", "Practice")
+
+    def rate(self, pain, effort, picture=None):
+        self.app.until("page", "Rating", 120000)
+        self.app.click(str(pain))
+        if picture:
+            self.shot(picture)
+        self.app.click("Next")
+        self.app.click(str(effort))
+        self.app.click("Next")
+        self.app.sleep(60)
+
+    def wait_for_beat(self, kind, seconds=120, left_over_ms=1500):
+        """Until a beat of that kind runs with some time left in it; the state then."""
+        end = time.monotonic() + seconds
+        while time.monotonic() < end:
+            state = self.app.state()
+            if state.get("kind") == kind and state.get("player") == "running" and state["leftMs"] > left_over_ms:
+                return state
+            self.app.sleep(50)
+        raise AssertionError(f"no {kind} beat within {seconds} s")
+
+    def finish_entries(self, pain=1, effort=3, picture_at=()):
+        """Leads through what is left, entry by entry, to the closing page."""
+        while True:
+            page = self.page()
+            if page == "GetReady":
+                self.start_entry()
+            elif page == "Practice":
+                state = self.app.state()
+                name = f"phone-practice-{state['exercise']}"
+                if state["kind"] in ("move", "hold") and name not in picture_at:
+                    picture_at = (*picture_at, name)
+                    self.shot(name)
+                self.app.sleep(200)
+            elif page == "Rating":
+                self.rate(pain, effort)
+            elif page == "Close":
+                return
+            else:
+                raise AssertionError(f"did not expect the page {page}")
