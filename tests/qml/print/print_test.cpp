@@ -1,0 +1,397 @@
+// Paper for real: written as PDF, read back with pdftotext, as a reader would get it.
+#include <gtest/gtest.h>
+
+#include <QtCore/QProcess>
+#include <QtCore/QRegularExpression>
+#include <QtCore/QTemporaryDir>
+#include <QtGui/QGuiApplication>
+
+#include "core/practice/compile.h"
+#include "core/time/local_day.h"
+#include "qml/print/handout.h"
+#include "qml/print/record_words.h"
+#include "qml/print/report.h"
+#include "tests/core/people/sample_people.h"
+
+namespace newel::print {
+namespace {
+
+// Words with single spaces and ligatures undone (NFKC), as PDF readers hand them out in lines.
+QString textOf(const QString& pdf) {
+  QProcess process;
+  process.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), pdf, QStringLiteral("-")});
+  EXPECT_TRUE(process.waitForFinished(20000));
+  EXPECT_EQ(process.exitCode(), 0);
+  return QString::fromUtf8(process.readAllStandardOutput())
+      .normalized(QString::NormalizationForm_KC)
+      .replace(QRegularExpression(QStringLiteral("\\s+")), QStringLiteral(" "));
+}
+
+int pagesOf(const QString& pdf) {
+  QProcess process;
+  process.start(QStringLiteral("pdfinfo"), {pdf});
+  EXPECT_TRUE(process.waitForFinished(20000));
+  const QString info = QString::fromUtf8(process.readAllStandardOutput());
+  return QRegularExpression(QStringLiteral("Pages:\\s+(\\d+)")).match(info).captured(1).toInt();
+}
+
+v1::ClinicCard clinic() {
+  v1::ClinicCard card;
+  card.set_clinic_id(test::idOf(2000));
+  card.set_name("Limb clinic at Harbour Street");
+  card.set_phone("555 0100");
+  card.set_hours("weekdays 8 to 17");
+  card.set_emergency_number("112");
+  return card;
+}
+
+v1::Programme programmeOf(const v1::Person& person) {
+  auto programme = test::programmeOf(
+      person,
+      {test::entryOf("sit-to-stand", person, 100), test::entryOf("weight-shift-side", person, 101),
+       test::entryOf("face-down-lying", person, 102), test::entryOf("stairs-one-at-a-time", person, 103)});
+  programme.mutable_entries(0)->set_note("Use the kitchen chair.");
+  programme.mutable_entries(1)->mutable_schedule()->set_times_per_week(4);
+  programme.set_end_day("2026-11-29");
+  programme.set_advice("Wear firm shoes.");
+  return programme;
+}
+
+HandoutInput handoutFor(const v1::Person& person) {
+  return {programmeOf(person), person, QStringLiteral("Lena Fisk"), clinic()};
+}
+
+// Sheets go to a folder that vanishes, or, to be looked at, to the one that NEWEL_SHEETS names.
+class SheetFolder {
+ public:
+  QString filePath(const QString& name) const {
+    const QString kept = qEnvironmentVariable("NEWEL_SHEETS");
+    if (kept.isEmpty()) return m_passing.filePath(name);
+    const auto* test = ::testing::UnitTest::GetInstance()->current_test_info();
+    return kept + QLatin1Char('/') + QString::fromUtf8(test->name()) + QLatin1Char('-') + name;
+  }
+
+ private:
+  QTemporaryDir m_passing;
+};
+
+class Handout : public ::testing::Test {
+ protected:
+  QString write(const HandoutInput& input, const HandoutOptions& options = {}) {
+    const QString file = m_folder.filePath(QStringLiteral("handout.pdf"));
+    const auto pages = writeHandout(input, options, Catalogue::builtIn(), RuleBook::builtIn(), file);
+    EXPECT_TRUE(pages.ok()) << pages.status();
+    EXPECT_EQ(pages.value_or(0), pagesOf(file));
+    return file;
+  }
+  SheetFolder m_folder;
+};
+
+TEST_F(Handout, saysWhoWhatSideAndWhomToCall) {
+  const QString words = textOf(write(handoutFor(test::transfemoralLeft())));
+  for (const char* wanted : {"Lena Fisk",
+                             "left, transfemoral",
+                             "Sit to stand",
+                             "2 sets of 8, hold 2 s",
+                             "Mon, Wed, Fri",
+                             "Use the kitchen chair.",
+                             "Wear firm shoes.",
+                             "prosthesis",
+                             "555 0100",
+                             "112",
+                             "weekdays 8 to 17",
+                             "Stop this exercise if",
+                             "Pain passes 5 of 10, or rises by 2 or more.",
+                             "What good looks like",
+                             "Take care",
+                             "Tick what you did",
+                             "any 4 days",
+                             "Week of",
+                             "not an emergency service",
+                             "Dr Sample"}) {
+    EXPECT_TRUE(words.contains(QString::fromUtf8(wanted))) << wanted;
+  }
+}
+
+TEST_F(Handout, cuesAreThoseOfTheTimelineInOrder) {
+  const auto input = handoutFor(test::transfemoralLeft());
+  const QString words = textOf(write(input));
+  for (const auto& entry : input.programme.entries()) {
+    const auto timeline = compileTimeline(entry, input.person, Catalogue::builtIn(), "en");
+    ASSERT_TRUE(timeline.ok());
+    // Some cues open other sentences too, so each is looked for after the one before it.
+    qsizetype at = words.indexOf(QStringLiteral(". ") + text(timeline->title()));
+    ASSERT_GE(at, 0);
+    std::set<std::string> seen;
+    for (const auto& beat : timeline->beats()) {
+      if (beat.set() > 1 || !seen.insert(beat.screen()).second || beat.screen().empty()) continue;
+      const qsizetype found = words.indexOf(text(beat.screen()), at);
+      EXPECT_GE(found, at) << beat.screen();
+      at = std::max(at, found);
+    }
+  }
+}
+
+TEST_F(Handout, nameMayBeLeftOut) {
+  auto input = handoutFor(test::transtibialRight());
+  input.name.clear();
+  const QString words = textOf(write(input));
+  EXPECT_FALSE(words.contains(QStringLiteral("Lena")));
+  EXPECT_TRUE(words.contains(QStringLiteral("right, transtibial")));
+}
+
+TEST_F(Handout, everySamplePersonGetsASheetWithTheirOwnSides) {
+  for (const auto& sample : test::samplePeople()) {
+    HandoutInput input = handoutFor(sample.person);
+    // What has no meaning for a person is refused while prescribing; the sheet is made of the rest.
+    v1::Programme kept = input.programme;
+    kept.clear_entries();
+    for (const auto& entry : input.programme.entries()) {
+      if (compileTimeline(entry, sample.person, Catalogue::builtIn(), "en").ok()) *kept.add_entries() = entry;
+    }
+    ASSERT_FALSE(kept.entries().empty()) << sample.name;
+    input.programme = kept;
+    const QString words = textOf(write(input));
+    EXPECT_TRUE(words.contains(limbsWords(sample.person))) << sample.name;
+    EXPECT_FALSE(words.contains(QLatin1Char('{'))) << sample.name << ": a placeholder was left";
+  }
+}
+
+TEST_F(Handout, largePrintIsLargerAndTakesMorePages) {
+  const int plain = pagesOf(write(handoutFor(test::transfemoralLeft())));
+  HandoutOptions large;
+  large.body_pt = kLargePrintPt;
+  const int pages = pagesOf(write(handoutFor(test::transfemoralLeft()), large));
+  EXPECT_GE(plain, 3);
+  EXPECT_LE(plain, 6);
+  EXPECT_GT(pages, plain);
+  EXPECT_LE(pages, 14);
+}
+
+TEST_F(Handout, letterPaperIsLetterPaper) {
+  HandoutOptions options;
+  options.size = QPageSize::Letter;
+  QProcess process;
+  process.start(QStringLiteral("pdfinfo"), {write(handoutFor(test::transfemoralLeft()), options)});
+  ASSERT_TRUE(process.waitForFinished(20000));
+  EXPECT_TRUE(process.readAllStandardOutput().contains("612 x 792"));
+}
+
+TEST_F(Handout, embedsOurFontAndHoldsNoRaster) {
+  const QString file = write(handoutFor(test::transfemoralLeft()));
+  QProcess fonts;
+  fonts.start(QStringLiteral("pdffonts"), {file});
+  ASSERT_TRUE(fonts.waitForFinished(20000));
+  EXPECT_TRUE(fonts.readAllStandardOutput().contains("NotoSans"));
+  QProcess images;
+  images.start(QStringLiteral("pdfimages"), {QStringLiteral("-list"), file});
+  ASSERT_TRUE(images.waitForFinished(20000));
+  EXPECT_LE(images.readAllStandardOutput().count('\n'), 2);
+}
+
+TEST_F(Handout, refusesABrokenProgrammeAndNamesTheField) {
+  auto input = handoutFor(test::transfemoralLeft());
+  input.programme.mutable_entries(1)->mutable_dose()->mutable_sets()->set_sets(11);
+  const auto pages = writeHandout(input, {}, Catalogue::builtIn(), RuleBook::builtIn(),
+                                  m_folder.filePath(QStringLiteral("never.pdf")));
+  EXPECT_EQ(pages.status().code(), absl::StatusCode::kInvalidArgument);
+  EXPECT_NE(std::string(pages.status().message()).find("entries[1].dose.sets.sets"), std::string::npos);
+  EXPECT_FALSE(QFile::exists(m_folder.filePath(QStringLiteral("never.pdf"))));
+}
+
+TEST_F(Handout, anUnwritableFileIsAnError) {
+  const auto pages = writeHandout(handoutFor(test::transfemoralLeft()), {}, Catalogue::builtIn(),
+                                  RuleBook::builtIn(), QStringLiteral("/proc/no-such-folder/handout.pdf"));
+  EXPECT_EQ(pages.status().code(), absl::StatusCode::kUnavailable);
+}
+
+v1::Practice practiceOf(const v1::Programme& programme, const std::string& day, std::uint64_t number) {
+  v1::Practice practice;
+  practice.set_id(test::idOf(number));
+  practice.set_revision(1);
+  practice.set_person_id(programme.person_id());
+  practice.set_programme_number(programme.number());
+  practice.set_zone(programme.zone());
+  practice.set_local_day(day);
+  const absl::Time began =
+      instantOf(absl::CivilMinute(*parseLocalDay(day)) + 570, *loadZone(programme.zone()));
+  *practice.mutable_started_at() = toTimestamp(began);
+  *practice.mutable_ended_at() = toTimestamp(began + absl::Minutes(10));
+  practice.set_elapsed_ms(600000);
+  practice.set_end(v1::PRACTICE_END_FINISHED);
+  practice.set_origin(v1::ORIGIN_TIMED_HERE);
+  practice.set_app_version("test");
+  auto& entry = *practice.add_entries();
+  entry.mutable_occasion()->set_entry_id(programme.entries(0).id());
+  entry.mutable_occasion()->set_local_day(day);
+  entry.set_exercise_id(programme.entries(0).exercise_id());
+  entry.set_exercise_revision(1);
+  entry.mutable_asked()->set_repetitions(16);
+  entry.mutable_asked()->set_hold_ms(32000);
+  entry.mutable_asked()->set_active_ms(128000);
+  *entry.mutable_done() = entry.asked();
+  entry.set_pain_before_0_10(2);
+  entry.set_pain_after_0_10(3);
+  entry.set_effort_0_10(5);
+  entry.set_elapsed_ms(300000);
+  return practice;
+}
+
+ReportInput reportInput() {
+  ReportInput input;
+  input.person = test::transfemoralLeft();
+  input.identity.set_person_id(input.person.id());
+  input.identity.set_given_name("Lena");
+  input.identity.set_family_name("Fisk");
+  input.identity.set_birth_date("1961-05-04");
+  input.clinic = clinic();
+  input.made_by = QStringLiteral("Ruth Adler");
+  const auto programme = test::programmeOf(input.person, {test::entryOf("sit-to-stand", input.person, 100)});
+  input.programmes = {programme};
+  // Mondays, Wednesdays and Fridays of two weeks: six due; four done, the last with a fall.
+  input.practices = {practiceOf(programme, "2026-11-02", 1), practiceOf(programme, "2026-11-04", 2),
+                     practiceOf(programme, "2026-11-09", 3), practiceOf(programme, "2026-11-11", 4)};
+  auto& fall = input.practices.back();
+  fall.set_end(v1::PRACTICE_END_RED_FLAG);
+  fall.set_stop_reason(v1::STOP_REASON_FALL);
+  fall.add_red_flag_rule_ids("stop-fall");
+  fall.mutable_entries(0)->set_skipped(v1::STOP_REASON_FALL);
+  fall.mutable_entries(0)->mutable_done()->set_repetitions(4);
+  fall.mutable_entries(0)->set_pain_after_0_10(7);
+  fall.set_note("Slipped on the mat");
+  input.first = absl::CivilDay(2026, 11, 2);
+  input.last = absl::CivilDay(2026, 11, 15);
+  input.today = absl::CivilDay(2026, 11, 16);
+  input.heard_until = absl::CivilDay(2026, 11, 15);
+  input.zone = *loadZone("Europe/Berlin");
+  return input;
+}
+
+class Report : public ::testing::Test {
+ protected:
+  QString write(const ReportInput& input) {
+    const QString file = m_folder.filePath(QStringLiteral("report.pdf"));
+    const auto pages = writeReport(input, {}, Catalogue::builtIn(), RuleBook::builtIn(), file);
+    EXPECT_TRUE(pages.ok()) << pages.status();
+    EXPECT_EQ(pages.value_or(0), pagesOf(file));
+    return file;
+  }
+  SheetFolder m_folder;
+};
+
+TEST_F(Report, saysPersonPeriodAdherenceAndItsDefinition) {
+  const QString words = textOf(write(reportInput()));
+  for (const char* wanted :
+       {"Lena Fisk", "left, transfemoral", "K2", "Mon 2 Nov 2026 to Sun 15 Nov 2026", "number 1", "4 of 6",
+        "67 %", "Sit to stand", "Ruth Adler", "14 of 14 days have data; practice on 4 of them"}) {
+    EXPECT_TRUE(words.contains(QString::fromUtf8(wanted))) << wanted;
+  }
+  EXPECT_TRUE(words.contains(adherenceDefinition()));
+}
+
+TEST_F(Report, tellsStopsWithReasonAndTheRuleThatSpoke) {
+  const QString words = textOf(write(reportInput()));
+  EXPECT_TRUE(words.contains(QStringLiteral("a fall")));
+  EXPECT_TRUE(words.contains(QStringLiteral("Slipped on the mat")));
+  EXPECT_TRUE(words.contains(text(RuleBook::builtIn().rule("stop-fall")->words().at("en").therapist())));
+  EXPECT_TRUE(words.contains(QStringLiteral("3 to 7"))) << "pain after over the period";
+}
+
+TEST_F(Report, noDataIsNeverNotDone) {
+  ReportInput input = reportInput();
+  input.practices.clear();
+  input.heard_until.reset();
+  const QString words = textOf(write(input));
+  EXPECT_TRUE(words.contains(QStringLiteral("never heard from: 0 of 14 days have data")));
+  EXPECT_TRUE(words.contains(QStringLiteral("6 no data")));
+  EXPECT_FALSE(words.contains(QStringLiteral("not done")));
+  EXPECT_TRUE(words.contains(QStringLiteral("nothing due")));
+  EXPECT_FALSE(words.contains(QStringLiteral(" 0 %")));
+}
+
+TEST_F(Report, listsHoldsAndChangesOfProgramme) {
+  ReportInput input = reportInput();
+  v1::Programme second = input.programmes[0];
+  second.set_number(2);
+  second.set_effective_day("2026-11-13");
+  second.mutable_issued_at()->set_seconds(1794528000);  // 2026-11-13 00:00 UTC
+  second.mutable_entries(0)->mutable_dose()->mutable_sets()->set_repetitions(6);
+  auto& answered = *second.mutable_entries(0)->add_overrides();
+  answered.set_rule_id("mobility-under-usual");
+  answered.set_reason("Seen in clinic, steady with the rail");
+  input.programmes.push_back(second);
+  v1::HoldOrder hold;
+  hold.set_id(test::idOf(50));
+  hold.set_number(1);
+  hold.set_person_id(input.person.id());
+  hold.set_clinic_id(test::idOf(2000));
+  hold.set_signer_id(test::idOf(2001));
+  hold.set_signer_name("Ruth Adler");
+  hold.mutable_issued_at()->set_seconds(1794441600);
+  hold.set_reason("Rest until I have seen the skin");
+  input.holds = {hold};
+  const QString words = textOf(write(input));
+  for (const char* wanted :
+       {"Rest until I have seen the skin", "6 repetitions instead of 8", "Programme 2, signed on",
+        "Seen in clinic, steady with the rail", "number 2 from Fri 13 Nov 2026"}) {
+    EXPECT_TRUE(words.contains(QString::fromUtf8(wanted))) << wanted;
+  }
+}
+
+TEST_F(Report, wordsFromOutsideCannotBecomeMarkup) {
+  ReportInput input = reportInput();
+  input.practices.back().set_note("<b>5 < 6 & \"so\"</b>");
+  EXPECT_TRUE(textOf(write(input)).contains(QStringLiteral("<b>5 < 6 & \"so\"</b>")));
+}
+
+// common practice, no source: an age is read at a glance, so it is one number with its unit.
+TEST(RecordWords, agesAreOneNumberWithItsUnit) {
+  EXPECT_EQ(ageWords(absl::Seconds(59)), QStringLiteral("just now"));
+  EXPECT_EQ(ageWords(absl::Minutes(20)), QStringLiteral("20 min"));
+  EXPECT_EQ(ageWords(absl::Hours(25)), QStringLiteral("1 day"));
+  EXPECT_EQ(ageWords(absl::Hours(49)), QStringLiteral("2 days"));
+}
+
+TEST(RecordWords, bothLimbsAreSaidWithTheirSides) {
+  EXPECT_EQ(limbsWords(test::bothTranstibial()), QStringLiteral("left transtibial and right transtibial"));
+  EXPECT_EQ(limbsWords(test::transfemoralLeft()), QStringLiteral("left, transfemoral"));
+}
+
+template <typename Value>
+void everyValueHasWords(const google::protobuf::EnumDescriptor& type) {
+  for (int i = 0; i < type.value_count(); ++i) {
+    const auto value = static_cast<Value>(type.value(i)->number());
+    if (type.value(i)->number() == 0) continue;
+    EXPECT_NE(words(value), QStringLiteral("not given")) << type.value(i)->name();
+  }
+}
+
+TEST(RecordWords, everyValueOfARecordHasWords) {
+  everyValueHasWords<v1::Side>(*v1::Side_descriptor());
+  everyValueHasWords<v1::LimbLossLevel>(*v1::LimbLossLevel_descriptor());
+  everyValueHasWords<v1::KneeKind>(*v1::KneeKind_descriptor());
+  everyValueHasWords<v1::FootKind>(*v1::FootKind_descriptor());
+  everyValueHasWords<v1::MobilityLevel>(*v1::MobilityLevel_descriptor());
+  everyValueHasWords<v1::Condition>(*v1::Condition_descriptor());
+  everyValueHasWords<v1::WalkingAid>(*v1::WalkingAid_descriptor());
+  everyValueHasWords<v1::Answer>(*v1::Answer_descriptor());
+  everyValueHasWords<v1::Rails>(*v1::Rails_descriptor());
+  everyValueHasWords<v1::Support>(*v1::Support_descriptor());
+  everyValueHasWords<v1::SidePolicy>(*v1::SidePolicy_descriptor());
+  everyValueHasWords<v1::Weekday>(*v1::Weekday_descriptor());
+  everyValueHasWords<v1::StopReason>(*v1::StopReason_descriptor());
+  everyValueHasWords<v1::PracticeEnd>(*v1::PracticeEnd_descriptor());
+  everyValueHasWords<v1::ClockDoubt>(*v1::ClockDoubt_descriptor());
+  everyValueHasWords<v1::Effect>(*v1::Effect_descriptor());
+}
+
+}  // namespace
+}  // namespace newel::print
+
+int main(int argc, char** argv) {
+  qputenv("QT_QPA_PLATFORM", "offscreen");
+  QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+  const QGuiApplication application(argc, argv);
+  ::testing::InitGoogleTest(&argc, argv);
+  return RUN_ALL_TESTS();
+}
