@@ -77,7 +77,9 @@ TEST(Compile, oneRepetitionIsNoLastOne) {
   entry.mutable_dose()->mutable_sets()->set_repetitions(1);
   const auto timeline = compiled(entry, person);
   ASSERT_TRUE(timeline.ok());
-  for (const v1::Beat& beat : timeline->beats()) EXPECT_FALSE(beat.last_of_set());
+  for (const v1::Beat& beat : timeline->beats()) {
+    EXPECT_FALSE(beat.last_of_set());
+  }
 }
 
 TEST(Compile, holdOfZeroIsLeftOut) {

@@ -7,8 +7,8 @@
 
 namespace newel::test {
 
-// One line a beat: start and length in seconds, kind, set and repetition, side and role, what is said, what is
-// shown (when it is not the same), marks.
+// One line a beat: start and length in seconds, kind, set and repetition, side and role, what is said, what
+// is shown (when it is not the same), marks.
 std::string timelineText(const v1::Timeline& timeline);
 
 }  // namespace newel::test
