@@ -83,6 +83,9 @@ void checkRedness(FieldCheck check, const v1::RednessSetting& setting) {
   for (int i = 0; i < setting.published_size(); ++i) {
     FieldCheck at = check.at("published", i);
     at.range("over_min", setting.published(i).over_min(), 0, 240);
+    at.that(setting.published(i).over_most_min() == 0 ||
+                setting.published(i).over_most_min() > setting.published(i).over_min(),
+            "over_most_min", "is not over over_min");
     at.text("action", setting.published(i).action(), 3, 300);
     checkSource(at, setting.published(i).has_source(), setting.published(i).source());
   }
