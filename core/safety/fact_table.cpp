@@ -167,6 +167,17 @@ const std::set<std::string>& knownTags() {
       "needs-chairs",
       "needs-stable-chair",
       "limb-end-pressure",
+      "lying-on-side",
+      "balance-challenge",
+      "turning",
+      "obstacle",
+      "outdoors",
+      "water",
+      "aerobic",
+      "high-impact",
+      "clinic-only",
+      "skin-care",
+      "band-on-limb",
   };
   return tags;
 }

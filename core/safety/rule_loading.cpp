@@ -12,6 +12,7 @@
 #include <sstream>
 #include <vector>
 
+#include "core/library/plain_words.h"
 #include "core/records/check.h"
 #include "core/safety/facts.h"
 
@@ -24,6 +25,9 @@ using google::protobuf::TextFormat;
 using Tree = TextFormat::ParseInfoTree;
 
 const std::string kCommonPractice = "common practice, no source";
+// What a person must read on a bad day is kept at a reading grade that most adults manage (Flesch-Kincaid,
+// see plain_words.h; the limit is ours). The formula fits English only.
+constexpr double kHardestGrade = 6;
 
 class FirstError : public google::protobuf::io::ErrorCollector {
  public:
@@ -165,6 +169,11 @@ absl::Status checkRecord(const std::string& file, int line, const Record& record
   return why.empty() ? absl::OkStatus() : fault(file, line, record.id() + ": " + why);
 }
 
+absl::Status checkGrade(const std::string& id, const std::string& text) {
+  if (readingGrade(text) <= kHardestGrade) return absl::OkStatus();
+  return absl::InvalidArgumentError(id + ": harder to read than grade 6: " + text);
+}
+
 absl::Status checkLeaveOutTags(const v1::Rule& rule) {
   for (const auto& tag : rule.leave_out_tags()) {
     if (tag != kProsthesisOnTag && !knownTags().contains(tag)) {
@@ -191,9 +200,15 @@ absl::Status addQuestions(const Parsed<v1::QuestionFile>& file, std::set<std::st
   const Answers none;  // a question cannot hang on answers: all of them are chosen before the first is asked
   for (int i = 0; i < file.content.questions_size(); ++i) {
     const v1::ReadyQuestion& question = file.content.questions(i);
-    absl::Status status =
-        checkRecord(file.name, lineOf(file.tree, file.content, "questions", i), question, ids);
-    if (status.ok() && question.has_when()) {
+    const int line = lineOf(file.tree, file.content, "questions", i);
+    absl::Status status = checkRecord(file.name, line, question, ids);
+    if (!status.ok()) return status;
+    const auto& words = question.words().at("en");
+    for (const auto& text : {words.question(), words.help()}) {
+      status = checkGrade(question.id(), text);
+      if (!status.ok()) return fault(file.name, line, std::string(status.message()));
+    }
+    if (question.has_when()) {
       const Tree* tree = below(file.tree, file.content, "questions", i);
       status = TestCheck(file.name, none).run(question.when(), *below(*tree, question, "when"));
     }
@@ -211,6 +226,7 @@ absl::Status addRules(const Parsed<v1::RuleFile>& file, const Answers& answers, 
     absl::Status status = checkRecord(file.name, line, rule, ids);
     if (!status.ok()) return status;
     status = checkLeaveOutTags(rule);
+    if (status.ok()) status = checkGrade(rule.id(), rule.words().at("en").person());
     if (!status.ok()) return fault(file.name, line, std::string(status.message()));
     const Tree* tree = below(file.tree, file.content, "rules", i);
     status = TestCheck(file.name, answers).run(rule.when(), *below(*tree, rule, "when"));
