@@ -8,6 +8,17 @@
 
 namespace newel {
 
+namespace {
+
+// A hold is the clinic's to give, not a reason that a person can.
+absl::Status checkReason(v1::StopReason reason) {
+  if (reason == v1::STOP_REASON_UNSPECIFIED) return absl::InvalidArgumentError("reason: is missing");
+  if (reason == v1::STOP_REASON_HOLD_ORDER) return absl::InvalidArgumentError("reason: not a person's");
+  return absl::OkStatus();
+}
+
+}  // namespace
+
 PracticeRun::Impl::Impl(RunInput input, const Catalogue& catalogue, const RuleBook& rules, absl::Time wall,
                         absl::Duration now, Keep keep)
     : m_input(std::move(input)),
@@ -266,7 +277,7 @@ absl::Status PracticeRun::stopPressed(absl::Time wall, absl::Duration now) {
 }
 
 absl::Status PracticeRun::stopReason(v1::StopReason reason, absl::Time wall, absl::Duration now) {
-  if (reason == v1::STOP_REASON_UNSPECIFIED) return absl::InvalidArgumentError("reason: is missing");
+  if (absl::Status status = checkReason(reason); !status.ok()) return status;
   if (absl::Status status = m_impl->ready(true, wall, now); !status.ok()) return status;
   if (absl::Status status = m_impl->expect(RunStep::WhatHappened); !status.ok()) return status;
   return m_impl->stopReason(reason);
@@ -274,7 +285,7 @@ absl::Status PracticeRun::stopReason(v1::StopReason reason, absl::Time wall, abs
 
 absl::Status PracticeRun::skipEntry(v1::StopReason reason, const std::string& words, absl::Time wall,
                                     absl::Duration now) {
-  if (reason == v1::STOP_REASON_UNSPECIFIED) return absl::InvalidArgumentError("reason: is missing");
+  if (absl::Status status = checkReason(reason); !status.ok()) return status;
   if (absl::Status status = m_impl->ready(true, wall, now); !status.ok()) return status;
   const RunStep step = m_impl->m_step;
   if (step != RunStep::Support && step != RunStep::Ready && step != RunStep::Playing)
