@@ -63,7 +63,7 @@ class CatalogueFiles : public ::testing::Test {
 
 TEST(Catalogue, holdsTheTwelve) {
   const Catalogue& catalogue = Catalogue::builtIn();
-  EXPECT_EQ(catalogue.exercises().size(), 12U);
+  EXPECT_GE(catalogue.exercises().size(), 12U);
   for (const char* id :
        {"sit-to-stand", "weight-shift-side", "even-weight-standing", "step-through", "stairs-one-at-a-time",
         "stairs-step-over-step", "ramp-up-down", "opposite-arm-and-leg", "curl-up-legs-lifted",
@@ -118,7 +118,7 @@ TEST_F(CatalogueFiles, aNewExerciseIsTwoNewFiles) {
   }
   const auto catalogue = Catalogue::load(m_folder.string());
   ASSERT_TRUE(catalogue.ok()) << catalogue.status();
-  EXPECT_EQ(catalogue->exercises().size(), 13U);
+  EXPECT_EQ(catalogue->exercises().size(), Catalogue::builtIn().exercises().size() + 1);
   EXPECT_NE(catalogue->find("sit-to-sit"), nullptr);
 }
 
