@@ -169,10 +169,13 @@ void BodyPainter::shoePieces(int side) {
 
 void BodyPainter::pelvisPieces() {
   m_sketch.colour(m_palette.shorts);
-  m_sketch.hull(section(m_posture.hips, m_posture.pelvis, m_shape.hips),
-                section(mix(m_posture.hips, m_posture.waist, 0.75), m_posture.pelvis, m_shape.waist));
-  m_sketch.hull(disc(mix(m_posture.hips, m_posture.legs[kSideA].hip, 0.6), m_shape.hip * 0.95),
-                disc(mix(m_posture.hips, m_posture.legs[kSideB].hip, 0.6), m_shape.hip * 0.95));
+  m_sketch.hull(disc(mix(m_posture.hips, m_posture.legs[kSideA].hip, 0.75), m_shape.hip),
+                disc(mix(m_posture.hips, m_posture.legs[kSideB].hip, 0.75), m_shape.hip));
+  // The seat.
+  m_sketch.hull(section(m_posture.hips + m_posture.pelvis * Vec3{-0.008, 0, 0.004}, m_posture.pelvis,
+                        {m_shape.hip, m_shape.hips.depth}),
+                section(m_posture.hips + m_posture.pelvis * Vec3{0, 0, 0.03}, m_posture.pelvis,
+                        {m_shape.hip * 0.7, m_shape.waist.depth * 0.8}));
 }
 
 void BodyPainter::legPieces(int side) {
@@ -275,8 +278,8 @@ void BodyPainter::drawTrunk() {
   m_sketch.hull(section(p.waist, p.belly, m_shape.waist), section(p.ribs, p.chest, m_shape.ribs));
   m_sketch.hull(section(p.ribs, p.chest, m_shape.ribs), section(top, p.chest, {m_shape.chest.breadth * 0.9, m_shape.chest.depth}));
   for (int side = 0; side < 2; ++side) {
-    const Vec3 shoulder = p.arms[side].shoulder - p.chest.z * 0.004;
-    m_sketch.hull(disc(p.neck - p.chest.z * 0.016, m_shape.shoulder * 0.92), disc(shoulder, m_shape.shoulder * 0.92));
+    const Vec3 shoulder = p.arms[side].shoulder;
+    m_sketch.hull(disc(p.neck - p.chest.z * 0.012, m_shape.shoulder * 0.95), disc(shoulder, m_shape.shoulder * 1.01));
     m_sketch.hull(disc(shoulder, m_shape.shoulder * 0.8), section(p.ribs, p.chest, {m_shape.ribs.breadth * 0.9, m_shape.ribs.depth * 0.9}));
   }
   m_sketch.endGroup();

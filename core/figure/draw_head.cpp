@@ -110,7 +110,7 @@ void BodyPainter::drawHead() {
       m_sketch.fillDisc(Layer::Head, m_palette.skin, {m_eye.see(mix(bridge, nose, 0.6)), 0.0085F});
     }
   } else if (m_head_wear != v1::HEAD_WEAR_NONE) {
-    headCap({-0.62, 0, 0.70}, 74, m_palette.hair);
+    headCap({-0.74, 0, 0.68}, 83, m_palette.hair);
   }
   // An ear on the near side of the face tells front from back.
   for (const double side : {1.0, -1.0}) {

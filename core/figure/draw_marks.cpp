@@ -1,5 +1,6 @@
 #include "core/figure/draw_marks.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -13,8 +14,6 @@ constexpr double kHead = 0.036;
 // A shorter way is not worth an arrow.
 constexpr double kShortest = 0.035;
 constexpr double kUsualOffset = 0.055;
-
-double gap(DrawPoint a, DrawPoint b) { return std::hypot(b.x - a.x, b.y - a.y); }
 
 }  // namespace
 
@@ -56,31 +55,38 @@ void MarkPainter::head(DrawPoint tip, double dx, double dy) {
   m_sketch.polyline(Layer::Mark, m_palette.rail, kArrow, wings, 3, false);
 }
 
-void MarkPainter::arrow(const MarkWay& way, double offset) {
-  std::array<DrawPoint, MarkWay::kPoints> points;
-  double total = 0;
-  for (int i = 0; i < MarkWay::kPoints; ++i) {
-    points[i] = m_eye.see(way.points[i]);
-    if (i > 0) total += gap(points[i - 1], points[i]);
+void MarkPainter::arrow(const MarkWay& way, DrawPoint shift) {
+  const DrawPoint first = m_eye.see(way.points.front());
+  const DrawPoint last = m_eye.see(way.points.back());
+  const double chord_x = last.x - first.x;
+  const double chord_y = last.y - first.y;
+  const double chord = std::hypot(chord_x, chord_y);
+  if (chord < kShortest) return;
+  // One plain bow from end to end, through the point of the way that is furthest off the straight line.
+  double bow = 0;
+  for (const Vec3& point : way.points) {
+    const DrawPoint p = m_eye.see(point);
+    const double off = ((p.x - first.x) * -chord_y + (p.y - first.y) * chord_x) / chord;
+    if (std::fabs(off) > std::fabs(bow)) bow = off;
   }
-  if (total < kShortest) return;
-  const DrawPoint middle = m_eye.see(way.middle);
-  const DrawPoint half = points[MarkWay::kPoints / 2];
-  const DrawPoint first = points.front();
-  const DrawPoint last = points.back();
-  // Square to the way, away from the trunk.
-  double nx = -(last.y - first.y);
-  double ny = last.x - first.x;
-  if (std::hypot(nx, ny) < kShortest / 2) {
-    nx = half.x - middle.x;
-    ny = half.y - middle.y;
+  bow = std::clamp(bow, -chord * 0.35, chord * 0.35);
+  if (shift.x == 0 && shift.y == 0) {
+    const DrawPoint middle = m_eye.see(way.middle);
+    const double nx = -chord_y / chord;
+    const double ny = chord_x / chord;
+    const double away = nx * ((first.x + last.x) / 2 - middle.x) + ny * ((first.y + last.y) / 2 - middle.y);
+    const double by = away >= 0 ? kUsualOffset : -kUsualOffset;
+    shift = {static_cast<float>(nx * by), static_cast<float>(ny * by)};
   }
-  const double size = std::max(1e-6, std::hypot(nx, ny));
-  const double side = nx * (half.x - middle.x) + ny * (half.y - middle.y) >= 0 ? 1 : -1;
-  const double shift = (offset != 0 ? offset : kUsualOffset) * side / size;
-  for (DrawPoint& p : points) p = {static_cast<float>(p.x + nx * shift), static_cast<float>(p.y + ny * shift)};
+  std::array<DrawPoint, 9> points;
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    const double u = static_cast<double>(i) / (points.size() - 1);
+    const double out = 4 * u * (1 - u) * bow / chord;
+    points[i] = {static_cast<float>(first.x + chord_x * u - chord_y * out + shift.x),
+                 static_cast<float>(first.y + chord_y * u + chord_x * out + shift.y)};
+  }
   m_sketch.curve(Layer::Mark, m_palette.rail, kArrow, points.data(), points.size());
-  const DrawPoint before = points[MarkWay::kPoints - 3];
+  const DrawPoint before = points[points.size() - 2];
   head(points.back(), points.back().x - before.x, points.back().y - before.y);
 }
 

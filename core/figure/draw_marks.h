@@ -25,7 +25,8 @@ class MarkPainter {
 
   // A ring on the ground round the foot of `side`.
   void weight(const Posture& posture, int side);
-  void arrow(const MarkWay& way, double offset);
+  // `shift` on the picture; none: beside the limb, away from the trunk.
+  void arrow(const MarkWay& way, DrawPoint shift);
   void press(const Vec3& point);
   // `letter` in a filled disc before the foot that leads.
   void leads(const Posture& posture, int side, const std::string& letter, bool flipped);

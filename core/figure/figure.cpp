@@ -73,7 +73,7 @@ struct Figure::Parts {
     return !scene.view.stays() || moment.side_a == body.weaker;
   }
   void paint(const Moment& moment);
-  void paintBody(const SceneKeys& scene, BodyPainter& painter, PropPainter& props, MarkPainter& marks, const Moment& moment);
+  void paintBody(const SceneKeys& scene, Sketch& sketch, BodyPainter& painter, PropPainter& props, MarkPainter& marks, const Moment& moment);
   void paintLetters(Sketch& sketch, const BodyPainter& painter, const Moment& moment);
   void paintMark(const SceneKeys& scene, MarkPainter& marks, const Moment& moment, bool ground);
   void flip();
@@ -103,14 +103,19 @@ void Figure::Parts::paintMark(const SceneKeys& scene, MarkPainter& marks, const 
   const v1::Mark& mark = scene.phases[moment.phase].mark;
   const int foot = mark.point() == v1::BODY_POINT_B_FOOT ? kSideB : kSideA;
   if (ground) {
-    if (mark.kind() == v1::MARK_KIND_WEIGHT) marks.weight(pose.posture, foot);
+    if (mark.kind() != v1::MARK_KIND_WEIGHT) return;
+    marks.weight(pose.posture, foot);
+    if (mark.point() == v1::BODY_POINT_PELVIS) marks.weight(pose.posture, 1 - foot);
     return;
   }
   const Choreography& keys_now = keysFor(moment.side_a);
   if (mark.kind() == v1::MARK_KIND_PRESS) marks.press(pointOf(pose.posture, keys_now.limbs, mark.point()));
   if (mark.kind() != v1::MARK_KIND_ARROW && mark.kind() != v1::MARK_KIND_LEADS) return;
   findWay(keys_now, moment, mark.point(), way);
-  marks.arrow(way, mark.offset());
+  // Toward where the person faces at the start of the scene.
+  const Vec3 facing = scene.start.posture.pelvis.x;
+  const double ahead = dot(facing, eyeOf(scene, moment).right) >= 0 ? mark.ahead() : -mark.ahead();
+  marks.arrow(way, {static_cast<float>(ahead), static_cast<float>(-mark.up())});
   if (mark.kind() == v1::MARK_KIND_LEADS) {
     const v1::Side side = foot == kSideA ? moment.side_a : otherOf(moment.side_a);
     marks.leads(pose.posture, foot, side == v1::SIDE_LEFT ? options.left_letter : options.right_letter,
@@ -118,7 +123,7 @@ void Figure::Parts::paintMark(const SceneKeys& scene, MarkPainter& marks, const 
   }
 }
 
-void Figure::Parts::paintBody(const SceneKeys& scene, BodyPainter& painter, PropPainter& props, MarkPainter& marks,
+void Figure::Parts::paintBody(const SceneKeys& scene, Sketch& sketch, BodyPainter& painter, PropPainter& props, MarkPainter& marks,
                               const Moment& moment) {
   const int near = painter.nearSide();
   const int far = 1 - near;
@@ -127,7 +132,7 @@ void Figure::Parts::paintBody(const SceneKeys& scene, BodyPainter& painter, Prop
   const bool sideways = painter.sidedness() >= 0.4;
   // Seen from the front or back an arm is behind the trunk when its hand is.
   const auto behind = [&](int side) {
-    return dot(mix(p.arms[side].grip, p.arms[side].elbow, 0.3) - mix(p.hips, p.neck, 0.6), toward) < -0.02;
+    return dot(mix(p.arms[side].grip, p.arms[side].elbow, 0.3) - mix(p.hips, p.neck, 0.6), toward) < -0.07;
   };
   const bool far_first = sideways || behind(far);
   const bool near_first = !sideways && behind(near);
@@ -143,6 +148,7 @@ void Figure::Parts::paintBody(const SceneKeys& scene, BodyPainter& painter, Prop
   painter.drawTrunk();
   painter.drawHead();
   painter.drawNearLeg();
+  paintLetters(sketch, painter, moment);
   if (!far_first) painter.drawArm(far);
   props.drawUpright(PropPlace::Front);
   props.drawCarried();
@@ -171,8 +177,7 @@ void Figure::Parts::paint(const Moment& moment) {
   BodyPainter painter(sketch, eye, pose.posture, keys_now.limbs, palette, shape, body.appearance.head());
   PropPainter props(sketch, eye, palette, scene, pose);
   MarkPainter marks(sketch, eye, palette);
-  paintBody(scene, painter, props, marks, moment);
-  paintLetters(sketch, painter, moment);
+  paintBody(scene, sketch, painter, props, marks, moment);
   paintMark(scene, marks, moment, false);
   if (moment.side_a == v1::SIDE_RIGHT) flip();
 }

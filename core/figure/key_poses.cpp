@@ -70,6 +70,8 @@ class KeyMaker {
     switch (when) {
       case v1::PROP_WHEN_HANDS:
         return m_support != v1::SUPPORT_NO_HANDS;
+      case v1::PROP_WHEN_TWO_HANDS:
+        return m_support == v1::SUPPORT_TWO_HANDS;
       case v1::PROP_WHEN_SHORT_LIMB_A:
         return !m_limbs[kSideA].hasKnee();
       case v1::PROP_WHEN_SHORT_LIMB_B:

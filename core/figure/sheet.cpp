@@ -29,7 +29,7 @@ void place(std::string& out, const Drawing& drawing, double x, double y) {
                 kCell - 8, kCell - 8);
   out += format("<svg x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" ", left, top, frame.width() * scale,
                 frame.height() * scale);
-  out += format("viewBox=\"%.4f %.4f %.4f %.4f\">\n", frame.left, frame.top, frame.width(), frame.height());
+  out += "viewBox=\"" + svgViewBox(frame) + "\">\n";
   appendSvg(out, drawing);
   out += "</svg>\n";
 }

@@ -1,20 +1,18 @@
 #include "core/figure/svg.h"
 
-#include <cmath>
 #include <cstdio>
 
 namespace newel {
 namespace {
 
-// Four digits after the point are a fifth of a millimetre on a person.
+// SVG units in a body height: programs that show SVG round small type sizes to nothing.
+constexpr double kUnits = 1000;
+
 void number(std::string& out, double value) {
   char text[32];
-  double rounded = std::round(value * 10000) / 10000;
-  if (rounded == 0) rounded = 0;
-  std::snprintf(text, sizeof text, "%.4f", rounded + 0.0);
+  std::snprintf(text, sizeof text, "%.1f", value);
   std::string digits = text;
-  while (digits.back() == '0') digits.pop_back();
-  if (digits.back() == '.') digits.pop_back();
+  if (digits.back() == '0') digits.resize(digits.size() - 2);
   out += digits == "-0" ? "0" : digits;
 }
 
@@ -29,9 +27,9 @@ void path(std::string& out, const Drawing& drawing, const Op& op) {
   const auto put = [&](int count) {
     for (int i = 0; i < count; ++i) {
       if (i > 0) out += ' ';
-      number(out, drawing.points[point].x);
+      number(out, drawing.points[point].x * kUnits);
       out += ' ';
-      number(out, drawing.points[point].y);
+      number(out, drawing.points[point].y * kUnits);
       ++point;
     }
   };
@@ -58,12 +56,12 @@ void path(std::string& out, const Drawing& drawing, const Op& op) {
 
 void labelText(std::string& out, const Label& label, Colour ink) {
   out += "<text x=\"";
-  number(out, label.at.x);
+  number(out, label.at.x * kUnits);
   out += "\" y=\"";
   // Capitals are about 0.72 of the size high: half of that puts their middle on the point.
-  number(out, label.at.y + label.size * 0.36);
+  number(out, (label.at.y + label.size * 0.36) * kUnits);
   out += "\" font-family=\"Noto Sans, sans-serif\" font-weight=\"700\" text-anchor=\"middle\" font-size=\"";
-  number(out, label.size);
+  number(out, label.size * kUnits);
   out += "\" fill=\"";
   colour(out, ink);
   out += "\">" + svgText(label.text) + "</text>\n";
@@ -94,6 +92,15 @@ std::string svgText(const std::string& text) {
   return safe;
 }
 
+std::string svgViewBox(const Box& frame) {
+  std::string out;
+  for (const double value : {frame.left, frame.top, frame.width(), frame.height()}) {
+    if (!out.empty()) out += ' ';
+    number(out, value * kUnits);
+  }
+  return out;
+}
+
 void appendSvg(std::string& out, const Drawing& drawing) {
   for (const Op& op : drawing.ops) {
     if (op.kind == OpKind::Label) {
@@ -109,7 +116,7 @@ void appendSvg(std::string& out, const Drawing& drawing) {
       out += "\" fill=\"none\" stroke-linecap=\"round\" stroke-linejoin=\"round\" stroke=\"";
       colour(out, op.colour);
       out += "\" stroke-width=\"";
-      number(out, op.width);
+      number(out, op.width * kUnits);
     }
     out += "\"/>\n";
   }
@@ -122,12 +129,7 @@ std::string toSvg(const Drawing& drawing, double width_px, const std::string& ti
   out += "\" height=\"";
   number(out, width_px * frame.height() / frame.width());
   out += "\" viewBox=\"";
-  for (const double value : {frame.left, frame.top, frame.width(), frame.height()}) {
-    number(out, value);
-    out += ' ';
-  }
-  out.back() = '"';
-  out += ">\n<title>" + svgText(title) + "</title>\n<desc>" + svgText(description) + "</desc>\n";
+  out += svgViewBox(frame) + "\">\n<title>" + svgText(title) + "</title>\n<desc>" + svgText(description) + "</desc>\n";
   appendSvg(out, drawing);
   out += "</svg>\n";
   return out;

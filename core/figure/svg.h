@@ -11,8 +11,9 @@ namespace newel {
 // `description` its accessible description (both may be empty).
 std::string toSvg(const Drawing& drawing, double width_px, const std::string& title, const std::string& description);
 
-// Only the drawing's elements, in body heights, for a larger document.
+// Only the drawing's elements, for a larger document, to be put in an <svg> with this viewBox.
 void appendSvg(std::string& out, const Drawing& drawing);
+std::string svgViewBox(const Box& frame);
 
 // `text` safe inside an element or an attribute.
 std::string svgText(const std::string& text);
