@@ -33,23 +33,11 @@ FocusScope {
         color: Theme.paper
     }
 
-    Rectangle {
+    Banner {
         id: strip
 
         width: parent.width
-        height: visible ? stripWords.implicitHeight + Theme.space : 0
-        visible: page.banner !== ""
-        color: Theme.brass
-
-        Words {
-            id: stripWords
-
-            anchors.centerIn: parent
-            width: page.inner
-            text: page.banner
-            color: Theme.paper
-            font.pixelSize: Theme.small
-        }
+        text: page.banner
     }
 
     Item {

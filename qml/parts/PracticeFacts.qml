@@ -15,7 +15,8 @@ QtObject {
     property string sideWords: ""    // "left leg, prosthesis"
     property real fraction: 0        // of the present beat, 0 to 1
     property bool resting: false     // rest or get-ready: nothing to do yet
-    property bool canLengthen: false // a rest, which may be longer or over
+    property bool canLengthen: false // a rest, which may be longer
+    property bool canGoNow: false    // a rest or get-ready, which may be over
     property bool waiting: false     // goes on when the person taps
     property bool paused: false
     property string pausedWhy: ""    // why, when it was not the person

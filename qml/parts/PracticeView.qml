@@ -19,7 +19,6 @@ FocusScope {
     readonly property bool wide: width > height
     readonly property bool narrowWords: Theme.scale > 1.35
 
-    // A short window keeps Stop and the number; the sentence takes what is left.
     Rectangle {
         anchors.fill: parent
         color: Theme.paper
@@ -120,10 +119,11 @@ FocusScope {
             onSkipPressed: view.skipPressed()
         }
 
-        // By-person entries go on with a tap anywhere here; the button below says so.
+        // By-person entries go on with a tap anywhere here, as the button below says; otherwise a tap says
+        // the cue again, as does the button while paused.
         TapHandler {
-            enabled: view.facts.waiting && !view.facts.paused
-            onTapped: view.donePressed()
+            enabled: !view.facts.paused
+            onTapped: view.facts.waiting ? view.donePressed() : view.repeatPressed()
         }
     }
 
@@ -136,7 +136,7 @@ FocusScope {
         anchors.bottomMargin: height > 0 ? Theme.edge + Theme.space : 0
         height: shown ? (view.facts.waiting ? done.implicitHeight : restRow.implicitHeight) : 0
 
-        readonly property bool shown: !view.facts.paused && (view.facts.waiting || view.facts.canLengthen)
+        readonly property bool shown: !view.facts.paused && (view.facts.waiting || view.facts.canLengthen || view.facts.canGoNow)
 
         PrimaryButton {
             id: done
@@ -150,7 +150,7 @@ FocusScope {
         Flow {
             id: restRow
 
-            readonly property bool stacked: longer.implicitWidth + now.implicitWidth + spacing > width
+            readonly property bool stacked: !view.facts.canLengthen || !view.facts.canGoNow || longer.implicitWidth + now.implicitWidth + spacing > width
             readonly property real part: stacked ? width : (width - spacing) / 2
 
             width: parent.width
@@ -161,6 +161,7 @@ FocusScope {
                 id: longer
 
                 width: restRow.part
+                visible: view.facts.canLengthen
                 text: qsTr("Longer rest")
                 onClicked: view.longerPressed()
             }
@@ -169,6 +170,7 @@ FocusScope {
                 id: now
 
                 width: restRow.part
+                visible: view.facts.canGoNow
                 text: qsTr("Go on now")
                 onClicked: view.nowPressed()
             }

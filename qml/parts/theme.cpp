@@ -22,7 +22,8 @@ double systemScale() {
 
 Theme::Theme(QObject* parent)
     : QObject(parent),
-      m_dark(QGuiApplication::palette().color(QPalette::Window).lightness() < 128),
+      m_system_dark(QGuiApplication::palette().color(QPalette::Window).lightness() < 128),
+      m_dark(m_system_dark),
       m_system_scale(systemScale()) {}
 
 void Theme::setDark(bool dark) {

@@ -17,6 +17,7 @@ class Theme : public QObject {
   QML_ELEMENT
   QML_SINGLETON
   Q_PROPERTY(bool dark READ dark WRITE setDark NOTIFY changed)
+  Q_PROPERTY(bool systemDark READ systemDark CONSTANT)  // what the system is set to
   // The person's own setting, 100 to 200; values outside are brought inside.
   Q_PROPERTY(int textPercent READ textPercent WRITE setTextPercent NOTIFY changed)
   // What text is drawn at: the setting times the system's own text scale, 1.0 to 2.0.
@@ -48,6 +49,7 @@ class Theme : public QObject {
 
   bool dark() const { return m_dark; }
   void setDark(bool dark);
+  bool systemDark() const { return m_system_dark; }
   int textPercent() const { return m_text_percent; }
   void setTextPercent(int percent);
   double scale() const;
@@ -82,6 +84,7 @@ class Theme : public QObject {
   static QColor colour(std::uint32_t rgb) { return QColor::fromRgb(0xFF000000U | rgb); }
   int sized(int at_100) const { return static_cast<int>(at_100 * scale() + 0.5); }
 
+  bool m_system_dark;
   bool m_dark;
   int m_text_percent = 100;
   double m_system_scale;

@@ -1,0 +1,90 @@
+import QtQuick
+import Newel.Parts
+
+HomePage {
+    id: page
+
+    over: models.practice.entryPlace
+    title: models.practice.entryTitle
+
+    onTitleChanged: focusTitle()
+
+    PracticeError {
+        width: parent.width
+        models: page.models
+    }
+
+    Words {
+        width: parent.width
+        text: page.models.practice.entryDose + ", " + page.models.practice.prosthesis
+        color: Theme.soft
+    }
+
+    Notice {
+        width: parent.width
+        kind: Notice.New
+        title: qsTr("Hands")
+        text: page.models.practice.support
+    }
+
+    Notice {
+        width: parent.width
+        visible: page.models.practice.entryCaution !== ""
+        kind: Notice.Attention
+        title: qsTr("Take care")
+        text: page.models.practice.entryCaution
+    }
+
+    BulletList {
+        width: parent.width
+        heading: qsTr("Have ready")
+        lines: page.models.practice.things
+    }
+
+    Column {
+        width: parent.width
+        spacing: Theme.space / 2
+
+        Words {
+            width: parent.width
+            text: qsTr("How you begin")
+            font.bold: true
+        }
+
+        Words {
+            width: parent.width
+            text: page.models.practice.entryStart
+        }
+    }
+
+    Notice {
+        width: parent.width
+        visible: page.models.practice.entryNote !== ""
+        title: qsTr("From your therapist")
+        text: page.models.practice.entryNote
+    }
+
+    Words {
+        width: parent.width
+        text: qsTr("Then put the phone where you hear it. You need not look at it or touch it.")
+        color: Theme.soft
+    }
+
+    SecondaryButton {
+        width: parent.width
+        text: qsTr("Leave this exercise out")
+        onClicked: page.models.app.show(AppModel.LeaveOut)
+    }
+
+    SecondaryButton {
+        width: parent.width
+        text: qsTr("Finish for today")
+        onClicked: page.models.practice.finishNow()
+    }
+
+    actions: PrimaryButton {
+        width: parent.width
+        text: qsTr("My hands hold on: start")
+        onClicked: page.models.practice.confirmSupportAndStart()
+    }
+}

@@ -1,0 +1,108 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Newel.Parts
+
+HomePage {
+    id: page
+
+    title: models.programme.title
+    over: models.programme.signedBy
+    canGoBack: true
+
+    // Taken once: showing it makes it seen.
+    property bool fresh: false
+
+    Component.onCompleted: {
+        fresh = models.programme.fresh;
+        models.programme.shown();
+    }
+
+    Notice {
+        width: parent.width
+        visible: page.models.programme.changes !== ""
+        kind: page.fresh ? Notice.New : Notice.Note
+        title: qsTr("What is new")
+        text: page.models.programme.changes
+    }
+
+    Notice {
+        width: parent.width
+        visible: page.models.programme.advice !== ""
+        title: qsTr("For all exercises")
+        text: page.models.programme.advice
+    }
+
+    Repeater {
+        model: page.models.programme.entries
+
+        Rectangle {
+            id: card
+
+            required property var modelData
+
+            width: parent.width
+            implicitHeight: column.implicitHeight + 2 * Theme.edge
+            color: Theme.sheet
+            radius: Theme.radius
+
+            Column {
+                id: column
+
+                x: Theme.edge
+                y: Theme.edge
+                width: parent.width - 2 * Theme.edge
+                spacing: Theme.space
+
+                Heading {
+                    width: parent.width
+                    text: card.modelData.title
+                }
+
+                Words {
+                    width: parent.width
+                    text: card.modelData.dose + "\n" + card.modelData.rhythm + "\n" + card.modelData.hands + ", " + card.modelData.prosthesis
+                }
+
+                Words {
+                    width: parent.width
+                    visible: text !== ""
+                    text: card.modelData.note !== "" ? qsTr("From your therapist: %1").arg(card.modelData.note) : ""
+                    color: Theme.brass
+                    font.bold: true
+                }
+
+                Words {
+                    width: parent.width
+                    visible: text !== ""
+                    text: card.modelData.purpose ?? ""
+                    color: Theme.soft
+                }
+
+                BulletList {
+                    width: parent.width
+                    heading: qsTr("How you begin")
+                    lines: card.modelData.start ? [card.modelData.start] : []
+                }
+
+                BulletList {
+                    width: parent.width
+                    heading: qsTr("Done well")
+                    lines: card.modelData.good ?? []
+                }
+
+                BulletList {
+                    width: parent.width
+                    heading: qsTr("Take care")
+                    lines: card.modelData.cautions ?? []
+                }
+
+                BulletList {
+                    width: parent.width
+                    heading: qsTr("Stop if")
+                    lines: card.modelData.stopIf ?? []
+                }
+            }
+        }
+    }
+}

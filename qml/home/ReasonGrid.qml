@@ -1,0 +1,29 @@
+// Reasons, one tap each; two beside each other where the words leave room.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Newel.Parts
+
+Grid {
+    id: grid
+
+    required property var reasons
+
+    signal picked(int reason)
+
+    columns: width >= 300 * Theme.scale ? 2 : 1
+    spacing: Theme.space * 1.5
+
+    Repeater {
+        model: grid.reasons
+
+        SecondaryButton {
+            required property var modelData
+
+            width: (grid.width - (grid.columns - 1) * grid.spacing) / grid.columns
+            height: Math.max(implicitHeight, Theme.target + Theme.space)
+            text: modelData.words
+            onClicked: grid.picked(modelData.id)
+        }
+    }
+}

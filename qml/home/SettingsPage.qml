@@ -1,0 +1,132 @@
+import QtQuick
+import Newel.Parts
+
+HomePage {
+    id: page
+
+    property bool asking: false // whether to erase
+
+    title: qsTr("Settings")
+    canGoBack: true
+
+    NumberStepper {
+        label: qsTr("Size of text")
+        unit: "%"
+        value: page.models.settings.textPercent
+        from: 100
+        to: 200
+        step: 25
+        onChanged: value => page.models.settings.textPercent = value
+    }
+
+    Column {
+        width: parent.width
+        spacing: Theme.space
+
+        ChoiceRow {
+            width: parent.width
+            many: true
+            text: qsTr("Say the cues aloud")
+            help: qsTr("Tones are heard either way.")
+            checked: page.models.settings.voice
+            onClicked: page.models.settings.voice = checked
+        }
+
+        Words {
+            width: parent.width
+            visible: text !== ""
+            text: page.models.settings.voiceNote
+            color: Theme.brass
+        }
+
+        SecondaryButton {
+            text: qsTr("Let me hear it")
+            onClicked: page.models.settings.tryVoice()
+        }
+    }
+
+    Column {
+        width: parent.width
+        spacing: Theme.space / 2
+
+        Heading {
+            width: parent.width
+            text: qsTr("Light or dark")
+        }
+
+        ChoiceRow {
+            width: parent.width
+            text: qsTr("As the phone")
+            checked: page.models.settings.look === SettingsModel.AsSystem
+            onClicked: page.models.settings.look = SettingsModel.AsSystem
+        }
+
+        ChoiceRow {
+            width: parent.width
+            text: qsTr("Light")
+            checked: page.models.settings.look === SettingsModel.Light
+            onClicked: page.models.settings.look = SettingsModel.Light
+        }
+
+        ChoiceRow {
+            width: parent.width
+            text: qsTr("Dark")
+            checked: page.models.settings.look === SettingsModel.Dark
+            onClicked: page.models.settings.look = SettingsModel.Dark
+        }
+    }
+
+    Column {
+        width: parent.width
+        visible: page.models.app.paired
+        spacing: Theme.space * 1.5
+
+        Heading {
+            width: parent.width
+            text: qsTr("Erase this phone")
+        }
+
+        Words {
+            width: parent.width
+            text: qsTr("Takes everything about you off this phone. What was not sent yet is lost. The clinic keeps what it has.")
+        }
+
+        Words {
+            width: parent.width
+            text: page.models.app.contact
+            color: Theme.soft
+        }
+
+        Notice {
+            width: parent.width
+            visible: page.models.settings.error !== ""
+            kind: Notice.Attention
+            title: page.models.settings.error
+        }
+
+        SecondaryButton {
+            width: parent.width
+            visible: !page.asking
+            text: qsTr("Erase this phone …")
+            onClicked: page.asking = true
+        }
+
+        SecondaryButton {
+            width: parent.width
+            visible: page.asking
+            words: Theme.stop
+            edge: Theme.stop
+            mark: Mark.Alarm
+            markInner: Theme.sheet
+            text: qsTr("Yes, erase everything")
+            onClicked: page.models.settings.erase()
+        }
+
+        SecondaryButton {
+            width: parent.width
+            visible: page.asking
+            text: qsTr("No, keep it")
+            onClicked: page.asking = false
+        }
+    }
+}

@@ -1,0 +1,114 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Newel.Parts
+
+HomePage {
+    id: page
+
+    title: models.today.heading
+    over: models.today.day
+
+    Component.onCompleted: models.today.shown()
+
+    Connections {
+        target: page.models.today
+
+        function onChanged(): void {
+            page.models.today.shown();
+        }
+    }
+
+    Notice {
+        width: parent.width
+        visible: page.models.today.error !== ""
+        kind: Notice.Attention
+        title: page.models.today.error
+    }
+
+    Repeater {
+        model: page.models.today.notices
+
+        Notice {
+            id: notice
+
+            required property var modelData
+
+            width: parent.width
+            kind: modelData.kind
+            title: modelData.title
+            text: modelData.words
+
+            Words {
+                width: parent.width
+                visible: notice.kind === Notice.Stop && page.models.app.clinicPhone !== ""
+                font.bold: true
+                text: qsTr("Questions? Call %1: %2").arg(page.models.app.clinicName).arg(page.models.app.clinicPhone)
+            }
+
+            SecondaryButton {
+                visible: notice.modelData.id !== ""
+                text: qsTr("I have read this")
+                onClicked: page.models.today.markRead(notice.modelData.id)
+            }
+        }
+    }
+
+    Notice {
+        width: parent.width
+        visible: page.models.programme.fresh
+        kind: Notice.New
+        title: qsTr("New: %1").arg(page.models.programme.title)
+        text: page.models.programme.changes
+
+        SecondaryButton {
+            text: qsTr("See the new programme")
+            onClicked: page.models.app.show(AppModel.Programme)
+        }
+    }
+
+    RailList {
+        width: parent.width
+        visible: page.models.today.rows.length > 0
+        rows: page.models.today.rows
+        at: page.models.today.at
+    }
+
+    Words {
+        width: parent.width
+        visible: text !== ""
+        text: page.models.today.whyNot
+        font.bold: true
+    }
+
+    Words {
+        width: parent.width
+        text: page.models.today.contact
+        color: Theme.soft
+        font.pixelSize: Theme.small
+    }
+
+    Flow {
+        width: parent.width
+        spacing: Theme.space * 1.5
+
+        SecondaryButton {
+            visible: page.models.today.hasProgramme
+            text: qsTr("My programme")
+            onClicked: page.models.app.show(AppModel.Programme)
+        }
+
+        SecondaryButton {
+            text: qsTr("Settings")
+            onClicked: page.models.app.show(AppModel.Settings)
+        }
+    }
+
+    actions: PrimaryButton {
+        width: parent.width
+        visible: page.models.today.dueCount > 0
+        enabled: page.models.today.mayStart
+        text: qsTr("Start")
+        onClicked: page.models.today.start()
+    }
+}

@@ -1,0 +1,100 @@
+// Which page is in front, and what every page needs: whom to call, the test clock's banner.
+// The page follows from the state of engine and practice; only the pages beside the way (programme, help,
+// settings, leaving an exercise out) are chosen here.
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+
+#include <QtCore/QJsonObject>
+#include <QtCore/QObject>
+
+#include "qml/home/engine_bridge.h"
+#include "qml/home/practice_session.h"
+#include "qml/home/today_model.h"
+
+namespace newel::home {
+
+class AppModel : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("made in main")
+  Q_PROPERTY(Page page READ page NOTIFY pageChanged)
+  Q_PROPERTY(QString banner READ banner CONSTANT)
+  Q_PROPERTY(bool paired READ paired NOTIFY changed)
+  Q_PROPERTY(QString clinicName READ clinicName NOTIFY changed)
+  Q_PROPERTY(QString clinicPhone READ clinicPhone NOTIFY changed)
+  Q_PROPERTY(QString clinicHours READ clinicHours NOTIFY changed)
+  Q_PROPERTY(QString emergencyNumber READ emergencyNumber NOTIFY changed)
+  Q_PROPERTY(QString contact READ contact NOTIFY changed)
+  Q_PROPERTY(QString greetingName READ greetingName NOTIFY changed)
+  // Of the clinic's computer, to be compared with what the desk shows: "AB12 CD34 EF56 0718".
+  Q_PROPERTY(QString fingerprint READ fingerprint NOTIFY changed)
+
+ public:
+  enum class Page {
+    Pair,
+    Paired,
+    Today,
+    Unfinished,
+    Question,
+    Pain,
+    GetReady,
+    Practice,
+    WhatHappened,
+    Rating,
+    Verdict,
+    Close,
+    LeaveOut,
+    Programme,
+    Help,
+    Settings
+  };
+  Q_ENUM(Page)
+
+  // `banner`: shown on every page; empty outside tests.
+  AppModel(PracticeSession& session, TodayModel& today, EngineBridge& bridge, const HomeParts& parts,
+           const QString& banner, QObject* parent = nullptr);
+
+  Page page() const;
+  QString banner() const { return m_banner; }
+  bool paired() const;
+  QString clinicName() const;
+  QString clinicPhone() const;
+  QString clinicHours() const;
+  QString emergencyNumber() const;
+  QString contact() const;
+  QString greetingName() const;
+  QString fingerprint() const;
+
+  // Programme, Help, Settings or LeaveOut over what is in front; anything else is ignored.
+  Q_INVOKABLE void show(newel::home::AppModel::Page page);
+  Q_INVOKABLE void back();
+  // A pairing has just succeeded: its own page first.
+  void pairedNow();
+  // The close page was read: back to today.
+  Q_INVOKABLE void leavePractice();
+  Q_INVOKABLE void pauseForSystem();
+
+  // Puts any page in front whatever the state, for the self-test alone; no rule is passed by it, since a page
+  // without a practice behind it can do nothing.
+  void showForTest(Page page);
+
+  // Key facts for the driver: "page", "paired", "programme", "due", "queued", "entry", "beat", "player" ...
+  QJsonObject facts() const;
+
+ signals:
+  void pageChanged();
+  void changed();
+
+ private:
+  void follow();
+
+  PracticeSession& m_session;
+  TodayModel& m_today;
+  const HomeParts& m_parts;
+  const QString m_banner;
+  Page m_page = Page::Pair;
+  Page m_aside = Page::Today;  // Today: none
+};
+
+}  // namespace newel::home

@@ -1,0 +1,35 @@
+#include "qml/home/facts_for_pages.h"
+
+#include <algorithm>
+
+#include "core/time/local_day.h"
+
+namespace newel::home {
+
+absl::TimeZone zoneOf(const HomeParts& parts) { return loadZone(parts.zone).value_or(absl::UTCTimeZone()); }
+
+absl::CivilDay todayOf(const HomeParts& parts) { return localDayAt(parts.clock->wall(), zoneOf(parts)); }
+
+std::optional<absl::Time> clinicSpokeAt(const HomeEngine& engine) {
+  std::optional<absl::Time> last;
+  const auto take = [&last](const google::protobuf::Timestamp& at) {
+    last = std::max(last.value_or(absl::InfinitePast()), toTime(at));
+  };
+  for (const v1::Message& message : engine.messages()) {
+    if (message.sender() == v1::SENDER_CLINIC) take(message.written_at());
+  }
+  for (const v1::Programme& programme : engine.programmes()) take(programme.issued_at());
+  return last;
+}
+
+std::vector<v1::OccasionRef> doneOccasions(const std::vector<v1::Practice>& practices) {
+  std::vector<v1::OccasionRef> done;
+  for (const v1::Practice& practice : practices) {
+    for (const v1::EntryDone& entry : practice.entries()) {
+      if (entry.done().repetitions() > 0 || entry.done().active_ms() > 0) done.push_back(entry.occasion());
+    }
+  }
+  return done;
+}
+
+}  // namespace newel::home

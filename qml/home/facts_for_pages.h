@@ -1,0 +1,26 @@
+// Small answers that several pages ask of the engine and the clock.
+#pragma once
+
+#include <absl/time/civil_time.h>
+#include <absl/time/time.h>
+
+#include <optional>
+
+#include "qml/home/home_parts.h"
+
+namespace newel::home {
+
+inline constexpr char kAppVersion[] = "0.1.0";
+
+// The local day where the phone is now; UTC when the system's zone has no IANA name that we know.
+absl::CivilDay todayOf(const HomeParts& parts);
+absl::TimeZone zoneOf(const HomeParts& parts);
+
+// When the clinic last wrote or signed anything for this person; nullopt: never. What opens a stop that
+// stands "until the clinic says".
+std::optional<absl::Time> clinicSpokeAt(const HomeEngine& engine);
+
+// Occasions that practices have already done, in full or in part.
+std::vector<v1::OccasionRef> doneOccasions(const std::vector<v1::Practice>& practices);
+
+}  // namespace newel::home

@@ -1,0 +1,42 @@
+// The view models as one object, so that each page takes what it needs from one place. Owns nothing.
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+
+#include <QtCore/QObject>
+
+#include "qml/home/app_model.h"
+#include "qml/home/pair_model.h"
+#include "qml/home/player_model.h"
+#include "qml/home/practice_model.h"
+#include "qml/home/programme_model.h"
+#include "qml/home/settings_model.h"
+#include "qml/home/today_model.h"
+
+namespace newel::home {
+
+class HomeModels : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("made in main")
+  Q_PROPERTY(newel::home::AppModel* app MEMBER app CONSTANT)
+  Q_PROPERTY(newel::home::PairModel* pair MEMBER pair CONSTANT)
+  Q_PROPERTY(newel::home::TodayModel* today MEMBER today CONSTANT)
+  Q_PROPERTY(newel::home::PracticeModel* practice MEMBER practice CONSTANT)
+  Q_PROPERTY(newel::home::PlayerModel* player MEMBER player CONSTANT)
+  Q_PROPERTY(newel::home::ProgrammeModel* programme MEMBER programme CONSTANT)
+  Q_PROPERTY(newel::home::SettingsModel* settings MEMBER settings CONSTANT)
+
+ public:
+  using QObject::QObject;
+
+  AppModel* app = nullptr;
+  PairModel* pair = nullptr;
+  TodayModel* today = nullptr;
+  PracticeModel* practice = nullptr;
+  PlayerModel* player = nullptr;
+  ProgrammeModel* programme = nullptr;
+  SettingsModel* settings = nullptr;
+};
+
+}  // namespace newel::home

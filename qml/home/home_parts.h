@@ -1,0 +1,25 @@
+// What the view models are given to work with; made in main, outlives them all.
+#pragma once
+
+#include "core/library/catalogue.h"
+#include "core/safety/rule_book.h"
+#include "core/time/clock.h"
+#include "platform/speech.h"
+#include "platform/stay_awake.h"
+#include "platform/tones.h"
+#include "sync/home/home_engine.h"
+
+namespace newel::home {
+
+struct HomeParts {
+  HomeEngine* engine = nullptr;
+  const Clock* clock = nullptr;
+  const Catalogue* catalogue = nullptr;
+  const RuleBook* rules = nullptr;
+  platform::Speech* speech = nullptr;
+  platform::Tones* tones = nullptr;
+  platform::StayAwake* stay_awake = nullptr;
+  std::string zone;  // IANA, where the phone is now
+};
+
+}  // namespace newel::home

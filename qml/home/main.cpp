@@ -1,0 +1,173 @@
+// newel-home: the patient's program. Here its parts are made and put together; nothing is decided here.
+#include <QtCore/QCommandLineParser>
+#include <QtCore/QDir>
+#include <QtCore/QFile>
+#include <QtCore/QMetaEnum>
+#include <QtCore/QTimeZone>
+#include <QtCore/QTimer>
+#include <QtCore/QTranslator>
+#include <QtGui/QGuiApplication>
+#include <QtQml/QQmlApplicationEngine>
+#include <QtQml/QQmlExtensionPlugin>
+#include <iostream>
+
+#include "core/records/record_text.h"
+#include "platform/clock.h"
+#include "platform/offset_clock.h"
+#include "platform/paths.h"
+#include "platform/sound.h"
+#include "qml/home/facts_for_pages.h"
+#include "qml/home/home_models.h"
+#include "qml/home/phrasing.h"
+#include "qml/parts/driver.h"
+#include "qml/parts/theme.h"
+#include "sync/common/real_random.h"
+
+Q_IMPORT_QML_PLUGIN(Newel_PartsPlugin)
+Q_IMPORT_QML_PLUGIN(Newel_HomePlugin)
+
+namespace {
+
+using namespace newel;
+using namespace newel::home;
+
+struct Arguments {
+  QString data;
+  QString drive;
+  bool self_test = false;
+};
+
+Arguments readArguments(const QGuiApplication& app) {
+  QCommandLineParser parser;
+  parser.setApplicationDescription(QStringLiteral("Newel for the person who practises."));
+  parser.addHelpOption();
+  parser.addVersionOption();
+  const QCommandLineOption data(QStringLiteral("data"), QStringLiteral("Folder for everything it keeps."),
+                                QStringLiteral("folder"));
+  const QCommandLineOption drive(
+      QStringLiteral("drive"), QStringLiteral("Read commands from a file or FIFO, - for stdin (for tests)."),
+      QStringLiteral("file"));
+  const QCommandLineOption self_test(QStringLiteral("self-test"),
+                                     QStringLiteral("Load every page, report every warning, exit."));
+  parser.addOptions({data, drive, self_test});
+  parser.process(app);
+  Arguments arguments;
+  arguments.data =
+      parser.isSet(data) ? parser.value(data) : QString::fromStdString(platform::dataFolder("newel-home"));
+  arguments.drive = parser.value(drive);
+  arguments.self_test = parser.isSet(self_test);
+  return arguments;
+}
+
+// Seconds that a test shifts the wall clock by; zero otherwise.
+absl::Duration wallOffset() {
+  bool fine = false;
+  const qlonglong seconds = qEnvironmentVariable("NEWEL_WALL_OFFSET_S").toLongLong(&fine);
+  return fine ? absl::Seconds(seconds) : absl::ZeroDuration();
+}
+
+// Goes through every page once; the number of warnings that QML or the pages gave meanwhile.
+int selfTest(QGuiApplication& app, AppModel& model, int& warnings) {
+  const QMetaEnum pages = QMetaEnum::fromType<AppModel::Page>();
+  int next = 0;
+  QTimer timer;
+  QObject::connect(&timer, &QTimer::timeout, &app, [&] {
+    if (next == pages.keyCount()) return app.quit();
+    model.showForTest(static_cast<AppModel::Page>(pages.value(next++)));
+  });
+  timer.start(30);
+  app.exec();
+  std::cout << "self-test: " << next << " pages, " << warnings << " warnings" << std::endl;
+  return warnings == 0 && next > 0 ? 0 : 1;
+}
+
+int failed(const absl::Status& status) {
+  std::cerr << "newel-home: " << status.message() << std::endl;
+  return 1;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  QGuiApplication app(argc, argv);
+  QGuiApplication::setApplicationName(QStringLiteral("newel-home"));
+  QGuiApplication::setApplicationDisplayName(QStringLiteral("Newel"));
+  QGuiApplication::setApplicationVersion(QString::fromLatin1(kAppVersion));
+  const Arguments arguments = readArguments(app);
+  if (!newel::parts::useOurFont())
+    std::cerr << "newel-home: the font Noto Sans is missing (fonts-noto-core)" << std::endl;
+  QTranslator translator;
+  if (translator.load(QLocale(), QStringLiteral("newel"), QStringLiteral("_"), QStringLiteral(":/i18n")) ||
+      translator.load(QStringLiteral(":/i18n/newel_en"))) {
+    QGuiApplication::installTranslator(&translator);
+  }
+
+  const std::unique_ptr<Clock> system_clock = platform::makeSystemClock();
+  const absl::Duration offset = wallOffset();
+  platform::OffsetClock clock(*system_clock, offset);
+  RealRandom random;
+  HomeEngine::Options options;
+  options.folder = arguments.data.toStdString();
+  options.clock = &clock;
+  options.random = &random;
+  options.app_version = kAppVersion;
+  options.device_name = QSysInfo::prettyProductName().toStdString();
+  absl::StatusOr<std::unique_ptr<HomeEngine>> engine = HomeEngine::open(options);
+  if (!engine.ok()) return failed(engine.status());
+
+  const auto speech = platform::makeSpeech();
+  const auto tones = platform::makeTones();
+  const auto stay_awake = platform::makeStayAwake("A practice is running");
+  HomeParts parts{
+      engine->get(), &clock,      &Catalogue::builtIn(), &RuleBook::builtIn(),
+      speech.get(),  tones.get(), stay_awake.get(),      QTimeZone::systemTimeZoneId().toStdString()};
+
+  EngineBridge bridge;
+  PracticeSession session(parts);
+  SettingsModel settings(options.folder, parts);
+  TodayModel today(session, bridge, settings, parts);
+  PracticeModel practice(session, parts);
+  PlayerModel player(session, parts);
+  ProgrammeModel programme(bridge, settings, parts);
+  PairModel pair(bridge, parts);
+  const QString banner = offset == absl::ZeroDuration()
+                             ? QString()
+                             : QCoreApplication::translate("main", "Test clock: the date is shifted");
+  AppModel model(session, today, bridge, parts, banner);
+  HomeModels models;
+  models.app = &model;
+  models.pair = &pair;
+  models.today = &today;
+  models.practice = &practice;
+  models.player = &player;
+  models.programme = &programme;
+  models.settings = &settings;
+  QObject::connect(&pair, &PairModel::paired, &model, &AppModel::pairedNow);
+  QObject::connect(&settings, &SettingsModel::erased, &model, &AppModel::leavePractice);
+  QObject::connect(&settings, &SettingsModel::changed, &session, [&] { session.setVoice(settings.voice()); });
+  session.setVoice(settings.voice());
+
+  int warnings = 0;
+  QQmlApplicationEngine qml;
+  QObject::connect(&qml, &QQmlApplicationEngine::warnings, &app,
+                   [&](const QList<QQmlError>& errors) { warnings += static_cast<int>(errors.size()); });
+  qml.addImportPath(QStringLiteral("qrc:/qt/qml"));
+  qml.setInitialProperties({{QStringLiteral("models"), QVariant::fromValue(&models)}});
+  qml.load(QUrl(QStringLiteral("qrc:/qt/qml/Newel/Home/Main.qml")));
+  if (qml.rootObjects().isEmpty()) return 1;
+  auto* const window = qobject_cast<QQuickWindow*>(qml.rootObjects().constFirst());
+
+  (*engine)->setListener(&bridge);
+  (*engine)->start();
+  today.refresh();
+  if (arguments.self_test) return selfTest(app, model, warnings);
+  std::unique_ptr<newel::parts::Driver> driver;
+  if (!arguments.drive.isEmpty()) {
+    driver = std::make_unique<newel::parts::Driver>(window, [&model] { return model.facts(); });
+    driver->readFrom(arguments.drive);
+  }
+  const int code = QGuiApplication::exec();
+  session.pauseForSystem();
+  (*engine)->setListener(nullptr);
+  return code;
+}

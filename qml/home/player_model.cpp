@@ -1,0 +1,224 @@
+#include "qml/home/player_model.h"
+
+#include <algorithm>
+
+#include "qml/home/phrasing.h"
+
+namespace newel::home {
+namespace {
+
+// One press of "Longer rest" (common practice, no source).
+constexpr absl::Duration kLonger = absl::Seconds(30);
+
+bool isWork(const v1::Beat& beat) {
+  return beat.kind() == v1::BEAT_KIND_MOVE || beat.kind() == v1::BEAT_KIND_HOLD ||
+         beat.kind() == v1::BEAT_KIND_RETURN;
+}
+
+int secondsUp(absl::Duration left) {
+  return static_cast<int>(absl::ToInt64Seconds(absl::Ceil(left, absl::Seconds(1))));
+}
+
+// "45", or "2:05" from 100 seconds on.
+QString countWords(int seconds) {
+  if (seconds < 100) return QString::number(seconds);
+  return QStringLiteral("%1:%2").arg(seconds / 60).arg(seconds % 60, 2, 10, QChar(u'0'));
+}
+
+}  // namespace
+
+PlayerModel::PlayerModel(PracticeSession& session, const HomeParts& parts, QObject* parent)
+    : QObject(parent), m_session(session), m_parts(parts) {
+  connect(&session, &PracticeSession::changed, this, [this] {
+    if (player() != nullptr && player()->state() == PlayerState::Running) m_paused_by_person = false;
+    emit changed();
+    emit ticked();
+  });
+  connect(&session, &PracticeSession::ticked, this, &PlayerModel::ticked);
+}
+
+const v1::Beat* PlayerModel::beat() const {
+  const Player* const at = player();
+  if (at == nullptr || static_cast<int>(at->beat()) >= at->timeline().beats_size()) return nullptr;
+  return &at->timeline().beats(static_cast<int>(at->beat()));
+}
+
+bool PlayerModel::leadingIn() const {
+  return player() != nullptr && player()->leadInLeft(m_session.now()) > absl::ZeroDuration();
+}
+
+int PlayerModel::entryNumber() const {
+  return run() == nullptr ? 0 : static_cast<int>(run()->entryIndex()) + 1;
+}
+
+int PlayerModel::entryCount() const { return run() == nullptr ? 0 : static_cast<int>(run()->entryCount()); }
+
+QString PlayerModel::title() const {
+  return player() == nullptr ? QString() : text(player()->timeline().title());
+}
+
+QString PlayerModel::cue() const { return beat() == nullptr ? QString() : text(beat()->screen()); }
+
+QString PlayerModel::next() const {
+  if (beat() == nullptr) return QString();
+  const v1::Timeline& timeline = player()->timeline();
+  const auto index = static_cast<int>(player()->beat()) + 1;
+  if (index >= timeline.beats_size()) return tr("Then: this exercise is done");
+  const v1::Beat& coming = timeline.beats(index);
+  if (coming.screen() == beat()->screen()) return QString();
+  return tr("Then: %1").arg(text(coming.screen()));
+}
+
+QString PlayerModel::support() const {
+  return player() == nullptr ? QString() : text(player()->timeline().support_words());
+}
+
+int PlayerModel::repetitionsOfSet(const v1::Beat& at) const {
+  std::uint32_t most = 0;
+  for (const v1::Beat& other : player()->timeline().beats()) {
+    if (other.set() == at.set()) most = std::max(most, other.repetition());
+  }
+  return static_cast<int>(most);
+}
+
+int PlayerModel::stepsOfPart(const v1::Beat& at) const {
+  std::uint32_t most = 0;
+  for (const v1::Beat& other : player()->timeline().beats()) {
+    if (other.set() == at.set() && other.repetition() == at.repetition() && other.part_id() == at.part_id()) {
+      most = std::max(most, other.step());
+    }
+  }
+  return static_cast<int>(most);
+}
+
+QString PlayerModel::number() const {
+  if (beat() == nullptr) return QString();
+  if (leadingIn()) return countWords(secondsUp(player()->leadInLeft(m_session.now())));
+  if (beat()->kind() == v1::BEAT_KIND_HOLD)
+    return countWords(secondsUp(player()->leftInPhase(m_session.now())));
+  if (!isWork(*beat())) return countWords(secondsUp(player()->leftInBeat(m_session.now())));
+  return QString::number(beat()->step() > 0 ? beat()->step() : beat()->repetition());
+}
+
+QString PlayerModel::numberOf() const {
+  if (beat() == nullptr) return QString();
+  if (leadingIn()) return tr("seconds to get ready");
+  switch (beat()->kind()) {
+    case v1::BEAT_KIND_HOLD:
+      return tr("seconds to hold");
+    case v1::BEAT_KIND_REST:
+      return tr("seconds of rest");
+    case v1::BEAT_KIND_CHANGE_SIDE:
+      return tr("seconds to change side");
+    case v1::BEAT_KIND_GET_READY:
+      return tr("seconds to get ready");
+    default:
+      break;
+  }
+  if (beat()->step() > 0) return tr("of %n step(s)", nullptr, stepsOfPart(*beat()));
+  return tr("of %n time(s)", nullptr, repetitionsOfSet(*beat()));
+}
+
+QString PlayerModel::setWords() const {
+  if (beat() == nullptr || beat()->set() == 0) return QString();
+  const v1::Entry& entry = run()->entry(run()->entryIndex());
+  const QString what = entry.dose().has_sets() ? tr("set %1 of %2") : tr("round %1 of %2");
+  QString words = what.arg(beat()->set()).arg(std::max(player()->timeline().sets(), beat()->set()));
+  if (beat()->kind() == v1::BEAT_KIND_HOLD && beat()->repetition() > 0 && repetitionsOfSet(*beat()) > 1) {
+    words = tr("time %1 of %2").arg(beat()->repetition()).arg(repetitionsOfSet(*beat())) +
+            QStringLiteral(", ") + words;
+  }
+  return words;
+}
+
+QString PlayerModel::sideWordsNow() const {
+  return beat() == nullptr ? QString() : sideWords(*m_parts.catalogue, *beat(), player()->timeline());
+}
+
+double PlayerModel::fraction() const {
+  if (beat() == nullptr || leadingIn()) return 0;
+  return 1 - absl::FDivDuration(player()->leftInBeat(m_session.now()),
+                                absl::Milliseconds(std::max<std::int64_t>(1, beat()->length_ms())));
+}
+
+bool PlayerModel::resting() const { return beat() != nullptr && (!isWork(*beat()) || leadingIn()); }
+
+bool PlayerModel::canLengthen() const { return beat() != nullptr && beat()->kind() == v1::BEAT_KIND_REST; }
+
+bool PlayerModel::canSkipBeat() const {
+  return beat() != nullptr &&
+         (leadingIn() || beat()->kind() == v1::BEAT_KIND_REST || beat()->kind() == v1::BEAT_KIND_GET_READY);
+}
+
+bool PlayerModel::waiting() const {
+  return beat() != nullptr && player()->timeline().by_person() && beat()->kind() == v1::BEAT_KIND_MOVE &&
+         !leadingIn();
+}
+
+bool PlayerModel::paused() const { return player() != nullptr && player()->state() == PlayerState::Paused; }
+
+QString PlayerModel::pausedWhy() const {
+  if (!paused() || m_paused_by_person) return QString();
+  return tr(
+      "The phone was away or asleep, so the practice waited. What you were in the middle of is done again.");
+}
+
+QString PlayerModel::soundNote() const {
+  const std::string problem = m_session.soundProblem();
+  if (problem.empty()) return QString();
+  if (problem == "speech.no-voice")
+    return tr("No voice for your language on this phone: read the words, hear the tones.");
+  if (problem == "speech.broken")
+    return tr("The voice does not work just now: read the words, hear the tones.");
+  return tr("This phone has no sound just now: read the words.");
+}
+
+QVariantList PlayerModel::posts() const {
+  QVariantList posts;
+  if (run() == nullptr) return posts;
+  for (std::size_t i = 0; i < run()->entryCount(); ++i) {
+    const int treads = run()->timeline(i).beats_size();
+    int done = 0;
+    if (i < run()->entryIndex()) done = treads;
+    if (i == run()->entryIndex() && player() != nullptr) done = static_cast<int>(player()->beat());
+    posts << QVariantMap{{"treads", treads}, {"done", done}, {"leftOut", run()->entryLeftOut(i)}};
+  }
+  return posts;
+}
+
+int PlayerModel::at() const { return run() == nullptr ? 0 : static_cast<int>(run()->entryIndex()); }
+
+void PlayerModel::stop() {
+  m_session.apply(
+      [](PracticeRun& run, absl::Time wall, absl::Duration now) { return run.stopPressed(wall, now); });
+}
+
+void PlayerModel::pause() {
+  m_paused_by_person = true;
+  m_session.apply([](PracticeRun& run, absl::Time wall, absl::Duration now) { return run.pause(wall, now); });
+}
+
+void PlayerModel::goOn() {
+  m_session.apply(
+      [](PracticeRun& run, absl::Time wall, absl::Duration now) { return run.resume(wall, now); });
+}
+
+void PlayerModel::done() {
+  m_session.apply(
+      [](PracticeRun& run, absl::Time wall, absl::Duration now) { return run.tapDone(wall, now); });
+}
+
+void PlayerModel::sayAgain() { m_session.repeatWords(); }
+
+void PlayerModel::longer() {
+  m_session.apply([](PracticeRun& run, absl::Time wall, absl::Duration now) {
+    return run.lengthenRest(kLonger, wall, now);
+  });
+}
+
+void PlayerModel::now() {
+  m_session.apply(
+      [](PracticeRun& run, absl::Time wall, absl::Duration now) { return run.skipBeat(wall, now); });
+}
+
+}  // namespace newel::home

@@ -1,0 +1,101 @@
+#include "qml/home/programme_model.h"
+
+#include "core/library/wording.h"
+#include "core/time/local_day.h"
+#include "qml/home/facts_for_pages.h"
+#include "qml/home/phrasing.h"
+
+namespace newel::home {
+
+ProgrammeModel::ProgrammeModel(EngineBridge& bridge, SettingsModel& settings, const HomeParts& parts,
+                               QObject* parent)
+    : QObject(parent), m_settings(settings), m_parts(parts) {
+  connect(&bridge, &EngineBridge::news, this, &ProgrammeModel::changed);
+}
+
+QString ProgrammeModel::title() const {
+  const std::optional<v1::Programme> programme = m_parts.engine->programme();
+  return programme.has_value() ? tr("Programme %1").arg(programme->number()) : tr("No programme yet");
+}
+
+QString ProgrammeModel::signedBy() const {
+  const std::optional<v1::Programme> programme = m_parts.engine->programme();
+  if (!programme.has_value()) return tr("The clinic has not sent one. It comes by itself once it is signed.");
+  const absl::StatusOr<absl::CivilDay> last = parseLocalDay(programme->end_day());
+  const QString until = last.ok() ? dayWords(*last) : text(programme->end_day());
+  return tr("From %1, until %2").arg(text(programme->signer_name()), until);
+}
+
+QString ProgrammeModel::changes() const {
+  const std::optional<v1::Programme> programme = m_parts.engine->programme();
+  return programme.has_value() ? text(programme->changes()) : QString();
+}
+
+QString ProgrammeModel::advice() const {
+  const std::optional<v1::Programme> programme = m_parts.engine->programme();
+  return programme.has_value() ? text(programme->advice()) : QString();
+}
+
+QVariantMap ProgrammeModel::rowOf(const v1::Entry& entry, const v1::Person& person) const {
+  const Catalogue& catalogue = *m_parts.catalogue;
+  std::string language = person.language();
+  const v1::ExerciseWords* words = catalogue.words(entry.exercise_id(), language);
+  if (words == nullptr) {
+    language = "en";
+    words = catalogue.words(entry.exercise_id(), language);
+  }
+  QVariantMap row{{"title", text(entry.exercise_id())},
+                  {"dose", doseWords(entry.dose())},
+                  {"rhythm", rhythmWords(entry.schedule())},
+                  {"hands", supportWords(catalogue, entry.support(), language)},
+                  {"prosthesis", prosthesisWords(entry.prosthesis())},
+                  {"note", text(entry.note())}};
+  if (words == nullptr) return row;
+  const WordingContext context{&catalogue, &person, &entry, language, limbsOf(person).prosthetic};
+  const auto resolved = [&context](const std::string& words_of) {
+    const absl::StatusOr<std::string> own = resolveWords(words_of, context);
+    return own.ok() ? text(*own) : QString();
+  };
+  const auto list = [&resolved](const auto& texts) {
+    QStringList lines;
+    for (const std::string& line : texts) {
+      const QString own = resolved(line);
+      if (!own.isEmpty()) lines << own;
+    }
+    return lines;
+  };
+  row["title"] = text(words->title());
+  row["purpose"] = resolved(words->purpose());
+  row["start"] = resolved(words->start());
+  row["good"] = list(words->good());
+  row["stopIf"] = list(words->stop_if());
+  row["cautions"] = list(words->cautions());
+  return row;
+}
+
+QVariantList ProgrammeModel::entries() const {
+  QVariantList rows;
+  const std::optional<v1::Programme> programme = m_parts.engine->programme();
+  const std::optional<v1::Person> person = m_parts.engine->person();
+  if (!programme.has_value() || !person.has_value()) return rows;
+  for (const v1::Entry& entry : programme->entries()) rows << rowOf(entry, *person);
+  return rows;
+}
+
+bool ProgrammeModel::fresh() const {
+  const std::optional<v1::Programme> programme = m_parts.engine->programme();
+  return programme.has_value() && programme->number() > m_settings.seenProgramme();
+}
+
+void ProgrammeModel::shown() {
+  const std::optional<v1::Programme> programme = m_parts.engine->programme();
+  if (!programme.has_value() || !fresh()) return;
+  const absl::Status seen =
+      m_parts.engine->markSeen(v1::RECEIPT_OF_PROGRAMME, programme->id(), programme->number());
+  if (!seen.ok()) return;  // shown again next time
+  m_settings.setSeenProgramme(programme->number());
+  m_parts.engine->syncSoon();
+  emit changed();
+}
+
+}  // namespace newel::home

@@ -1,0 +1,88 @@
+#include "qml/home/settings_model.h"
+
+#include <algorithm>
+
+#include "qml/home/phrasing.h"
+
+namespace newel::home {
+namespace {
+
+const QString kText = QStringLiteral("textPercent");
+const QString kVoice = QStringLiteral("voice");
+const QString kLook = QStringLiteral("look");
+const QString kSeenProgramme = QStringLiteral("seenProgramme");
+const QString kSeenMessages = QStringLiteral("seenMessages");
+
+}  // namespace
+
+SettingsModel::SettingsModel(const std::string& folder, const HomeParts& parts, QObject* parent)
+    : QObject(parent),
+      m_parts(parts),
+      m_file(text(folder) + QStringLiteral("/settings.ini"), QSettings::IniFormat) {}
+
+void SettingsModel::keep(const QString& key, const QVariant& value) {
+  m_file.setValue(key, value);
+  m_file.sync();
+  emit changed();
+}
+
+int SettingsModel::textPercent() const { return std::clamp(m_file.value(kText, 100).toInt(), 100, 200); }
+
+void SettingsModel::setTextPercent(int percent) { keep(kText, std::clamp(percent, 100, 200)); }
+
+bool SettingsModel::voice() const { return m_file.value(kVoice, true).toBool(); }
+
+void SettingsModel::setVoice(bool on) {
+  if (!on) m_parts.speech->stop();
+  keep(kVoice, on);
+}
+
+SettingsModel::Look SettingsModel::look() const {
+  const int kept = m_file.value(kLook, 0).toInt();
+  return kept == 1 ? Look::Light : kept == 2 ? Look::Dark : Look::AsSystem;
+}
+
+void SettingsModel::setLook(Look look) { keep(kLook, static_cast<int>(look)); }
+
+QString SettingsModel::voiceNote() const {
+  const std::optional<v1::Person> person = m_parts.engine->person();
+  const std::string why = m_parts.speech->whyNot(person.has_value() ? person->language() : "en");
+  if (why.empty()) return QString();
+  if (why == "speech.no-sound-device")
+    return tr("This phone has no sound just now. Every cue is on the screen as well.");
+  if (why == "speech.no-voice")
+    return tr("This phone has no voice for your language. Every cue is on the screen as well.");
+  return tr("The voice does not work just now. Every cue is on the screen as well.");
+}
+
+void SettingsModel::tryVoice() {
+  m_parts.tones->play(platform::Tone::Ready);
+  m_parts.speech->say(tr("Get ready. This is how I sound.").toStdString(), "en");
+}
+
+void SettingsModel::erase() {
+  const absl::Status status = m_parts.engine->wipe();
+  m_error = errorWords(status);
+  if (status.ok()) {
+    m_file.clear();
+    m_file.sync();
+  }
+  emit changed();
+  if (status.ok()) emit erased();
+}
+
+std::uint32_t SettingsModel::seenProgramme() const { return m_file.value(kSeenProgramme, 0).toUInt(); }
+
+void SettingsModel::setSeenProgramme(std::uint32_t number) { keep(kSeenProgramme, number); }
+
+bool SettingsModel::seenMessage(const QString& id) const {
+  return m_file.value(kSeenMessages).toStringList().contains(id);
+}
+
+void SettingsModel::setSeenMessage(const QString& id) {
+  QStringList seen = m_file.value(kSeenMessages).toStringList();
+  if (seen.contains(id)) return;
+  keep(kSeenMessages, seen << id);
+}
+
+}  // namespace newel::home

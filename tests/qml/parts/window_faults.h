@@ -1,0 +1,31 @@
+// Looks at a window as it lies there and says what is wrong with it: text cut off or covering other text,
+// things to press that are too small or overlap, controls without a name. For every page test of both
+// programs.
+#pragma once
+
+#include <QtQuick/QQuickWindow>
+#include <string>
+#include <vector>
+
+namespace newel::tests {
+
+// One line a fault, empty when there is none. `window` must be shown and at rest.
+std::vector<std::string> faultsOf(QQuickWindow& window);
+
+// Lets the window lay itself out and paint.
+void settle(int milliseconds = 60);
+
+// A folder that is removed again with everything in it.
+class TempFolder {
+ public:
+  TempFolder();
+  ~TempFolder();
+  TempFolder(const TempFolder&) = delete;
+  TempFolder& operator=(const TempFolder&) = delete;
+  const std::string& path() const { return m_path; }
+
+ private:
+  std::string m_path;
+};
+
+}  // namespace newel::tests
