@@ -43,15 +43,29 @@ bool needsStronger(const v1::Exercise& exercise) {
   return false;
 }
 
+// As they are said to a person who lost both limbs.
+bool namesStronger(const v1::Exercise& exercise, const v1::ExerciseWords& words) {
+  const bool own_words = exercise.both_sides() == v1::BOTH_SIDES_OWN_WORDS;
+  std::string said = words.title() + words.support();
+  for (const auto& [key, cue] : words.cues()) {
+    if (!own_words || key.find(".both") != std::string::npos) said += cue.screen() + cue.spoken();
+  }
+  for (const char* name : {"{stronger}", "{Stronger}", "{weaker}", "{Weaker}"}) {
+    if (said.find(name) != std::string::npos) return true;
+  }
+  return false;
+}
+
 // Whether the exercise has a meaning for this body at all.
-absl::Status checkMeaning(const v1::Entry& entry, const v1::Exercise& exercise, const v1::Person& person) {
+absl::Status checkMeaning(const v1::Entry& entry, const v1::Exercise& exercise,
+                          const v1::ExerciseWords& words, const v1::Person& person) {
   const Limbs limbs = limbsOf(person);
   if (limbs.both_lost && exercise.both_sides() == v1::BOTH_SIDES_REFUSED)
     return absl::FailedPreconditionError("exercise_id: " + exercise.id() + " is not led for two lost limbs");
   if (limbs.both_lost &&
       (entry.side_policy() == v1::SIDE_POLICY_PROSTHETIC || entry.side_policy() == v1::SIDE_POLICY_SOUND))
     return absl::FailedPreconditionError("side_policy: with two lost limbs, say left, right or in turn");
-  if (limbs.stronger == v1::SIDE_UNSPECIFIED && needsStronger(exercise))
+  if (limbs.stronger == v1::SIDE_UNSPECIFIED && (needsStronger(exercise) || namesStronger(exercise, words)))
     return absl::FailedPreconditionError("strong_side: nobody has chosen the leg that leads");
   if (entry.prosthesis() == v1::PROSTHESIS_USE_ON && !ownsProsthesis(person))
     return absl::FailedPreconditionError("prosthesis: the person has none for a lost limb");
@@ -188,10 +202,9 @@ absl::StatusOr<v1::Timeline> compileTimeline(const v1::Entry& entry, const v1::P
     return absl::NotFoundError("exercise_id: no " + entry.exercise_id() + " revision " +
                                std::to_string(entry.exercise_revision()));
   if (const absl::Status status = checkOffered(entry, *exercise); !status.ok()) return status;
-  if (const absl::Status status = checkMeaning(entry, *exercise, person); !status.ok()) return status;
-
   const v1::ExerciseWords* words = wordsOrEnglish(catalogue, exercise->id(), language);
   if (words == nullptr) return absl::NotFoundError("exercise_id: no words for " + exercise->id());
+  if (const absl::Status status = checkMeaning(entry, *exercise, *words, person); !status.ok()) return status;
   absl::StatusOr<v1::Timeline> timeline = compileIn(entry, *exercise, *words, person, catalogue);
   const v1::ExerciseWords* english = catalogue.words(exercise->id(), "en");
   // A language that cannot say all of it says none of it.

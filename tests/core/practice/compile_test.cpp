@@ -252,6 +252,8 @@ TEST(Compile, saysWhenAnExerciseHasNoMeaningForAPerson) {
   undecided.clear_strong_side();
   expectError(test::entryOf("stairs-one-at-a-time", undecided), undecided,
               absl::StatusCode::kFailedPrecondition, "strong_side: ");
+  // Words for two lost limbs that name no stronger leg need none to be chosen.
+  EXPECT_TRUE(compiled(test::entryOf("sit-to-stand", undecided), undecided).ok());
   const v1::Person none = test::transfemoralRightNoProsthesis();
   expectError(test::entryOf("sit-to-stand", none), none, absl::StatusCode::kFailedPrecondition,
               "prosthesis: ");
