@@ -1,0 +1,168 @@
+#include "sync/hub/accounts.h"
+
+#include <utility>
+
+#include "core/time/local_day.h"
+#include "sync/common/content_hash.h"
+#include "sync/common/record_id.h"
+#include "sync/common/text_codes.h"
+#include "sync/hub/password.h"
+
+namespace newel {
+namespace {
+
+// A working day; the desk signs in again the next. Ours, no source.
+constexpr absl::Duration kSessionLife = absl::Hours(12);
+constexpr std::size_t kTokenBytes = 32;
+
+absl::Status noEntry() { return absl::UnauthenticatedError("name or password is wrong"); }
+
+bool isUserName(const std::string& name) {
+  if (name.size() < 2 || name.size() > 60) return false;
+  return name.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789.-_@") == std::string::npos;
+}
+
+v1::Therapist therapistOf(const AccountRow& row) {
+  v1::Therapist therapist;
+  therapist.set_id(row.id);
+  therapist.set_user_name(row.user_name);
+  therapist.set_display_name(row.display_name);
+  therapist.set_role(row.role);
+  return therapist;
+}
+
+}  // namespace
+
+bool roleMay(v1::Role role, CallKind kind) {
+  switch (role) {
+    case v1::ROLE_THERAPIST:
+    case v1::ROLE_LEAD:
+      return true;
+    case v1::ROLE_AUDITOR:
+      return kind == CallKind::Own || kind == CallKind::Read;
+    case v1::ROLE_ADMINISTRATOR:
+      return kind == CallKind::Own || kind == CallKind::Access;
+    default:
+      return false;
+  }
+}
+
+absl::StatusOr<v1::Therapist> Accounts::add(const std::string& user_name, const std::string& display_name,
+                                            v1::Role role, const std::string& password) {
+  if (!isUserName(user_name)) {
+    return absl::InvalidArgumentError("user_name: 2 to 60 of a-z, 0-9, dot, hyphen, underscore, @");
+  }
+  if (display_name.empty() || display_name.size() > 200) {
+    return absl::InvalidArgumentError("display_name: 1 to 200 bytes");
+  }
+  if (role == v1::ROLE_UNSPECIFIED || !v1::Role_IsValid(role)) {
+    return absl::InvalidArgumentError("role: is missing");
+  }
+  const absl::Status good = checkPassword(password, user_name);
+  if (!good.ok()) return good;
+  const auto hash = hashPassword(password);
+  if (!hash.ok()) return hash.status();
+  const AccountRow row{newRecordId(*m_hub->clock, *m_hub->random), user_name, display_name, role, *hash};
+  const absl::Status added = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
+    if (transaction.accountByName(user_name).has_value()) {
+      return absl::AlreadyExistsError("user_name: is taken");
+    }
+    transaction.addAccount(row);
+    m_hub->audit->add(transaction, {.action = "account.add", .record = row.id});
+    return absl::OkStatus();
+  });
+  if (!added.ok()) return added;
+  return therapistOf(row);
+}
+
+absl::StatusOr<v1::SignInReply> Accounts::signIn(const v1::SignInRequest& request, const std::string& peer) {
+  if (request.user_name().size() > 200 || request.password().size() > 1000) return noEntry();
+  const std::string key = request.user_name() + "\n" + peer;
+  const absl::Duration wait = m_throttle.waitFor(key);
+  if (wait > absl::ZeroDuration()) {
+    m_hub->audit->refusal(*m_hub->store, {.action = "account.too_many"});
+    const std::int64_t seconds = absl::ToInt64Seconds(wait) + 1;
+    return absl::ResourceExhaustedError("tried too often; wait " + std::to_string(seconds) + " seconds");
+  }
+  std::optional<AccountRow> account;
+  const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) {
+    account = transaction.accountByName(request.user_name());
+    return absl::OkStatus();
+  });
+  if (!read.ok()) return read;
+  // The same work for a name that nobody has.
+  const bool fits =
+      passwordFits(account.has_value() ? account->password_hash : nobodysHash(), request.password());
+  if (!account.has_value() || !fits) {
+    m_throttle.failed(key);
+    // Never the name as typed: it may be a password in the wrong field.
+    m_hub->audit->refusal(*m_hub->store,
+                          {.action = "account.refused", .who = account.has_value() ? account->id : ""});
+    return noEntry();
+  }
+  m_throttle.succeeded(key);
+  const std::string token = toBase64Url(randomBytes(*m_hub->random, kTokenBytes));
+  const absl::Time now = m_hub->clock->wall();
+  const absl::Time ends = now + kSessionLife;
+  const absl::Status added = m_hub->store->write([&](HubTransaction& transaction) {
+    transaction.dropSessions(now);
+    transaction.addSession(sha256(token), {account->id, ends});
+    m_hub->audit->add(transaction, {.action = "account.sign_in", .who = account->id});
+    return absl::OkStatus();
+  });
+  if (!added.ok()) return added;
+  v1::SignInReply reply;
+  reply.set_session(token);
+  *reply.mutable_therapist() = therapistOf(*account);
+  *reply.mutable_clinic() = m_hub->clinic->card;
+  *reply.mutable_hub_time() = toTimestamp(now);
+  *reply.mutable_ends_at() = toTimestamp(ends);
+  return reply;
+}
+
+absl::Status Accounts::signOut(const DeskCaller& caller) {
+  const absl::Status ended = m_hub->store->write([&](HubTransaction& transaction) {
+    transaction.endSession(caller.session_sha256);
+    m_hub->audit->add(transaction, {.action = "account.sign_out", .who = caller.therapist.id()});
+    return absl::OkStatus();
+  });
+  if (ended.ok()) m_hub->board->closeSession(caller.session_sha256);
+  return ended;
+}
+
+absl::StatusOr<DeskCaller> Accounts::authenticate(const std::string& session, CallKind kind) {
+  if (session.empty() || session.size() > 200) return absl::UnauthenticatedError("authorization: no session");
+  DeskCaller caller;
+  caller.session_sha256 = sha256(session);
+  std::optional<AccountRow> account;
+  const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) {
+    const auto found = transaction.session(caller.session_sha256);
+    if (found.has_value() && found->ends_at > m_hub->clock->wall()) {
+      account = transaction.account(found->account_id);
+    }
+    return absl::OkStatus();
+  });
+  if (!read.ok()) return read;
+  if (!account.has_value()) {
+    m_hub->audit->refusal(*m_hub->store, {.action = "desk.refused", .field = "session"});
+    return absl::UnauthenticatedError("session: sign in again");
+  }
+  caller.therapist = therapistOf(*account);
+  if (!roleMay(account->role, kind)) {
+    m_hub->audit->refusal(*m_hub->store, {.action = "desk.refused", .who = account->id, .field = "role"});
+    return absl::PermissionDeniedError("role: not with this account");
+  }
+  return caller;
+}
+
+bool Accounts::sessionIsGood(const std::string& session_sha256) {
+  bool good = false;
+  const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) {
+    const auto found = transaction.session(session_sha256);
+    good = found.has_value() && found->ends_at > m_hub->clock->wall();
+    return absl::OkStatus();
+  });
+  return good || !read.ok();
+}
+
+}  // namespace newel

@@ -1,0 +1,49 @@
+// Therapists' accounts and sessions.
+#pragma once
+
+#include <absl/status/statusor.h>
+
+#include <string>
+
+#include "sync/hub/hub_context.h"
+#include "sync/hub/throttle.h"
+#include "sync/protocol/desk_service.pb.h"
+
+namespace newel {
+
+// What a call does, for the table of who may make it.
+enum class CallKind {
+  Own,       // about the caller's own session
+  Read,      // looks at persons' records
+  Clinical,  // changes what persons are to do, or writes to them
+  Access,    // pairing and ending the access of phones
+};
+
+// True when an account of `role` may make such a call. Therapist and lead: all. Auditor: reads.
+// Administrator: access, not what is in the records.
+bool roleMay(v1::Role role, CallKind kind);
+
+// Thread-safe.
+class Accounts {
+ public:
+  explicit Accounts(const HubContext* hub) : m_hub(hub), m_throttle(hub->clock) {}
+
+  // kInvalidArgument names the field; kAlreadyExists: the name is taken.
+  absl::StatusOr<v1::Therapist> add(const std::string& user_name, const std::string& display_name,
+                                    v1::Role role, const std::string& password);
+
+  // kUnauthenticated for a wrong name and a wrong password alike, after the same time. kResourceExhausted
+  // when this name was tried too often from `peer` (an address without its port).
+  absl::StatusOr<v1::SignInReply> signIn(const v1::SignInRequest& request, const std::string& peer);
+  absl::Status signOut(const DeskCaller& caller);
+
+  // kUnauthenticated: no such session, or it has ended. kPermissionDenied: not with this role.
+  absl::StatusOr<DeskCaller> authenticate(const std::string& session, CallKind kind);
+  bool sessionIsGood(const std::string& session_sha256);
+
+ private:
+  const HubContext* m_hub;
+  Throttle m_throttle;
+};
+
+}  // namespace newel

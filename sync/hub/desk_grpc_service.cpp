@@ -1,0 +1,160 @@
+#include "sync/hub/desk_grpc_service.h"
+
+#include <atomic>
+#include <utility>
+
+#include "sync/common/grpc_status.h"
+#include "sync/hub/caller_facts.h"
+#include "sync/hub/stream_reactor.h"
+
+namespace newel {
+
+template <typename Reply, typename Body>
+grpc::Status DeskGrpcService::call(grpc::ServerContext* context, CallKind kind, const char* seen,
+                                   const std::string& person_id, Reply* reply, Body&& body) {
+  const auto caller = m_hub->accounts().authenticate(bearerOf(*context), kind);
+  if (!caller.ok()) return toGrpc(caller.status());
+  auto result = body(*caller);
+  if (!result.ok()) return toGrpc(result.status());
+  if (seen != nullptr) {
+    m_hub->audit().sight(m_hub->store(),
+                         {.action = seen, .who = caller->therapist.id(), .person = person_id});
+  }
+  *reply = *std::move(result);
+  return grpc::Status::OK;
+}
+
+grpc::Status DeskGrpcService::SignIn(grpc::ServerContext* context, const v1::SignInRequest* request,
+                                     v1::SignInReply* reply) {
+  auto result = m_hub->accounts().signIn(*request, peerOf(*context));
+  if (!result.ok()) return toGrpc(result.status());
+  *reply = *std::move(result);
+  return grpc::Status::OK;
+}
+
+grpc::Status DeskGrpcService::SignOut(grpc::ServerContext* context, const v1::SignOutRequest* /*request*/,
+                                      v1::SignOutReply* reply) {
+  return call(context, CallKind::Own, nullptr, "", reply,
+              [&](const DeskCaller& caller) -> absl::StatusOr<v1::SignOutReply> {
+                const absl::Status status = m_hub->accounts().signOut(caller);
+                if (!status.ok()) return status;
+                return v1::SignOutReply();
+              });
+}
+
+grpc::Status DeskGrpcService::ListCaseload(grpc::ServerContext* context,
+                                           const v1::ListCaseloadRequest* request,
+                                           v1::ListCaseloadReply* reply) {
+  return call(context, CallKind::Read, "caseload.see", "", reply,
+              [&](const DeskCaller&) { return m_hub->files().caseload(*request); });
+}
+
+grpc::Status DeskGrpcService::GetPerson(grpc::ServerContext* context, const v1::GetPersonRequest* request,
+                                        v1::GetPersonReply* reply) {
+  return call(context, CallKind::Read, "person.see", request->person_id(), reply,
+              [&](const DeskCaller&) { return m_hub->files().get(request->person_id()); });
+}
+
+grpc::Status DeskGrpcService::PutPerson(grpc::ServerContext* context, const v1::PutPersonRequest* request,
+                                        v1::PutPersonReply* reply) {
+  return call(context, CallKind::Clinical, nullptr, "", reply,
+              [&](const DeskCaller& caller) { return m_hub->files().put(caller, *request); });
+}
+
+grpc::Status DeskGrpcService::SignProgramme(grpc::ServerContext* context,
+                                            const v1::SignProgrammeRequest* request,
+                                            v1::SignProgrammeReply* reply) {
+  return call(context, CallKind::Clinical, nullptr, "", reply,
+              [&](const DeskCaller& caller) { return m_hub->prescriptions().sign(caller, *request); });
+}
+
+grpc::Status DeskGrpcService::ListProgrammes(grpc::ServerContext* context,
+                                             const v1::ListProgrammesRequest* request,
+                                             v1::ListProgrammesReply* reply) {
+  return call(context, CallKind::Read, "programmes.see", request->person_id(), reply,
+              [&](const DeskCaller&) { return m_hub->prescriptions().programmes(request->person_id()); });
+}
+
+grpc::Status DeskGrpcService::IssueHold(grpc::ServerContext* context, const v1::IssueHoldRequest* request,
+                                        v1::IssueHoldReply* reply) {
+  return call(context, CallKind::Clinical, nullptr, "", reply,
+              [&](const DeskCaller& caller) { return m_hub->prescriptions().issueHold(caller, *request); });
+}
+
+grpc::Status DeskGrpcService::ListHolds(grpc::ServerContext* context, const v1::ListHoldsRequest* request,
+                                        v1::ListHoldsReply* reply) {
+  return call(context, CallKind::Read, "holds.see", request->person_id(), reply,
+              [&](const DeskCaller&) { return m_hub->prescriptions().holds(request->person_id()); });
+}
+
+grpc::Status DeskGrpcService::SendMessage(grpc::ServerContext* context, const v1::SendMessageRequest* request,
+                                          v1::SendMessageReply* reply) {
+  return call(context, CallKind::Clinical, nullptr, "", reply,
+              [&](const DeskCaller& caller) { return m_hub->files().sendMessage(caller, *request); });
+}
+
+grpc::Status DeskGrpcService::ListMessages(grpc::ServerContext* context,
+                                           const v1::ListMessagesRequest* request,
+                                           v1::ListMessagesReply* reply) {
+  // To mark as read is to take it over from colleagues, so it needs more than looking.
+  const CallKind kind = request->mark_read() ? CallKind::Clinical : CallKind::Read;
+  return call(context, kind, "messages.see", request->person_id(), reply,
+              [&](const DeskCaller&) { return m_hub->files().messages(*request); });
+}
+
+grpc::Status DeskGrpcService::ListPractices(grpc::ServerContext* context,
+                                            const v1::ListPracticesRequest* request,
+                                            v1::ListPracticesReply* reply) {
+  return call(context, CallKind::Read, "practices.see", request->person_id(), reply,
+              [&](const DeskCaller&) { return m_hub->files().practices(*request); });
+}
+
+grpc::Status DeskGrpcService::ListReceipts(grpc::ServerContext* context,
+                                           const v1::ListReceiptsRequest* request,
+                                           v1::ListReceiptsReply* reply) {
+  return call(context, CallKind::Read, "receipts.see", request->person_id(), reply,
+              [&](const DeskCaller&) { return m_hub->files().receipts(request->person_id()); });
+}
+
+grpc::Status DeskGrpcService::CreatePairing(grpc::ServerContext* context,
+                                            const v1::CreatePairingRequest* request,
+                                            v1::CreatePairingReply* reply) {
+  return call(context, CallKind::Access, nullptr, "", reply, [&](const DeskCaller& caller) {
+    return m_hub->pairings().invite(caller, request->person_id());
+  });
+}
+
+grpc::Status DeskGrpcService::ListDevices(grpc::ServerContext* context, const v1::ListDevicesRequest* request,
+                                          v1::ListDevicesReply* reply) {
+  return call(context, CallKind::Access, "devices.see", request->person_id(), reply,
+              [&](const DeskCaller&) { return m_hub->files().devices(request->person_id()); });
+}
+
+grpc::Status DeskGrpcService::RevokeDevice(grpc::ServerContext* context,
+                                           const v1::RevokeDeviceRequest* request,
+                                           v1::RevokeDeviceReply* reply) {
+  return call(context, CallKind::Access, nullptr, "", reply,
+              [&](const DeskCaller& caller) -> absl::StatusOr<v1::RevokeDeviceReply> {
+                const absl::Status status = m_hub->files().revokeDevice(caller, request->device_id());
+                if (!status.ok()) return status;
+                return v1::RevokeDeviceReply();
+              });
+}
+
+grpc::ServerWriteReactor<v1::DeskNudge>* DeskGrpcService::Watch(grpc::CallbackServerContext* context,
+                                                                const v1::WatchRequest* /*request*/) {
+  const auto number = std::make_shared<std::atomic<int>>(0);
+  const auto stream =
+      StreamReactor<v1::DeskNudge>::make([this, number] { m_hub->board().leave(number->load()); });
+  const auto caller = m_hub->accounts().authenticate(bearerOf(*context), CallKind::Read);
+  if (!caller.ok()) {
+    stream->close(caller.status());
+    return stream.get();
+  }
+  const int joined = m_hub->board().joinDesk(caller->session_sha256, stream);
+  number->store(joined);
+  stream->push(v1::DeskNudge());  // open: from here on nothing is missed
+  return stream.get();
+}
+
+}  // namespace newel

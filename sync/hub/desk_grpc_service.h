@@ -1,0 +1,57 @@
+// The therapist's service over gRPC: who calls and whether the role may, then the hub's parts.
+#pragma once
+
+#include "sync/hub/hub.h"
+#include "sync/protocol/desk_service.grpc.pb.h"
+
+namespace newel {
+
+class DeskGrpcService : public v1::DeskService::WithCallbackMethod_Watch<v1::DeskService::Service> {
+ public:
+  explicit DeskGrpcService(Hub* hub) : m_hub(hub) {}
+
+  grpc::Status SignIn(grpc::ServerContext* context, const v1::SignInRequest* request,
+                      v1::SignInReply* reply) override;
+  grpc::Status SignOut(grpc::ServerContext* context, const v1::SignOutRequest* request,
+                       v1::SignOutReply* reply) override;
+  grpc::Status ListCaseload(grpc::ServerContext* context, const v1::ListCaseloadRequest* request,
+                            v1::ListCaseloadReply* reply) override;
+  grpc::Status GetPerson(grpc::ServerContext* context, const v1::GetPersonRequest* request,
+                         v1::GetPersonReply* reply) override;
+  grpc::Status PutPerson(grpc::ServerContext* context, const v1::PutPersonRequest* request,
+                         v1::PutPersonReply* reply) override;
+  grpc::Status SignProgramme(grpc::ServerContext* context, const v1::SignProgrammeRequest* request,
+                             v1::SignProgrammeReply* reply) override;
+  grpc::Status ListProgrammes(grpc::ServerContext* context, const v1::ListProgrammesRequest* request,
+                              v1::ListProgrammesReply* reply) override;
+  grpc::Status IssueHold(grpc::ServerContext* context, const v1::IssueHoldRequest* request,
+                         v1::IssueHoldReply* reply) override;
+  grpc::Status ListHolds(grpc::ServerContext* context, const v1::ListHoldsRequest* request,
+                         v1::ListHoldsReply* reply) override;
+  grpc::Status SendMessage(grpc::ServerContext* context, const v1::SendMessageRequest* request,
+                           v1::SendMessageReply* reply) override;
+  grpc::Status ListMessages(grpc::ServerContext* context, const v1::ListMessagesRequest* request,
+                            v1::ListMessagesReply* reply) override;
+  grpc::Status ListPractices(grpc::ServerContext* context, const v1::ListPracticesRequest* request,
+                             v1::ListPracticesReply* reply) override;
+  grpc::Status ListReceipts(grpc::ServerContext* context, const v1::ListReceiptsRequest* request,
+                            v1::ListReceiptsReply* reply) override;
+  grpc::Status CreatePairing(grpc::ServerContext* context, const v1::CreatePairingRequest* request,
+                             v1::CreatePairingReply* reply) override;
+  grpc::Status ListDevices(grpc::ServerContext* context, const v1::ListDevicesRequest* request,
+                           v1::ListDevicesReply* reply) override;
+  grpc::Status RevokeDevice(grpc::ServerContext* context, const v1::RevokeDeviceRequest* request,
+                            v1::RevokeDeviceReply* reply) override;
+  grpc::ServerWriteReactor<v1::DeskNudge>* Watch(grpc::CallbackServerContext* context,
+                                                 const v1::WatchRequest* request) override;
+
+ private:
+  // Authenticates, notes what is looked at (`seen` not empty) of whom, and runs `body(caller)`.
+  template <typename Reply, typename Body>
+  grpc::Status call(grpc::ServerContext* context, CallKind kind, const char* seen,
+                    const std::string& person_id, Reply* reply, Body&& body);
+
+  Hub* m_hub;
+};
+
+}  // namespace newel

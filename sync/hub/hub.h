@@ -1,0 +1,52 @@
+// The hub without a network around it: everything it does, over a store. HubServer puts gRPC in front; a
+// simulation calls it directly.
+#pragma once
+
+#include <absl/status/statusor.h>
+
+#include <memory>
+
+#include "sync/hub/accounts.h"
+#include "sync/hub/home_calls.h"
+#include "sync/hub/hub_context.h"
+#include "sync/hub/pairings.h"
+#include "sync/hub/person_files.h"
+#include "sync/hub/prescriptions.h"
+
+namespace newel {
+
+// Thread-safe.
+class Hub {
+ public:
+  // All pointers outlive the hub. kNotFound: no clinic in the store yet.
+  static absl::StatusOr<std::unique_ptr<Hub>> open(HubStore* store, const Clock* clock, Random* random);
+
+  const Clinic& clinic() const { return m_clinic; }
+  NudgeBoard& board() { return m_board; }
+  Accounts& accounts() { return *m_accounts; }
+  Pairings& pairings() { return *m_pairings; }
+  HomeCalls& phones() { return *m_phones; }
+  PersonFiles& files() { return *m_files; }
+  Prescriptions& prescriptions() { return *m_prescriptions; }
+  AuditTrail& audit() { return m_audit; }
+  HubStore& store() { return *m_context.store; }
+
+  // To be called about every 30 s: tells open streams that the hub is there, and ends those that lost their
+  // right to be open.
+  void stillHere();
+
+ private:
+  Hub(HubStore* store, const Clock* clock, Random* random, Clinic clinic);
+
+  Clinic m_clinic;
+  NudgeBoard m_board;
+  AuditTrail m_audit;
+  HubContext m_context;
+  std::unique_ptr<Accounts> m_accounts;
+  std::unique_ptr<Pairings> m_pairings;
+  std::unique_ptr<HomeCalls> m_phones;
+  std::unique_ptr<PersonFiles> m_files;
+  std::unique_ptr<Prescriptions> m_prescriptions;
+};
+
+}  // namespace newel

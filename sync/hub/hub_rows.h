@@ -1,0 +1,112 @@
+// What the hub's store hands out: plain rows. The records inside are kept as the exact bytes that came.
+#pragma once
+
+#include <absl/time/time.h>
+
+#include <optional>
+#include <string>
+
+#include "core/records/identity.pb.h"
+#include "sync/protocol/wire.pb.h"
+
+namespace newel {
+
+// `content` is a serialised v1::Person or v1::Identity.
+struct VersionedRow {
+  std::uint64_t revision = 0;
+  std::string content;
+};
+
+// A programme or hold order as signed.
+struct SignedRow {
+  std::string person_id;
+  std::uint64_t number = 0;
+  std::string id;
+  std::string content;
+  std::string signature;
+  std::string key_id;
+  std::string lifts_id;  // hold orders
+  std::string end_day;   // programmes
+};
+
+struct MessageRow {
+  std::string id;
+  std::string person_id;
+  bool from_person = false;
+  std::string content;
+  std::string sha256;
+};
+
+struct PracticeRow {
+  std::string person_id;
+  std::string device_id;
+  v1::Envelope envelope;  // sequence and received_at set by the store
+  bool red_flag = false;
+};
+
+struct ReceiptRow {
+  std::string id;
+  std::string person_id;
+  int of = 0;
+  std::string ref_id;
+  std::uint64_t ref_number = 0;
+  int state = 0;
+  std::string content;
+  std::string sha256;
+};
+
+struct DeviceRow {
+  std::string id;
+  std::string person_id;
+  std::string name;
+  std::string app_version;
+  std::string token_sha256;
+  absl::Time paired_at;
+  std::optional<absl::Time> last_contact;
+  bool revoked = false;
+};
+
+struct InvitationRow {
+  std::string id;
+  std::string person_id;
+  std::string typed_hash;  // Argon2id, with its salt
+  std::string qr_sha256;
+  absl::Time expires_at;
+  int tries_left = 0;
+};
+
+struct AccountRow {
+  std::string id;
+  std::string user_name;
+  std::string display_name;
+  v1::Role role = v1::ROLE_UNSPECIFIED;
+  std::string password_hash;
+};
+
+struct SessionRow {
+  std::string account_id;
+  absl::Time ends_at;
+};
+
+struct AuditRow {
+  std::uint64_t n = 0;
+  std::string entry;  // canonical JSON
+  std::string hash;   // 32 bytes
+};
+
+// Facts for one row of the caseload; desk_service.proto says what each means.
+struct CaseFacts {
+  std::uint32_t programme_number = 0;
+  std::string programme_end_day;
+  std::optional<absl::Time> last_contact;
+  std::optional<absl::Time> last_practice;
+  std::uint32_t unread_messages = 0;
+  bool hold_active = false;
+  bool hold_arrived = false;
+  bool red_flag_open = false;
+  bool programme_arrived = false;
+  bool programme_seen = false;
+  bool paired = false;
+};
+
+}  // namespace newel

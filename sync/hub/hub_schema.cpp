@@ -1,0 +1,67 @@
+#include "sync/hub/hub_schema.h"
+
+namespace newel {
+namespace {
+
+constexpr char kFirst[] = R"(
+CREATE TABLE setting (name TEXT PRIMARY KEY, value BLOB NOT NULL) WITHOUT ROWID;
+CREATE TABLE counter (one INTEGER PRIMARY KEY CHECK (one = 1), value INTEGER NOT NULL);
+INSERT INTO counter VALUES (1, 0);
+
+CREATE TABLE person (id TEXT PRIMARY KEY, revision INTEGER NOT NULL, content BLOB NOT NULL) WITHOUT ROWID;
+CREATE TABLE identity (person_id TEXT PRIMARY KEY REFERENCES person (id), revision INTEGER NOT NULL,
+  content BLOB NOT NULL) WITHOUT ROWID;
+
+CREATE TABLE feed (sequence INTEGER PRIMARY KEY, person_id TEXT NOT NULL, kind INTEGER NOT NULL,
+  id TEXT NOT NULL, revision INTEGER NOT NULL, content BLOB NOT NULL, sha256 BLOB NOT NULL,
+  at INTEGER NOT NULL);
+CREATE INDEX feed_person ON feed (person_id, sequence);
+CREATE INDEX feed_record ON feed (kind, id);
+
+CREATE TABLE programme (person_id TEXT NOT NULL REFERENCES person (id), number INTEGER NOT NULL,
+  id TEXT NOT NULL UNIQUE, content BLOB NOT NULL, signature BLOB NOT NULL, key_id TEXT NOT NULL,
+  end_day TEXT NOT NULL, sequence INTEGER NOT NULL, PRIMARY KEY (person_id, number)) WITHOUT ROWID;
+CREATE TABLE hold_order (person_id TEXT NOT NULL REFERENCES person (id), number INTEGER NOT NULL,
+  id TEXT NOT NULL UNIQUE, content BLOB NOT NULL, signature BLOB NOT NULL, key_id TEXT NOT NULL,
+  lifts_id TEXT NOT NULL, sequence INTEGER NOT NULL, PRIMARY KEY (person_id, number)) WITHOUT ROWID;
+
+CREATE TABLE message (id TEXT PRIMARY KEY, person_id TEXT NOT NULL REFERENCES person (id),
+  from_person INTEGER NOT NULL, content BLOB NOT NULL, sha256 BLOB NOT NULL, sequence INTEGER NOT NULL,
+  at INTEGER NOT NULL, read_at INTEGER) WITHOUT ROWID;
+CREATE INDEX message_person ON message (person_id, sequence);
+
+CREATE TABLE practice (id TEXT NOT NULL, revision INTEGER NOT NULL,
+  person_id TEXT NOT NULL REFERENCES person (id), device_id TEXT NOT NULL, content BLOB NOT NULL,
+  sha256 BLOB NOT NULL, sequence INTEGER NOT NULL, at INTEGER NOT NULL, red_flag INTEGER NOT NULL,
+  PRIMARY KEY (id, revision)) WITHOUT ROWID;
+CREATE INDEX practice_person ON practice (person_id, sequence);
+
+CREATE TABLE receipt (id TEXT PRIMARY KEY, person_id TEXT NOT NULL REFERENCES person (id),
+  of INTEGER NOT NULL, ref_id TEXT NOT NULL, ref_number INTEGER NOT NULL, state INTEGER NOT NULL,
+  content BLOB NOT NULL, sha256 BLOB NOT NULL, sequence INTEGER NOT NULL, at INTEGER NOT NULL) WITHOUT ROWID;
+CREATE INDEX receipt_ref ON receipt (person_id, of, ref_id, state);
+
+CREATE TABLE device (id TEXT PRIMARY KEY, person_id TEXT NOT NULL REFERENCES person (id), name TEXT NOT NULL,
+  app_version TEXT NOT NULL, token_sha256 BLOB NOT NULL UNIQUE, paired_at INTEGER NOT NULL,
+  last_contact INTEGER, revoked INTEGER NOT NULL DEFAULT 0) WITHOUT ROWID;
+CREATE INDEX device_person ON device (person_id);
+CREATE TABLE invitation (id TEXT PRIMARY KEY, person_id TEXT NOT NULL REFERENCES person (id),
+  typed_hash TEXT NOT NULL, qr_sha256 BLOB NOT NULL UNIQUE, expires_at INTEGER NOT NULL,
+  tries_left INTEGER NOT NULL) WITHOUT ROWID;
+
+CREATE TABLE account (id TEXT PRIMARY KEY, user_name TEXT NOT NULL UNIQUE, display_name TEXT NOT NULL,
+  role INTEGER NOT NULL, password_hash TEXT NOT NULL) WITHOUT ROWID;
+CREATE TABLE session (token_sha256 BLOB PRIMARY KEY, account_id TEXT NOT NULL REFERENCES account (id),
+  ends_at INTEGER NOT NULL) WITHOUT ROWID;
+
+CREATE TABLE audit (n INTEGER PRIMARY KEY, entry TEXT NOT NULL, hash BLOB NOT NULL);
+)";
+
+}  // namespace
+
+const std::vector<Migration>& hubMigrations() {
+  static const std::vector<Migration> kMigrations = {{1, kFirst}};
+  return kMigrations;
+}
+
+}  // namespace newel

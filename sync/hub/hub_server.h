@@ -1,0 +1,34 @@
+// The hub on the network: gRPC over TLS with the clinic's certificate, both services on one port.
+#pragma once
+
+#include <absl/status/statusor.h>
+
+#include <memory>
+#include <string>
+
+#include "sync/hub/hub.h"
+
+namespace newel {
+
+class HubServer {
+ public:
+  struct Options {
+    std::string listen = "127.0.0.1:0";  // host:port; port 0: any free one
+    std::string phone_host;              // what pairing codes say; empty: the listening host
+  };
+  // Serves `hub` (which outlives this) from threads of its own. kUnavailable: the address is taken or not
+  // ours.
+  static absl::StatusOr<std::unique_ptr<HubServer>> start(Hub* hub, const Options& options);
+  ~HubServer();  // stop()
+
+  int port() const;
+  // Closes every stream, lets calls under way finish for up to a second, and returns. Again does nothing.
+  void stop();
+
+ private:
+  class Impl;
+  explicit HubServer(std::unique_ptr<Impl> impl);
+  std::unique_ptr<Impl> m_impl;
+};
+
+}  // namespace newel

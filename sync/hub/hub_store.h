@@ -1,0 +1,112 @@
+// Where the hub keeps everything, as an interface: SQLite is behind it (sqlite_hub_store.h), another engine
+// may be. No rule lives here, and no SQL anywhere else in the hub.
+#pragma once
+
+#include <absl/status/status.h>
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "sync/hub/hub_rows.h"
+
+namespace newel {
+
+// One transaction. The methods may throw the engine's own exceptions; HubStore turns them into a status.
+// Methods that begin with add, put, set, end, drop, note, mark, take, spend or revoke need a write.
+class HubTransaction {
+ public:
+  virtual ~HubTransaction() = default;
+
+  // One-of-a-kind values: keys, certificate, clinic card, generation. Empty: not set.
+  virtual std::string setting(const std::string& name) = 0;
+  virtual void putSetting(const std::string& name, const std::string& value) = 0;
+
+  virtual std::optional<VersionedRow> person(const std::string& id) = 0;
+  virtual void putPerson(const std::string& id, const VersionedRow& row) = 0;
+  virtual std::vector<std::string> personIdsAfter(const std::string& id, std::uint32_t limit) = 0;
+  // Kept apart from every other table.
+  virtual std::optional<VersionedRow> identity(const std::string& person_id) = 0;
+  virtual void putIdentity(const std::string& person_id, const VersionedRow& row) = 0;
+  virtual CaseFacts caseFacts(const std::string& person_id) = 0;
+
+  // The hub's one sequence, given inside the write transaction: whoever reads up to n has missed nothing
+  // below n, with two writers too.
+  virtual std::uint64_t takeSequence() = 0;
+  // What phones fetch. `person_id` empty: everybody. With `replace`, earlier rows of that kind and id go.
+  virtual void addToFeed(const std::string& person_id, const v1::Envelope& envelope, bool replace) = 0;
+  virtual std::vector<v1::Envelope> feedAfter(const std::string& person_id, std::uint64_t sequence,
+                                              std::uint32_t limit) = 0;
+
+  virtual std::vector<SignedRow> programmes(const std::string& person_id) = 0;  // by number
+  virtual std::optional<SignedRow> latestProgramme(const std::string& person_id) = 0;
+  virtual std::optional<SignedRow> programmeById(const std::string& id) = 0;
+  virtual void addProgramme(const SignedRow& row, std::uint64_t sequence) = 0;
+  virtual std::vector<SignedRow> holdOrders(const std::string& person_id) = 0;  // by number
+  virtual std::optional<SignedRow> holdOrderById(const std::string& id) = 0;
+  virtual void addHoldOrder(const SignedRow& row, std::uint64_t sequence) = 0;
+
+  virtual std::optional<MessageRow> message(const std::string& id) = 0;
+  virtual std::vector<MessageRow> messages(const std::string& person_id) = 0;  // as they came
+  virtual void addMessage(const MessageRow& row, std::uint64_t sequence, absl::Time at) = 0;
+  virtual int markMessagesRead(const std::string& person_id, absl::Time at) = 0;  // how many were unread
+
+  // The last revision kept of a practice; its person decides who may add another.
+  struct PracticeHead {
+    std::string person_id;
+    std::uint32_t revision = 0;
+  };
+  virtual std::optional<PracticeHead> practiceHead(const std::string& id) = 0;
+  virtual std::string practiceHash(const std::string& id, std::uint32_t revision) = 0;  // empty: not kept
+  virtual void addPractice(const PracticeRow& row) = 0;
+  virtual std::vector<v1::Envelope> practicesAfter(const std::string& person_id, std::uint64_t sequence,
+                                                   std::uint32_t limit) = 0;
+
+  virtual std::optional<ReceiptRow> receipt(const std::string& id) = 0;
+  virtual std::vector<ReceiptRow> receipts(const std::string& person_id) = 0;  // as they came
+  virtual void addReceipt(const ReceiptRow& row, std::uint64_t sequence, absl::Time at) = 0;
+  // The highest number that a phone said it has, 0 for none. After a restore it may be over our own.
+  virtual std::uint64_t highestReceiptNumber(const std::string& person_id, int of) = 0;
+
+  virtual void addDevice(const DeviceRow& row) = 0;
+  virtual std::optional<DeviceRow> deviceByToken(const std::string& token_sha256) = 0;
+  virtual std::optional<DeviceRow> device(const std::string& id) = 0;
+  virtual std::vector<DeviceRow> devices(const std::string& person_id) = 0;
+  virtual void noteContact(const std::string& device_id, absl::Time at, const std::string& app_version) = 0;
+  virtual void revokeDevice(const std::string& id) = 0;
+
+  virtual void addInvitation(const InvitationRow& row) = 0;  // replaces the person's earlier ones
+  // Takes one try from every invitation that is open at `now`, and returns them as they were before.
+  virtual std::vector<InvitationRow> takeTries(absl::Time now) = 0;
+  virtual void giveBackTries(const std::vector<InvitationRow>& rows) = 0;
+  virtual std::optional<InvitationRow> invitationByQr(const std::string& qr_sha256, absl::Time now) = 0;
+  // True for the one caller who spends it; it is gone afterwards.
+  virtual bool spendInvitation(const std::string& id, absl::Time now) = 0;
+  virtual void dropInvitations(absl::Time expired_by) = 0;
+
+  virtual std::optional<AccountRow> accountByName(const std::string& user_name) = 0;
+  virtual std::optional<AccountRow> account(const std::string& id) = 0;
+  virtual void addAccount(const AccountRow& row) = 0;
+  virtual void addSession(const std::string& token_sha256, const SessionRow& row) = 0;
+  virtual std::optional<SessionRow> session(const std::string& token_sha256) = 0;
+  virtual void endSession(const std::string& token_sha256) = 0;
+  virtual void dropSessions(absl::Time ended_by) = 0;
+
+  virtual std::optional<AuditRow> lastAudit() = 0;
+  virtual void addAudit(const AuditRow& row) = 0;
+  virtual std::vector<AuditRow> auditAfter(std::uint64_t n, std::uint32_t limit) = 0;
+};
+
+// Thread-safe.
+class HubStore {
+ public:
+  virtual ~HubStore() = default;
+  // Committed, and on the disk, when `body` returned OK and so does this; nothing changed otherwise.
+  // kResourceExhausted disk full, kUnavailable busy: try again. kDataLoss, kInternal: a person has to look.
+  virtual absl::Status write(const std::function<absl::Status(HubTransaction&)>& body) = 0;
+  // One consistent view.
+  virtual absl::Status read(const std::function<absl::Status(HubTransaction&)>& body) = 0;
+};
+
+}  // namespace newel

@@ -1,0 +1,28 @@
+// Passwords and short codes, kept as Argon2id (RFC 9106, libsodium) with their own salt.
+#pragma once
+
+#include <absl/status/status.h>
+#include <absl/status/statusor.h>
+
+#include <string>
+
+namespace newel {
+
+// Good enough to be used: 8 to 256 bytes (OWASP ASVS 5.0 6.2.1 asks for 8 and advises 15; 6.2.9 for at least
+// 64 allowed), not the user's own name, not one character repeated. kInvalidArgument says which. No rule
+// about kinds of characters (ASVS 6.2.5), and nothing is cut off.
+absl::Status checkPassword(const std::string& password, const std::string& user_name);
+
+// 64 MiB and two passes; OWASP's least is 19 MiB and two passes. About 0.1 s. kResourceExhausted when there
+// is not enough memory. At most two run at once in this process; others wait.
+absl::StatusOr<std::string> hashPassword(const std::string& password);
+// For codes that live ten minutes and stand beside others: 19 MiB, two passes.
+absl::StatusOr<std::string> hashCode(const std::string& code);
+
+bool passwordFits(const std::string& hash, const std::string& password);
+
+// A hash that no password fits, of the same cost: checked for names that nobody has, so that the time taken
+// does not tell.
+const std::string& nobodysHash();
+
+}  // namespace newel

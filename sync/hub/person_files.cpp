@@ -1,0 +1,261 @@
+#include "sync/hub/person_files.h"
+
+#include <utility>
+
+#include "core/records/check.h"
+#include "core/records/record_text.h"
+#include "core/time/local_day.h"
+#include "sync/common/content_hash.h"
+#include "sync/common/limits.h"
+
+namespace newel {
+namespace {
+
+constexpr std::uint32_t kMostRows = 500;  // desk_service.proto
+
+absl::Status nobody() { return absl::NotFoundError("person_id: nobody has it"); }
+absl::Status unreadable(const std::string& what) { return absl::DataLossError(what + ": not to be read"); }
+
+absl::Status checkLimit(std::uint32_t limit) {
+  return limit >= 1 && limit <= kMostRows ? absl::OkStatus() : absl::InvalidArgumentError("limit: 1 to 500");
+}
+
+absl::Status addRow(HubTransaction& transaction, const std::string& person_id, v1::CaseRow& row) {
+  const auto person = transaction.person(person_id);
+  const auto identity = transaction.identity(person_id);
+  if (!person.has_value() || !row.mutable_person()->ParseFromString(person->content))
+    return unreadable("person");
+  if (identity.has_value() && !row.mutable_identity()->ParseFromString(identity->content)) {
+    return unreadable("identity");
+  }
+  const CaseFacts facts = transaction.caseFacts(person_id);
+  row.set_programme_number(facts.programme_number);
+  row.set_programme_end_day(facts.programme_end_day);
+  if (facts.last_contact.has_value()) *row.mutable_last_contact() = toTimestamp(*facts.last_contact);
+  if (facts.last_practice.has_value()) *row.mutable_last_practice() = toTimestamp(*facts.last_practice);
+  row.set_unread_messages(facts.unread_messages);
+  row.set_hold_active(facts.hold_active);
+  row.set_hold_arrived(facts.hold_arrived);
+  row.set_red_flag_open(facts.red_flag_open);
+  row.set_programme_arrived(facts.programme_arrived);
+  row.set_programme_seen(facts.programme_seen);
+  row.set_paired(facts.paired);
+  return absl::OkStatus();
+}
+
+}  // namespace
+
+absl::StatusOr<v1::ListCaseloadReply> PersonFiles::caseload(const v1::ListCaseloadRequest& request) {
+  const absl::Status good = checkLimit(request.limit());
+  if (!good.ok()) return good;
+  v1::ListCaseloadReply reply;
+  const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) -> absl::Status {
+    auto ids = transaction.personIdsAfter(request.after_person_id(), request.limit() + 1);
+    if (ids.size() > request.limit()) {
+      ids.resize(request.limit());
+      reply.set_more(true);
+    }
+    for (const auto& id : ids) {
+      const absl::Status added = addRow(transaction, id, *reply.add_rows());
+      if (!added.ok()) return added;
+    }
+    return absl::OkStatus();
+  });
+  if (!read.ok()) return read;
+  *reply.mutable_hub_time() = toTimestamp(m_hub->clock->wall());
+  return reply;
+}
+
+absl::StatusOr<v1::GetPersonReply> PersonFiles::get(const std::string& person_id) {
+  v1::GetPersonReply reply;
+  const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) -> absl::Status {
+    const auto person = transaction.person(person_id);
+    if (!person.has_value()) return nobody();
+    if (!reply.mutable_person()->ParseFromString(person->content)) return unreadable("person");
+    const auto identity = transaction.identity(person_id);
+    if (identity.has_value() && !reply.mutable_identity()->ParseFromString(identity->content)) {
+      return unreadable("identity");
+    }
+    return absl::OkStatus();
+  });
+  if (!read.ok()) return read;
+  return reply;
+}
+
+absl::StatusOr<v1::PutPersonReply> PersonFiles::put(const DeskCaller& caller,
+                                                    const v1::PutPersonRequest& request) {
+  v1::Person person = request.person();
+  v1::Identity identity = request.identity();
+  const std::uint64_t revision = request.base_revision() + 1;
+  person.set_revision(revision);
+  identity.set_revision(revision);
+  absl::Status good = check(person);
+  if (!good.ok()) return good;
+  good = check(identity);
+  if (!good.ok()) return good;
+  if (identity.person_id() != person.id())
+    return absl::InvalidArgumentError("identity.person_id: another person");
+  const std::string bytes = toBytes(person);
+  const absl::Status kept = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
+    const auto known = transaction.person(person.id());
+    if (request.base_revision() == 0 && known.has_value())
+      return absl::AlreadyExistsError("person.id: is taken");
+    if (request.base_revision() != 0 && !known.has_value()) return nobody();
+    if (known.has_value() && known->revision != request.base_revision()) {
+      return absl::AbortedError("base_revision: " + std::to_string(known->revision) + " is the latest");
+    }
+    transaction.putPerson(person.id(), {revision, bytes});
+    transaction.putIdentity(person.id(), {revision, toBytes(identity)});
+    commitToFeed(
+        transaction, *m_hub, person.id(),
+        makeEnvelope(v1::RECORD_KIND_PERSON, person.id(), static_cast<std::uint32_t>(revision), bytes),
+        /*replace=*/true);
+    m_hub->audit->add(transaction, {.action = known.has_value() ? "person.change" : "person.add",
+                                    .who = caller.therapist.id(),
+                                    .person = person.id()});
+    return absl::OkStatus();
+  });
+  if (!kept.ok()) return kept;
+  m_hub->board->nudgePerson(person.id());
+  m_hub->board->nudgeDesks(person.id());
+  v1::PutPersonReply reply;
+  reply.set_revision(revision);
+  return reply;
+}
+
+absl::StatusOr<v1::SendMessageReply> PersonFiles::sendMessage(const DeskCaller& caller,
+                                                              const v1::SendMessageRequest& request) {
+  v1::SendMessageReply reply;
+  v1::Message& message = *reply.mutable_message();
+  message.set_id(request.id());
+  message.set_person_id(request.person_id());
+  message.set_sender(v1::SENDER_CLINIC);
+  message.set_sender_name(caller.therapist.display_name());
+  *message.mutable_written_at() = toTimestamp(m_hub->clock->wall());
+  message.set_text(request.text());
+  message.set_urgent(request.urgent());
+  const absl::Status good = check(message);
+  if (!good.ok()) return good;
+  const absl::Status kept = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
+    if (!transaction.person(request.person_id()).has_value()) return nobody();
+    if (const auto known = transaction.message(request.id())) {
+      v1::Message before;
+      if (!before.ParseFromString(known->content)) return unreadable("message");
+      if (before.person_id() != request.person_id() || before.sender() != v1::SENDER_CLINIC ||
+          before.text() != request.text() || before.urgent() != request.urgent()) {
+        return absl::AlreadyExistsError("id: was sent with other words");
+      }
+      message = std::move(before);
+      return absl::OkStatus();
+    }
+    const std::string bytes = toBytes(message);
+    v1::Envelope envelope = makeEnvelope(v1::RECORD_KIND_MESSAGE, message.id(), 1, bytes);
+    const MessageRow row{message.id(), message.person_id(), false, bytes, envelope.sha256()};
+    const std::uint64_t sequence =
+        commitToFeed(transaction, *m_hub, message.person_id(), std::move(envelope), /*replace=*/false);
+    transaction.addMessage(row, sequence, m_hub->clock->wall());
+    m_hub->audit->add(transaction, {.action = "message.send",
+                                    .who = caller.therapist.id(),
+                                    .person = message.person_id(),
+                                    .record = message.id()});
+    return absl::OkStatus();
+  });
+  if (!kept.ok()) return kept;
+  m_hub->board->nudgePerson(request.person_id());
+  m_hub->board->nudgeDesks(request.person_id());
+  return reply;
+}
+
+absl::StatusOr<v1::ListMessagesReply> PersonFiles::messages(const v1::ListMessagesRequest& request) {
+  v1::ListMessagesReply reply;
+  int marked = 0;
+  const auto list = [&](HubTransaction& transaction) -> absl::Status {
+    if (!transaction.person(request.person_id()).has_value()) return nobody();
+    for (const auto& row : transaction.messages(request.person_id())) {
+      if (!reply.add_messages()->ParseFromString(row.content)) return unreadable("message");
+    }
+    if (request.mark_read()) marked = transaction.markMessagesRead(request.person_id(), m_hub->clock->wall());
+    return absl::OkStatus();
+  };
+  const absl::Status done = request.mark_read() ? m_hub->store->write(list) : m_hub->store->read(list);
+  if (!done.ok()) return done;
+  if (marked > 0) m_hub->board->nudgeDesks(request.person_id());
+  return reply;
+}
+
+absl::StatusOr<v1::ListPracticesReply> PersonFiles::practices(const v1::ListPracticesRequest& request) {
+  const absl::Status good = checkLimit(request.limit());
+  if (!good.ok()) return good;
+  v1::ListPracticesReply reply;
+  const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) -> absl::Status {
+    if (!transaction.person(request.person_id()).has_value()) return nobody();
+    std::size_t bytes = 0;
+    auto rows =
+        transaction.practicesAfter(request.person_id(), request.after_sequence(), request.limit() + 1);
+    for (auto& envelope : rows) {
+      bytes += envelope.content().size();
+      const bool full = reply.practices_size() > 0 && bytes > kMostOfferBytes;
+      if (full || static_cast<std::uint32_t>(reply.practices_size()) == request.limit()) {
+        reply.set_more(true);
+        break;
+      }
+      *reply.add_practices() = std::move(envelope);
+    }
+    return absl::OkStatus();
+  });
+  if (!read.ok()) return read;
+  return reply;
+}
+
+absl::StatusOr<v1::ListReceiptsReply> PersonFiles::receipts(const std::string& person_id) {
+  v1::ListReceiptsReply reply;
+  const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) -> absl::Status {
+    if (!transaction.person(person_id).has_value()) return nobody();
+    for (const auto& row : transaction.receipts(person_id)) {
+      if (!reply.add_receipts()->ParseFromString(row.content)) return unreadable("receipt");
+    }
+    return absl::OkStatus();
+  });
+  if (!read.ok()) return read;
+  return reply;
+}
+
+absl::StatusOr<v1::ListDevicesReply> PersonFiles::devices(const std::string& person_id) {
+  v1::ListDevicesReply reply;
+  const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) -> absl::Status {
+    if (!transaction.person(person_id).has_value()) return nobody();
+    for (const auto& row : transaction.devices(person_id)) {
+      v1::Device& device = *reply.add_devices();
+      device.set_id(row.id);
+      device.set_name(row.name);
+      device.set_app_version(row.app_version);
+      device.set_revoked(row.revoked);
+      *device.mutable_paired_at() = toTimestamp(row.paired_at);
+      if (row.last_contact.has_value()) *device.mutable_last_contact() = toTimestamp(*row.last_contact);
+    }
+    return absl::OkStatus();
+  });
+  if (!read.ok()) return read;
+  return reply;
+}
+
+absl::Status PersonFiles::revokeDevice(const DeskCaller& caller, const std::string& device_id) {
+  std::string person_id;
+  const absl::Status done = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
+    const auto device = transaction.device(device_id);
+    if (!device.has_value()) return absl::NotFoundError("device_id: no such device");
+    person_id = device->person_id;
+    if (device->revoked) return absl::OkStatus();
+    transaction.revokeDevice(device_id);
+    m_hub->audit->add(
+        transaction,
+        {.action = "device.revoke", .who = caller.therapist.id(), .person = person_id, .record = device_id});
+    return absl::OkStatus();
+  });
+  if (!done.ok()) return done;
+  m_hub->board->closeDevice(device_id);
+  m_hub->board->nudgeDesks(person_id);
+  return absl::OkStatus();
+}
+
+}  // namespace newel

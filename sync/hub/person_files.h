@@ -1,0 +1,38 @@
+// Persons and what came from them, as the desk reads and writes it: record, identity, caseload, messages,
+// practices, receipts, devices.
+#pragma once
+
+#include <absl/status/statusor.h>
+
+#include <string>
+
+#include "sync/hub/hub_context.h"
+#include "sync/protocol/desk_service.pb.h"
+
+namespace newel {
+
+// Thread-safe. Every call: kNotFound when nobody has the person id; kInvalidArgument names the field.
+class PersonFiles {
+ public:
+  explicit PersonFiles(const HubContext* hub) : m_hub(hub) {}
+
+  absl::StatusOr<v1::ListCaseloadReply> caseload(const v1::ListCaseloadRequest& request);
+  absl::StatusOr<v1::GetPersonReply> get(const std::string& person_id);
+  // kAborted: base_revision is not the latest. kAlreadyExists: base 0 and the id is known.
+  absl::StatusOr<v1::PutPersonReply> put(const DeskCaller& caller, const v1::PutPersonRequest& request);
+
+  // kAlreadyExists: the id was sent with other words.
+  absl::StatusOr<v1::SendMessageReply> sendMessage(const DeskCaller& caller,
+                                                   const v1::SendMessageRequest& request);
+  absl::StatusOr<v1::ListMessagesReply> messages(const v1::ListMessagesRequest& request);
+  absl::StatusOr<v1::ListPracticesReply> practices(const v1::ListPracticesRequest& request);
+  absl::StatusOr<v1::ListReceiptsReply> receipts(const std::string& person_id);
+  absl::StatusOr<v1::ListDevicesReply> devices(const std::string& person_id);
+  // Ends its access and its open stream. Again is not an error. kNotFound: no such device.
+  absl::Status revokeDevice(const DeskCaller& caller, const std::string& device_id);
+
+ private:
+  const HubContext* m_hub;
+};
+
+}  // namespace newel

@@ -1,0 +1,184 @@
+// The tables of who may come in: devices, invitations, accounts, sessions; and the audit trail.
+#include <utility>
+
+#include "sync/hub/sqlite_hub_transaction.h"
+
+namespace newel {
+namespace {
+
+std::int64_t micros(absl::Time time) { return absl::ToUnixMicros(time); }
+
+std::vector<DeviceRow> deviceRows(Rows rows) {
+  std::vector<DeviceRow> list;
+  while (rows.next()) {
+    DeviceRow row;
+    row.id = rows.text(0);
+    row.person_id = rows.text(1);
+    row.name = rows.text(2);
+    row.app_version = rows.text(3);
+    row.paired_at = absl::FromUnixMicros(rows.number(4));
+    if (!rows.isNull(5)) row.last_contact = absl::FromUnixMicros(rows.number(5));
+    row.revoked = rows.number(6) != 0;
+    list.push_back(std::move(row));
+  }
+  return list;
+}
+
+std::optional<DeviceRow> firstOf(std::vector<DeviceRow> rows) {
+  if (rows.empty()) return std::nullopt;
+  return std::move(rows.front());
+}
+
+std::vector<InvitationRow> invitationRows(Rows rows) {
+  std::vector<InvitationRow> list;
+  while (rows.next()) {
+    list.push_back({rows.text(0), rows.text(1), rows.text(2), rows.text(3),
+                    absl::FromUnixMicros(rows.number(4)), static_cast<int>(rows.number(5))});
+  }
+  return list;
+}
+
+std::optional<AccountRow> accountRow(Rows rows) {
+  if (!rows.next()) return std::nullopt;
+  return AccountRow{rows.text(0), rows.text(1), rows.text(2), static_cast<v1::Role>(rows.number(3)),
+                    rows.text(4)};
+}
+
+}  // namespace
+
+void SqliteHubTransaction::addDevice(const DeviceRow& row) {
+  m_db.run(
+      "INSERT INTO device (id, person_id, name, app_version, token_sha256, paired_at, last_contact) "
+      "VALUES (?, ?, ?, ?, ?, ?, ?)",
+      row.id, row.person_id, row.name, row.app_version, Blob{row.token_sha256}, micros(row.paired_at),
+      micros(row.last_contact.value_or(row.paired_at)));
+}
+
+std::optional<DeviceRow> SqliteHubTransaction::deviceByToken(const std::string& token_sha256) {
+  return firstOf(deviceRows(
+      m_db.query("SELECT id, person_id, name, app_version, paired_at, last_contact, revoked FROM device "
+                 "WHERE token_sha256 = ?",
+                 Blob{token_sha256})));
+}
+
+std::optional<DeviceRow> SqliteHubTransaction::device(const std::string& id) {
+  return firstOf(deviceRows(m_db.query(
+      "SELECT id, person_id, name, app_version, paired_at, last_contact, revoked FROM device WHERE id = ?",
+      id)));
+}
+
+std::vector<DeviceRow> SqliteHubTransaction::devices(const std::string& person_id) {
+  return deviceRows(
+      m_db.query("SELECT id, person_id, name, app_version, paired_at, last_contact, revoked FROM device "
+                 "WHERE person_id = ? ORDER BY paired_at, id",
+                 person_id));
+}
+
+void SqliteHubTransaction::noteContact(const std::string& device_id, absl::Time at,
+                                       const std::string& app_version) {
+  m_db.run(
+      "UPDATE device SET last_contact = ?2, app_version = CASE WHEN ?3 = '' THEN app_version ELSE ?3 END "
+      "WHERE id = ?1",
+      device_id, micros(at), app_version);
+}
+
+void SqliteHubTransaction::revokeDevice(const std::string& id) {
+  m_db.run("UPDATE device SET revoked = 1 WHERE id = ?", id);
+}
+
+void SqliteHubTransaction::addInvitation(const InvitationRow& row) {
+  m_db.run("DELETE FROM invitation WHERE person_id = ?", row.person_id);
+  m_db.run(
+      "INSERT INTO invitation (id, person_id, typed_hash, qr_sha256, expires_at, tries_left) "
+      "VALUES (?, ?, ?, ?, ?, ?)",
+      row.id, row.person_id, row.typed_hash, Blob{row.qr_sha256}, micros(row.expires_at), row.tries_left);
+}
+
+std::vector<InvitationRow> SqliteHubTransaction::takeTries(absl::Time now) {
+  auto open = invitationRows(
+      m_db.query("SELECT id, person_id, typed_hash, qr_sha256, expires_at, tries_left FROM invitation "
+                 "WHERE expires_at > ? AND tries_left > 0 ORDER BY id",
+                 micros(now)));
+  m_db.run("UPDATE invitation SET tries_left = tries_left - 1 WHERE expires_at > ? AND tries_left > 0",
+           micros(now));
+  return open;
+}
+
+void SqliteHubTransaction::giveBackTries(const std::vector<InvitationRow>& rows) {
+  for (const auto& row : rows) {
+    m_db.run("UPDATE invitation SET tries_left = tries_left + 1 WHERE id = ?", row.id);
+  }
+}
+
+std::optional<InvitationRow> SqliteHubTransaction::invitationByQr(const std::string& qr_sha256,
+                                                                  absl::Time now) {
+  auto rows = invitationRows(
+      m_db.query("SELECT id, person_id, typed_hash, qr_sha256, expires_at, tries_left FROM invitation "
+                 "WHERE qr_sha256 = ? AND expires_at > ?",
+                 Blob{qr_sha256}, micros(now)));
+  if (rows.empty()) return std::nullopt;
+  return std::move(rows.front());
+}
+
+bool SqliteHubTransaction::spendInvitation(const std::string& id, absl::Time now) {
+  return m_db.run("DELETE FROM invitation WHERE id = ? AND expires_at > ?", id, micros(now)) == 1;
+}
+
+void SqliteHubTransaction::dropInvitations(absl::Time expired_by) {
+  m_db.run("DELETE FROM invitation WHERE expires_at <= ?", micros(expired_by));
+}
+
+std::optional<AccountRow> SqliteHubTransaction::accountByName(const std::string& user_name) {
+  return accountRow(m_db.query(
+      "SELECT id, user_name, display_name, role, password_hash FROM account WHERE user_name = ?", user_name));
+}
+
+std::optional<AccountRow> SqliteHubTransaction::account(const std::string& id) {
+  return accountRow(
+      m_db.query("SELECT id, user_name, display_name, role, password_hash FROM account WHERE id = ?", id));
+}
+
+void SqliteHubTransaction::addAccount(const AccountRow& row) {
+  m_db.run("INSERT INTO account (id, user_name, display_name, role, password_hash) VALUES (?, ?, ?, ?, ?)",
+           row.id, row.user_name, row.display_name, static_cast<int>(row.role), row.password_hash);
+}
+
+void SqliteHubTransaction::addSession(const std::string& token_sha256, const SessionRow& row) {
+  m_db.run("INSERT INTO session (token_sha256, account_id, ends_at) VALUES (?, ?, ?)", Blob{token_sha256},
+           row.account_id, micros(row.ends_at));
+}
+
+std::optional<SessionRow> SqliteHubTransaction::session(const std::string& token_sha256) {
+  Rows rows =
+      m_db.query("SELECT account_id, ends_at FROM session WHERE token_sha256 = ?", Blob{token_sha256});
+  if (!rows.next()) return std::nullopt;
+  return SessionRow{rows.text(0), absl::FromUnixMicros(rows.number(1))};
+}
+
+void SqliteHubTransaction::endSession(const std::string& token_sha256) {
+  m_db.run("DELETE FROM session WHERE token_sha256 = ?", Blob{token_sha256});
+}
+
+void SqliteHubTransaction::dropSessions(absl::Time ended_by) {
+  m_db.run("DELETE FROM session WHERE ends_at <= ?", micros(ended_by));
+}
+
+std::optional<AuditRow> SqliteHubTransaction::lastAudit() {
+  Rows rows = m_db.query("SELECT n, entry, hash FROM audit ORDER BY n DESC LIMIT 1");
+  if (!rows.next()) return std::nullopt;
+  return AuditRow{static_cast<std::uint64_t>(rows.number(0)), rows.text(1), rows.text(2)};
+}
+
+void SqliteHubTransaction::addAudit(const AuditRow& row) {
+  m_db.run("INSERT INTO audit (n, entry, hash) VALUES (?, ?, ?)", row.n, row.entry, Blob{row.hash});
+}
+
+std::vector<AuditRow> SqliteHubTransaction::auditAfter(std::uint64_t n, std::uint32_t limit) {
+  std::vector<AuditRow> list;
+  Rows rows = m_db.query("SELECT n, entry, hash FROM audit WHERE n > ? ORDER BY n LIMIT ?", n, limit);
+  while (rows.next())
+    list.push_back({static_cast<std::uint64_t>(rows.number(0)), rows.text(1), rows.text(2)});
+  return list;
+}
+
+}  // namespace newel

@@ -1,0 +1,20 @@
+// The hub's store in one SQLite file: one writer, several readers, every commit on the disk before write()
+// returns.
+#pragma once
+
+#include <absl/status/statusor.h>
+
+#include <memory>
+#include <string>
+
+#include "sync/hub/hub_store.h"
+
+namespace newel {
+
+// Opens or makes `path` (0600). kFailedPrecondition when a newer program wrote it; kDataLoss when it cannot
+// be read: it is left where it is, because an empty clinic in its place would hide the loss. `vfs`: SQLite's
+// file layer by name, empty: the system's.
+absl::StatusOr<std::unique_ptr<HubStore>> openSqliteHubStore(const std::string& path,
+                                                             const std::string& vfs = "");
+
+}  // namespace newel

@@ -1,0 +1,80 @@
+// HubTransaction over one SQLite connection. SQL of the hub is here and in hub_schema.cpp only.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "sync/common/database.h"
+#include "sync/hub/hub_store.h"
+
+namespace newel {
+
+// Lives inside one open transaction; throws SQLite::Exception.
+class SqliteHubTransaction : public HubTransaction {
+ public:
+  explicit SqliteHubTransaction(Database& database) : m_db(database) {}
+
+  std::string setting(const std::string& name) override;
+  void putSetting(const std::string& name, const std::string& value) override;
+  std::optional<VersionedRow> person(const std::string& id) override;
+  void putPerson(const std::string& id, const VersionedRow& row) override;
+  std::vector<std::string> personIdsAfter(const std::string& id, std::uint32_t limit) override;
+  std::optional<VersionedRow> identity(const std::string& person_id) override;
+  void putIdentity(const std::string& person_id, const VersionedRow& row) override;
+  CaseFacts caseFacts(const std::string& person_id) override;
+  std::uint64_t takeSequence() override;
+  void addToFeed(const std::string& person_id, const v1::Envelope& envelope, bool replace) override;
+  std::vector<v1::Envelope> feedAfter(const std::string& person_id, std::uint64_t sequence,
+                                      std::uint32_t limit) override;
+  std::vector<SignedRow> programmes(const std::string& person_id) override;
+  std::optional<SignedRow> latestProgramme(const std::string& person_id) override;
+  std::optional<SignedRow> programmeById(const std::string& id) override;
+  void addProgramme(const SignedRow& row, std::uint64_t sequence) override;
+  std::vector<SignedRow> holdOrders(const std::string& person_id) override;
+  std::optional<SignedRow> holdOrderById(const std::string& id) override;
+  void addHoldOrder(const SignedRow& row, std::uint64_t sequence) override;
+  std::optional<MessageRow> message(const std::string& id) override;
+  std::vector<MessageRow> messages(const std::string& person_id) override;
+  void addMessage(const MessageRow& row, std::uint64_t sequence, absl::Time at) override;
+  int markMessagesRead(const std::string& person_id, absl::Time at) override;
+  std::optional<PracticeHead> practiceHead(const std::string& id) override;
+  std::string practiceHash(const std::string& id, std::uint32_t revision) override;
+  void addPractice(const PracticeRow& row) override;
+  std::vector<v1::Envelope> practicesAfter(const std::string& person_id, std::uint64_t sequence,
+                                           std::uint32_t limit) override;
+  std::optional<ReceiptRow> receipt(const std::string& id) override;
+  std::vector<ReceiptRow> receipts(const std::string& person_id) override;
+  void addReceipt(const ReceiptRow& row, std::uint64_t sequence, absl::Time at) override;
+  std::uint64_t highestReceiptNumber(const std::string& person_id, int of) override;
+  void addDevice(const DeviceRow& row) override;
+  std::optional<DeviceRow> deviceByToken(const std::string& token_sha256) override;
+  std::optional<DeviceRow> device(const std::string& id) override;
+  std::vector<DeviceRow> devices(const std::string& person_id) override;
+  void noteContact(const std::string& device_id, absl::Time at, const std::string& app_version) override;
+  void revokeDevice(const std::string& id) override;
+  void addInvitation(const InvitationRow& row) override;
+  std::vector<InvitationRow> takeTries(absl::Time now) override;
+  void giveBackTries(const std::vector<InvitationRow>& rows) override;
+  std::optional<InvitationRow> invitationByQr(const std::string& qr_sha256, absl::Time now) override;
+  bool spendInvitation(const std::string& id, absl::Time now) override;
+  void dropInvitations(absl::Time expired_by) override;
+  std::optional<AccountRow> accountByName(const std::string& user_name) override;
+  std::optional<AccountRow> account(const std::string& id) override;
+  void addAccount(const AccountRow& row) override;
+  void addSession(const std::string& token_sha256, const SessionRow& row) override;
+  std::optional<SessionRow> session(const std::string& token_sha256) override;
+  void endSession(const std::string& token_sha256) override;
+  void dropSessions(absl::Time ended_by) override;
+  std::optional<AuditRow> lastAudit() override;
+  void addAudit(const AuditRow& row) override;
+  std::vector<AuditRow> auditAfter(std::uint64_t n, std::uint32_t limit) override;
+
+ private:
+  void addProgrammeFacts(const std::string& person_id, CaseFacts& facts);
+  void addHoldFacts(const std::string& person_id, CaseFacts& facts);
+  void addContactFacts(const std::string& person_id, CaseFacts& facts);
+
+  Database& m_db;
+};
+
+}  // namespace newel
