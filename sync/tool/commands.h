@@ -23,22 +23,36 @@ int runCheck(const std::string& person_file, const std::string& file, const std:
 int runOccasions(const std::string& programme_file, const std::string& from, const std::string& to,
                  Output output);
 
-struct TimelineOptions {
-  std::string exercise;  // id in the catalogue; or entry_file
-  std::string entry_file;
+struct PersonOptions {
   std::string person_file;  // instead of side and level
   std::string side = "left";
   std::string level = "transtibial";
   std::string knee;   // default: own-knee below the knee, yielding above
   bool both = false;  // both limbs lost, both at `level`; side is then the strong side
+  std::string language = "en";
+};
+
+struct TimelineOptions : PersonOptions {
+  std::string exercise;  // id in the catalogue; or entry_file
+  std::string entry_file;
   std::string support, policy, prosthesis, rung;
   std::int64_t sets = -1, repetitions = -1, hold_s = -1, move_s = -1, return_s = -1, rest_s = -1;
   std::int64_t repetition_rest_s = -1, minutes = -1, bouts = -1, passes = -1, distance_m = -1,
                step_count = -1, step_s = -1;
-  std::string language = "en";
 };
 // Exactly what the phone will do, beat by beat.
 int runTimeline(const TimelineOptions& options, Output output);
+
+struct FigureOptions : PersonOptions {
+  std::string exercise;  // id in the catalogue; empty with `sheet`
+  bool sheet = false;    // every exercise that has a clip, three key poses each
+  double at = 0;         // 0 to 1 of one whole run through the exercise
+  std::string prosthesis = "on";
+  std::string out;  // file; empty: standard output
+  bool dark = false;
+};
+// The drawn body as SVG.
+int runFigure(const FigureOptions& options, Output output);
 
 // Adherence over [from, to]; `today` and `heard_until` (YYYY-MM-DD) say what can be known yet.
 int runAdherence(const std::vector<std::string>& programme_files,

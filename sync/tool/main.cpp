@@ -15,6 +15,7 @@ struct Options {
   std::string person, file, last, from, to, today, heard, kind;
   std::vector<std::string> programmes, practices;
   TimelineOptions timeline;
+  newel::tool::FigureOptions figure;
 };
 
 void addCheck(CLI::App& app, Options& o) {
@@ -32,21 +33,37 @@ void addOccasions(CLI::App& app, Options& o) {
   occasions->add_option("--to", o.to, "Last local day")->required();
 }
 
+void addPerson(CLI::App& command, newel::tool::PersonOptions& p) {
+  command.add_option("--person", p.person_file, "Person record instead of side and level");
+  command.add_option("--side", p.side, "left or right; with --both the strong side")->capture_default_str();
+  command.add_option("--level", p.level, "Limb-loss level")->capture_default_str();
+  command.add_option("--knee", p.knee, "Knee kind");
+  command.add_flag("--both", p.both, "Both limbs lost");
+  command.add_option("--language", p.language, "Language of the words")->capture_default_str();
+}
+
+void addFigure(CLI::App& app, Options& o) {
+  auto& f = o.figure;
+  auto* figure = app.add_subcommand("figure", "The drawn body as SVG");
+  figure->add_option("exercise", f.exercise, "Exercise of the catalogue");
+  addPerson(*figure, f);
+  figure->add_option("--prosthesis", f.prosthesis, "on or off")->capture_default_str();
+  figure->add_option("--at", f.at, "Where in one run of the exercise, 0 to 1")->check(CLI::Range(0.0, 1.0));
+  figure->add_flag("--sheet", f.sheet, "Every exercise that has a drawing, three poses each");
+  figure->add_flag("--dark", f.dark, "On dark ground");
+  figure->add_option("--out", f.out, "File to write (default: standard output)");
+}
+
 void addTimeline(CLI::App& app, Options& o) {
   auto& t = o.timeline;
   auto* timeline = app.add_subcommand("timeline", "Exactly what the phone will do, beat by beat");
   timeline->add_option("exercise", t.exercise, "Exercise of the catalogue");
   timeline->add_option("--entry", t.entry_file, "Entry record instead of an exercise and a dose");
-  timeline->add_option("--person", t.person_file, "Person record instead of side and level");
-  timeline->add_option("--side", t.side, "left or right; with --both the strong side")->capture_default_str();
-  timeline->add_option("--level", t.level, "Limb-loss level")->capture_default_str();
-  timeline->add_option("--knee", t.knee, "Knee kind");
-  timeline->add_flag("--both", t.both, "Both limbs lost");
+  addPerson(*timeline, t);
   timeline->add_option("--support", t.support, "What the hands hold");
   timeline->add_option("--sides", t.policy, "Side policy");
   timeline->add_option("--prosthesis", t.prosthesis, "on or off");
   timeline->add_option("--rung", t.rung, "Rung of the exercise's ladder");
-  timeline->add_option("--language", t.language, "Language of the words")->capture_default_str();
   const auto number = [&](const char* name, std::int64_t& value, const char* words) {
     timeline->add_option(name, value, words)->check(CLI::Range(std::int64_t{0}, std::int64_t{100000}));
   };
@@ -89,6 +106,7 @@ int run(CLI::App& app, Options& o) {
   if (app.got_subcommand("check")) return tool::runCheck(o.person, o.file, o.last, output);
   if (app.got_subcommand("occasions")) return tool::runOccasions(o.file, o.from, o.to, output);
   if (app.got_subcommand("timeline")) return tool::runTimeline(o.timeline, output);
+  if (app.got_subcommand("figure")) return tool::runFigure(o.figure, output);
   if (app.got_subcommand("record")) return tool::runValidate(o.kind, o.file, output);
   const std::string today = o.today.empty() ? o.to : o.today;
   return tool::runAdherence(o.programmes, o.practices, o.from, o.to, today, o.heard.empty() ? today : o.heard,
@@ -108,6 +126,7 @@ int main(int argc, char** argv) {
   addCheck(app, options);
   addOccasions(app, options);
   addTimeline(app, options);
+  addFigure(app, options);
   addAdherence(app, options);
   addRecord(app, options);
   try {
