@@ -288,6 +288,9 @@ TEST(TakeUp, linesThatNoPracticeCouldHaveWrittenAreDataLoss) {
   lines.assign(good.begin() + 1, good.begin() + 20);
   EXPECT_EQ(takenUp(lines), absl::StatusCode::kDataLoss);  // no beginning
   lines.assign(good.begin(), good.begin() + 20);
+  lines.back().set_sequence(25);
+  EXPECT_EQ(takenUp(lines), absl::StatusCode::kDataLoss);  // a line that fits, but others went before it
+  lines.assign(good.begin(), good.begin() + 20);
   lines[15].set_practice_id(test::idOf(501));
   EXPECT_EQ(takenUp(lines), absl::StatusCode::kDataLoss);  // another practice's line
   lines.assign(good.begin(), good.end());
@@ -297,6 +300,21 @@ TEST(TakeUp, linesThatNoPracticeCouldHaveWrittenAreDataLoss) {
   lines.assign(good.begin(), good.begin() + 20);
   lines.back().set_beat(lines.back().beat() + 5);
   EXPECT_EQ(takenUp(lines), absl::StatusCode::kDataLoss);  // a beat that was not due
+}
+
+TEST(TakeUp, aJournalThatGoesOnAfterARedFlagIsDataLoss) {
+  RunFixture flagged;
+  flaggedPractice(flagged);
+  std::vector<v1::JournalLine> lines = flagged.journal();
+  lines.pop_back();  // the close
+  ASSERT_EQ(lines.back().kind(), v1::JOURNAL_KIND_RED_FLAG);
+  v1::JournalLine next = lines.back();
+  next.set_kind(v1::JOURNAL_KIND_ENTRY_BEGUN);
+  next.set_entry(1);
+  next.set_sequence(next.sequence() + 1);
+  lines.push_back(next);
+  RunFixture f;
+  EXPECT_EQ(f.takeUpFrom(lines).code(), absl::StatusCode::kDataLoss);
 }
 
 TEST(TakeUp, ofAnotherPracticeOrProgrammeIsDataLoss) {
