@@ -13,6 +13,7 @@ constexpr float kArrow = 0.013F;
 constexpr double kHead = 0.036;
 // A shorter way is not worth an arrow.
 constexpr double kShortest = 0.035;
+constexpr double kLeastLength = 0.13;
 constexpr double kUsualOffset = 0.055;
 
 }  // namespace
@@ -70,6 +71,8 @@ void MarkPainter::arrow(const MarkWay& way, DrawPoint shift) {
     if (std::fabs(off) > std::fabs(bow)) bow = off;
   }
   bow = std::clamp(bow, -chord * 0.35, chord * 0.35);
+  // A short way is drawn longer, about its middle, so that it is seen from across the room.
+  const double grow = std::max(1.0, kLeastLength / chord);
   if (shift.x == 0 && shift.y == 0) {
     const DrawPoint middle = m_eye.see(way.middle);
     const double nx = -chord_y / chord;
@@ -82,8 +85,9 @@ void MarkPainter::arrow(const MarkWay& way, DrawPoint shift) {
   for (std::size_t i = 0; i < points.size(); ++i) {
     const double u = static_cast<double>(i) / (points.size() - 1);
     const double out = 4 * u * (1 - u) * bow / chord;
-    points[i] = {static_cast<float>(first.x + chord_x * u - chord_y * out + shift.x),
-                 static_cast<float>(first.y + chord_y * u + chord_x * out + shift.y)};
+    const double v = 0.5 + (u - 0.5) * grow;
+    points[i] = {static_cast<float>(first.x + chord_x * v - chord_y * out + shift.x),
+                 static_cast<float>(first.y + chord_y * v + chord_x * out + shift.y)};
   }
   m_sketch.curve(Layer::Mark, m_palette.rail, kArrow, points.data(), points.size());
   const DrawPoint before = points[points.size() - 2];

@@ -73,9 +73,9 @@ class KeyMaker {
       case v1::PROP_WHEN_TWO_HANDS:
         return m_support == v1::SUPPORT_TWO_HANDS;
       case v1::PROP_WHEN_SHORT_LIMB_A:
-        return !m_limbs[kSideA].hasKnee();
+        return m_limbs[kSideA].needsPad();
       case v1::PROP_WHEN_SHORT_LIMB_B:
-        return !m_limbs[kSideB].hasKnee();
+        return m_limbs[kSideB].needsPad();
       default:
         return true;
     }

@@ -102,7 +102,7 @@ Vec3 gripPoint(const PropShape& shape, const Vec3& at, const v1::Hold& hold) {
       } else if (shape.kind == v1::PROP_KIND_WALL) {
         point = {-0.018, along, hold.up()};
       } else {
-        point = {hold.fingertips() ? 0.03 : 0.012, along, shape.height + 0.016};
+        point = {hold.fingertips() ? 0.04 : 0.012, along, shape.height + (hold.fingertips() ? 0.008 : 0.016)};
       }
       break;
     default:

@@ -40,6 +40,7 @@ inline constexpr double kHeel = 0.040;                   // behind the ankle
 inline constexpr double kBall = 0.078;                   // before the ankle
 inline constexpr double kToe = kFootLength - kHeel;      // before the ankle
 inline constexpr double kGrip = 0.045;                   // wrist to the middle of a closed hand
+inline constexpr double kFingertip = 0.100;              // wrist to where fingertips touch
 }  // namespace lengths
 
 // Masses as shares of body mass and centres of mass as shares of the segment from its near end: Dempster, as
@@ -86,6 +87,9 @@ struct LimbState {
   // Is there something to stand or kneel on, own or prosthetic?
   bool hasFoot() const { return !bare() || remainingOf(level).foot > 0; }
   bool hasKnee() const { return !bare() || remainingOf(level).shank > 0; }
+  // On its end where that is the knee's own, on a pad where the limb is shorter.
+  bool canKneel() const { return !bare() || remainingOf(level).thigh > 0; }
+  bool needsPad() const { return bare() && remainingOf(level).thigh > 0 && remainingOf(level).thigh < 1; }
 };
 
 // Mass of a leg's part as a share of the whole body with nothing lost: what is left, and the prosthesis.

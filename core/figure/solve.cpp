@@ -10,6 +10,9 @@ using namespace lengths;
 
 // A fully straight limb has no knee direction; a hair less has.
 constexpr double kNearlyStraight = 1e-7;
+// A little inside the published range of the ankle (joint_ranges.h).
+constexpr double kMostAnkleUp = 19.5;
+constexpr double kMostAnkleDown = 48;
 
 struct TwoBones {
   Vec3 middle;
@@ -77,8 +80,14 @@ void stepLeg(LegPosture& leg, const LegGoal& goal, int side) {
   leg.knee = bones.middle;
   leg.ankle = leg.knee + leg.shank * Vec3{0, 0, -kShank};
   leg.foot = place.foot;
+  if (goal.air) {
+    // In the air the ankle decides how far the foot can lag behind the leg.
+    const double up = -anglesOf(inverse(leg.shank) * leg.foot).y;
+    if (up > kMostAnkleUp) leg.foot = leg.foot * aboutY(up - kMostAnkleUp);
+    if (up < -kMostAnkleDown) leg.foot = leg.foot * aboutY(up + kMostAnkleDown);
+  }
   // Toes stay on the ground while the heel comes up.
-  setFoot(leg, goal.n[4] < 0 ? place.flat : place.foot);
+  setFoot(leg, goal.n[4] < 0 ? leg.foot * aboutY(goal.n[4]) : leg.foot);
 }
 
 void kneelLeg(LegPosture& leg, const LegGoal& goal, int side) {
@@ -192,7 +201,8 @@ Vec3 elbowPole(const Posture& posture, const Vec3& way, double out_deg, int side
 void reachArm(Posture& posture, const ArmGoal& goal, const Vec3& target, int side) {
   ArmPosture& arm = posture.arms[side];
   const Vec3 pole = elbowPole(posture, arm.shoulder - target, goal.n[ArmGoal::kElbowOut], side);
-  const TwoBones bones = reach(arm.shoulder, target, kUpperArm, kForearm + kGrip, pole, false);
+  const double hand = goal.how == ArmHow::kPoint && !goal.fist ? kFingertip : kGrip;
+  const TwoBones bones = reach(arm.shoulder, target, kUpperArm, kForearm + hand, pole, false);
   arm.upper = bones.near;
   arm.elbow = bones.middle;
   arm.fore = bones.far;
@@ -270,12 +280,14 @@ void placeTrunk(Posture& posture, const Vec3& hips) {
 }
 
 // Height of the hips that puts every kneeling knee on its place; the middle where they disagree.
-bool kneelingHeight(const Goal& goal, const Turn& pelvis, const std::array<LimbState, 2>& limbs, double& height) {
+// `all`: also those that have nothing to kneel on.
+bool kneelingHeight(const Goal& goal, const Turn& pelvis, const std::array<LimbState, 2>& limbs, bool all,
+                    double& height) {
   double sum = 0;
   int count = 0;
   for (int side = 0; side < 2; ++side) {
     const LegGoal& leg = goal.legs[side];
-    if (leg.how != LegHow::kKneel || !limbs[side].hasKnee()) continue;
+    if (leg.how != LegHow::kKneel || !(all || limbs[side].canKneel())) continue;
     const Vec3 hip = pelvis * Vec3{0, outward(side) * kHipHalf, 0};
     const double dx = leg.n[0] - goal.trunk.n[TrunkGoal::kX] - hip.x;
     const double dy = leg.n[1] - goal.trunk.n[TrunkGoal::kY] - hip.y;
@@ -325,7 +337,9 @@ Posture solve(const Goal& goal, const std::array<LimbState, 2>& limbs, const Gro
   setTrunk(posture, goal.trunk);
   const auto& n = goal.trunk.n;
   double height = goal.trunk.stands ? standingHeight(goal, limbs) : n[TrunkGoal::kZ];
-  kneelingHeight(goal, posture.pelvis, limbs, height);
+  if (!kneelingHeight(goal, posture.pelvis, limbs, false, height)) {
+    kneelingHeight(goal, posture.pelvis, limbs, true, height);
+  }
   placeTrunk(posture, {n[TrunkGoal::kX], n[TrunkGoal::kY], height});
   for (int side = 0; side < 2; ++side) setLeg(posture, goal, side, ground);
   // A hand may touch the other shoulder: both must be placed before either arm reaches.
