@@ -1,0 +1,210 @@
+#include "sync/hub/hub_commands.h"
+
+#include <filesystem>
+#include <fstream>
+#include <memory>
+#include <ostream>
+#include <sstream>
+#include <vector>
+
+#include "sync/common/database.h"
+#include "sync/common/pairing_ticket.h"
+#include "sync/common/text_codes.h"
+#include "sync/hub/backup.h"
+#include "sync/hub/demo_clinic.h"
+#include "sync/hub/hub.h"
+#include "sync/hub/hub_server.h"
+#include "sync/hub/sqlite_hub_store.h"
+
+namespace newel {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr char kStoreName[] = "hub.db";
+
+std::string storePath(const std::string& data) { return data + "/" + kStoreName; }
+
+int failed(const HubMachine& machine, const absl::Status& status) {
+  *machine.err << "newel-hub: " << status.message() << "\n";
+  return 1;
+}
+
+// `make`: a missing store is made; otherwise it is an error that says what to do.
+absl::StatusOr<std::unique_ptr<HubStore>> openStore(const std::string& data, bool make) {
+  if (!make && !fs::exists(storePath(data))) {
+    return absl::NotFoundError("there is no clinic in " + data + " yet: run newel-hub init first");
+  }
+  const absl::Status folder = ensurePrivateFolder(data);
+  if (!folder.ok()) return folder;
+  return openSqliteHubStore(storePath(data));
+}
+
+std::vector<std::string> splitHosts(const std::string& text) {
+  std::vector<std::string> hosts;
+  std::istringstream stream(text);
+  for (std::string host; std::getline(stream, host, ',');) hosts.push_back(host);
+  return hosts;
+}
+
+absl::StatusOr<v1::Role> roleOf(const std::string& word) {
+  if (word == "therapist") return v1::ROLE_THERAPIST;
+  if (word == "lead") return v1::ROLE_LEAD;
+  if (word == "administrator") return v1::ROLE_ADMINISTRATOR;
+  if (word == "auditor") return v1::ROLE_AUDITOR;
+  return absl::InvalidArgumentError("role: therapist, lead, administrator or auditor");
+}
+
+bool isLoopback(const std::string& listen) {
+  const std::string host = listen.substr(0, listen.rfind(':'));
+  return host == "localhost" || host == "[::1]" || host.rfind("127.", 0) == 0;
+}
+
+// Write-new and rename, so that whoever waits for it never reads half a number.
+absl::Status writePortFile(const std::string& path, int port) {
+  const std::string part = path + ".part";
+  {
+    std::ofstream stream(part, std::ios::trunc);
+    stream << port << "\n";
+    if (!stream.flush()) return absl::PermissionDeniedError("cannot write " + path);
+  }
+  std::error_code error;
+  fs::rename(part, path, error);
+  return error ? absl::InternalError(path + ": " + error.message()) : absl::OkStatus();
+}
+
+absl::StatusOr<std::vector<AuditRow>> allAudit(HubStore& store) {
+  std::vector<AuditRow> rows;
+  const absl::Status read = store.read([&](HubTransaction& transaction) {
+    rows = transaction.auditAfter(0, UINT32_MAX);
+    return absl::OkStatus();
+  });
+  if (!read.ok()) return read;
+  return rows;
+}
+
+absl::StatusOr<std::optional<AuditHead>> parseHead(const std::string& text) {
+  if (text.empty()) return std::optional<AuditHead>();
+  const std::size_t colon = text.find(':');
+  if (colon == std::string::npos || colon == 0 || text.find_first_not_of("0123456789") != colon ||
+      colon > 18) {
+    return absl::InvalidArgumentError("head: it reads number:hash");
+  }
+  const auto hash = fromHex(text.substr(colon + 1));
+  if (!hash.ok() || hash->size() != 32) return absl::InvalidArgumentError("head: it reads number:hash");
+  return std::optional<AuditHead>(AuditHead{std::stoull(text.substr(0, colon)), *hash});
+}
+
+}  // namespace
+
+int initCommand(const HubMachine& machine, const std::string& data, const InitOptions& options) {
+  auto store = openStore(data, /*make=*/true);
+  if (!store.ok()) return failed(machine, store.status());
+  v1::ClinicCard card;
+  card.set_name(options.clinic_name);
+  card.set_phone(options.phone);
+  card.set_hours(options.hours);
+  card.set_emergency_number(options.emergency);
+  const absl::Status made = initClinic(**store, std::move(card), splitHosts(options.hosts), /*demo=*/false,
+                                       *machine.clock, *machine.random);
+  if (!made.ok()) return failed(machine, made);
+  *machine.out << "The clinic is ready. Add a therapist: newel-hub user add --data " << data
+               << " --name NAME\n";
+  return 0;
+}
+
+int demoCommand(const HubMachine& machine, const std::string& data) {
+  auto store = openStore(data, /*make=*/true);
+  if (!store.ok()) return failed(machine, store.status());
+  const absl::Status filled = fillDemoClinic(**store, *machine.clock, *machine.random);
+  if (!filled.ok()) return failed(machine, filled);
+  *machine.out << "Demo clinic, everybody in it invented. Sign in at the desk as " << kDemoUserName
+               << " with the password " << kDemoPassword << " (demo only).\n";
+  return 0;
+}
+
+int serveCommand(const HubMachine& machine, const std::string& data, const ServeOptions& options,
+                 const std::function<void()>& wait_for_end) {
+  auto store = openStore(data, /*make=*/false);
+  if (!store.ok()) return failed(machine, store.status());
+  const auto hub = Hub::open(store->get(), machine.clock, machine.random);
+  if (!hub.ok()) return failed(machine, hub.status());
+  if ((*hub)->clinic().demo && !isLoopback(options.listen) && !options.demo_on_network) {
+    return failed(machine, absl::FailedPreconditionError(
+                               "the demo clinic's password is known to everybody, so it is served on this "
+                               "machine only; --demo-on-network if you mean it"));
+  }
+  const auto server = HubServer::start(hub->get(), {options.listen, options.phone_host});
+  if (!server.ok()) return failed(machine, server.status());
+  if (!options.port_file.empty()) {
+    const absl::Status written = writePortFile(options.port_file, (*server)->port());
+    if (!written.ok()) return failed(machine, written);
+  }
+  *machine.out << "Serving " << (*hub)->clinic().card.name() << " on port " << (*server)->port()
+               << ", certificate " << shortFingerprint((*hub)->clinic().certificate_sha256) << "\n"
+               << std::flush;
+  wait_for_end();
+  (*server)->stop();
+  *machine.out << "Stopped.\n" << std::flush;
+  return 0;
+}
+
+int addUserCommand(const HubMachine& machine, const std::string& data, const UserOptions& options) {
+  auto store = openStore(data, /*make=*/false);
+  if (!store.ok()) return failed(machine, store.status());
+  const auto role = roleOf(options.role);
+  if (!role.ok()) return failed(machine, role.status());
+  const auto hub = Hub::open(store->get(), machine.clock, machine.random);
+  if (!hub.ok()) return failed(machine, hub.status());
+  const std::string shown = options.display_name.empty() ? options.name : options.display_name;
+  const auto added = (*hub)->accounts().add(options.name, shown, *role, options.password);
+  if (!added.ok()) return failed(machine, added.status());
+  *machine.out << "Added " << added->user_name() << ".\n";
+  return 0;
+}
+
+int backupCommand(const HubMachine& machine, const std::string& data, const std::string& to) {
+  const absl::Status done = backupStore(storePath(data), to);
+  if (!done.ok()) return failed(machine, done);
+  *machine.out << "Backed up and checked: " << to << "\nTo restore, put it into an empty folder as "
+               << kStoreName << " and serve that folder.\n";
+  return 0;
+}
+
+int fingerprintCommand(const HubMachine& machine, const std::string& data) {
+  auto store = openStore(data, /*make=*/false);
+  if (!store.ok()) return failed(machine, store.status());
+  const auto clinic = loadClinic(**store, *machine.clock, *machine.random);
+  if (!clinic.ok()) return failed(machine, clinic.status());
+  *machine.out << toHex(clinic->certificate_sha256) << "\n";
+  return 0;
+}
+
+int verifyAuditCommand(const HubMachine& machine, const std::string& data, const std::string& head) {
+  auto store = openStore(data, /*make=*/false);
+  if (!store.ok()) return failed(machine, store.status());
+  const auto expected = parseHead(head);
+  if (!expected.ok()) return failed(machine, expected.status());
+  const auto rows = allAudit(**store);
+  if (!rows.ok()) return failed(machine, rows.status());
+  const absl::Status good = verifyAudit(*rows, *expected);
+  if (!good.ok()) return failed(machine, good);
+  *machine.out << rows->size() << " lines, unbroken.\n";
+  return 0;
+}
+
+int auditHeadCommand(const HubMachine& machine, const std::string& data) {
+  auto store = openStore(data, /*make=*/false);
+  if (!store.ok()) return failed(machine, store.status());
+  std::optional<AuditRow> last;
+  const absl::Status read = (*store)->read([&](HubTransaction& transaction) {
+    last = transaction.lastAudit();
+    return absl::OkStatus();
+  });
+  if (!read.ok()) return failed(machine, read);
+  if (!last.has_value()) return failed(machine, absl::NotFoundError("no line has been written yet"));
+  *machine.out << last->n << ":" << toHex(last->hash) << "\n";
+  return 0;
+}
+
+}  // namespace newel

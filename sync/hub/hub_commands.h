@@ -1,0 +1,55 @@
+// What `newel-hub` does, one function a command: text in, text out, exit code back. main.cpp reads the
+// command line and brings the machine's clock and randomness.
+#pragma once
+
+#include <atomic>
+#include <functional>
+#include <iosfwd>
+#include <string>
+
+#include "core/records/random.h"
+#include "core/time/clock.h"
+
+namespace newel {
+
+struct HubMachine {
+  const Clock* clock = nullptr;
+  Random* random = nullptr;
+  std::ostream* out = nullptr;
+  std::ostream* err = nullptr;
+};
+
+struct InitOptions {
+  std::string clinic_name;
+  std::string phone;
+  std::string hours;
+  std::string emergency;
+  std::string hosts;  // names of this machine for the certificate, comma between
+};
+struct ServeOptions {
+  std::string listen = "127.0.0.1:0";
+  std::string phone_host;  // what pairing codes say; empty: the listening host
+  std::string port_file;   // the port, once it is served
+  bool demo_on_network = false;
+};
+struct UserOptions {
+  std::string name;
+  std::string display_name;
+  std::string role = "therapist";
+  std::string password;
+};
+
+// `data` is the hub's folder, made (0700) when missing. Each returns 0, or 1 with one line on `err`.
+int initCommand(const HubMachine& machine, const std::string& data, const InitOptions& options);
+int demoCommand(const HubMachine& machine, const std::string& data);
+// Serves until `wait_for_end` returns.
+int serveCommand(const HubMachine& machine, const std::string& data, const ServeOptions& options,
+                 const std::function<void()>& wait_for_end);
+int addUserCommand(const HubMachine& machine, const std::string& data, const UserOptions& options);
+int backupCommand(const HubMachine& machine, const std::string& data, const std::string& to);
+int fingerprintCommand(const HubMachine& machine, const std::string& data);
+// `head`: as an earlier auditHeadCommand printed it, or empty.
+int verifyAuditCommand(const HubMachine& machine, const std::string& data, const std::string& head);
+int auditHeadCommand(const HubMachine& machine, const std::string& data);
+
+}  // namespace newel

@@ -1,0 +1,106 @@
+#include <CLI/CLI.hpp>
+#include <csignal>
+#include <cstdlib>
+#include <iostream>
+#include <string>
+
+#include "platform/clock.h"
+#include "sync/common/real_random.h"
+#include "sync/hub/hub_commands.h"
+
+namespace {
+
+sigset_t endSignals() {
+  sigset_t signals;
+  sigemptyset(&signals);
+  sigaddset(&signals, SIGINT);
+  sigaddset(&signals, SIGTERM);
+  return signals;
+}
+
+void waitForEnd() {
+  const sigset_t signals = endSignals();
+  int which = 0;
+  sigwait(&signals, &which);
+}
+
+std::string readPassword() {
+  if (const char* given = std::getenv("NEWEL_PASSWORD"); given != nullptr) return given;
+  std::cerr << "Password: " << std::flush;
+  std::string password;
+  std::getline(std::cin, password);
+  return password;
+}
+
+struct Options {
+  std::string data;
+  newel::InitOptions init;
+  newel::ServeOptions serve;
+  newel::UserOptions user;
+  std::string backup_to;
+  std::string audit_head;
+};
+
+CLI::App* command(CLI::App& parent, const std::string& name, const std::string& what, Options& options) {
+  CLI::App* made = parent.add_subcommand(name, what);
+  made->add_option("--data", options.data, "The hub's own folder")->required();
+  return made;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  // Before any thread begins, so that all of them leave these to waitForEnd().
+  const sigset_t signals = endSignals();
+  pthread_sigmask(SIG_BLOCK, &signals, nullptr);
+
+  Options options;
+  CLI::App app("The clinic's hub: keeps everything, signs programmes, passes them on.", "newel-hub");
+  app.require_subcommand(1);
+  CLI::App* init = command(app, "init", "Make a clinic: its keys, certificate and card", options);
+  init->add_option("--clinic-name", options.init.clinic_name, "As people know it")->required();
+  init->add_option("--phone", options.init.phone, "Whom people call")->required();
+  init->add_option("--emergency", options.init.emergency, "The region's emergency number")->required();
+  init->add_option("--hours", options.init.hours, "When somebody answers, in plain words");
+  init->add_option("--hosts", options.init.hosts,
+                   "Names of this machine, comma between, for its certificate");
+  CLI::App* serve = command(app, "serve", "Serve phones and desks until Ctrl-C", options);
+  serve->add_option("--listen", options.serve.listen, "host:port; this machine only unless told otherwise")
+      ->capture_default_str();
+  serve->add_option("--phone-host", options.serve.phone_host,
+                    "How phones reach this machine, for pairing codes");
+  serve->add_option("--port-file", options.serve.port_file, "Write the port here once it is served");
+  serve->add_flag("--demo-on-network", options.serve.demo_on_network,
+                  "Let other machines reach the demo clinic");
+  CLI::App* demo = command(app, "demo", "Fill an empty folder with an invented clinic", options);
+  CLI::App* user = app.add_subcommand("user", "Accounts")->require_subcommand(1);
+  CLI::App* add =
+      command(*user, "add", "Add one; the password comes from NEWEL_PASSWORD or the next line", options);
+  add->add_option("--name", options.user.name, "To sign in with")->required();
+  add->add_option("--display-name", options.user.display_name, "As persons see it");
+  add->add_option("--role", options.user.role, "therapist, lead, administrator or auditor")
+      ->capture_default_str();
+  CLI::App* backup =
+      command(app, "backup", "Copy the store, also while it is served, and check the copy", options);
+  backup->add_option("--to", options.backup_to, "A new file")->required();
+  CLI::App* fingerprint = command(app, "fingerprint", "The certificate's SHA-256, for desks", options);
+  CLI::App* audit = app.add_subcommand("audit", "The audit trail")->require_subcommand(1);
+  CLI::App* head =
+      command(*audit, "head", "Print the last line's number and hash, to be kept elsewhere", options);
+  CLI::App* verify = command(*audit, "verify", "Check every line", options);
+  verify->add_option("--head", options.audit_head, "number:hash as `audit head` printed it");
+  CLI11_PARSE(app, argc, argv);
+
+  const auto clock = newel::platform::makeSystemClock();
+  newel::RealRandom random;
+  const newel::HubMachine machine{clock.get(), &random, &std::cout, &std::cerr};
+  if (init->parsed()) return newel::initCommand(machine, options.data, options.init);
+  if (serve->parsed()) return newel::serveCommand(machine, options.data, options.serve, waitForEnd);
+  if (demo->parsed()) return newel::demoCommand(machine, options.data);
+  if (backup->parsed()) return newel::backupCommand(machine, options.data, options.backup_to);
+  if (fingerprint->parsed()) return newel::fingerprintCommand(machine, options.data);
+  if (head->parsed()) return newel::auditHeadCommand(machine, options.data);
+  if (verify->parsed()) return newel::verifyAuditCommand(machine, options.data, options.audit_head);
+  options.user.password = readPassword();
+  return newel::addUserCommand(machine, options.data, options.user);
+}
