@@ -225,10 +225,10 @@ RuleFacts answerFacts(const std::vector<v1::ReadyAnswer>& answers) {
   return facts;
 }
 
-RuleFacts merged(std::vector<RuleFacts> parts) {
+RuleFacts merged(const std::vector<RuleFacts>& parts) {
   RuleFacts all;
-  for (auto& part : parts) {
-    for (auto& [name, fact] : part) all[name] = std::move(fact);
+  for (const auto& part : parts) {
+    for (const auto& [name, fact] : part) all[name] = fact;
   }
   return all;
 }

@@ -82,7 +82,7 @@ RuleFacts historyFacts(const PracticeHistory& history);
 RuleFacts answerFacts(const std::vector<v1::ReadyAnswer>& answers);
 
 // Later sets win; for putting person, entry, answers and history together.
-RuleFacts merged(std::vector<RuleFacts> parts);
+RuleFacts merged(const std::vector<RuleFacts>& parts);
 
 // Every name a rule may use, in alphabetical order. Besides these, "answer.<question id>" for every question
 // of the rule book.

@@ -19,7 +19,6 @@
 namespace newel {
 namespace {
 
-using google::protobuf::FieldDescriptor;
 using google::protobuf::Message;
 using google::protobuf::TextFormat;
 using Tree = TextFormat::ParseInfoTree;
@@ -123,7 +122,7 @@ class TestCheck {
   template <typename List>
   absl::Status runEach(const List& list, const Tree& tree) const {
     for (int i = 0; i < list.tests_size(); ++i) {
-      const absl::Status status = run(list.tests(i), *below(tree, list, "tests", i));
+      absl::Status status = run(list.tests(i), *below(tree, list, "tests", i));
       if (!status.ok()) return status;
     }
     return absl::OkStatus();
@@ -190,7 +189,7 @@ absl::StatusOr<std::vector<std::unique_ptr<Parsed<File>>>> parseFolder(const std
   std::vector<std::unique_ptr<Parsed<File>>> all;
   for (const auto& path : *paths) {
     all.push_back(std::make_unique<Parsed<File>>());
-    const absl::Status status = parseFile(path, *all.back());
+    absl::Status status = parseFile(path, *all.back());
     if (!status.ok()) return status;
   }
   return all;
@@ -246,7 +245,7 @@ absl::StatusOr<RuleSet> loadRules(const std::string& folder) {
   RuleSet set;
   std::set<std::string> question_ids;
   for (const auto& file : *question_files) {
-    const absl::Status status = addQuestions(*file, question_ids, set);
+    absl::Status status = addQuestions(*file, question_ids, set);
     if (!status.ok()) return status;
   }
   Answers answers;
@@ -255,7 +254,7 @@ absl::StatusOr<RuleSet> loadRules(const std::string& folder) {
   }
   std::set<std::string> rule_ids;
   for (const auto& file : *rule_files) {
-    const absl::Status status = addRules(*file, answers, rule_ids, set);
+    absl::Status status = addRules(*file, answers, rule_ids, set);
     if (!status.ok()) return status;
   }
   return set;

@@ -22,8 +22,8 @@ struct RuleSet {
 // Every "*.textproto" under `folder`/rules (RuleFile) and `folder`/questions (QuestionFile).
 // kInvalidArgument with "<file>:<line>: <reason>" on the first fault: a record that does not pass check(), a
 // fact or a word of a fact that does not exist, an id given twice, an answer that no question offers, a
-// common practice that does not say that it has no source, English words for the person over reading grade 6. kNotFound when a folder is missing or holds no
-// such file.
+// common practice that does not say that it has no source, English words for the person over reading grade 6.
+// kNotFound when a folder is missing or holds no such file.
 absl::StatusOr<RuleSet> loadRules(const std::string& folder);
 
 }  // namespace newel
