@@ -61,7 +61,8 @@ int runAdherence(const std::vector<std::string>& programme_files,
                  Output output);
 
 // `kind`: person, entry, programme, practice, hold-order, message, receipt, measure, exercise, words, rule,
-// dose, schedule. kSaysNo with the field's path when the record is refused.
+// dose, schedule, measure-kind, progression, wear-plan, wear-log, cert-statements. kSaysNo with the field's
+// path when the record is refused.
 int runValidate(const std::string& kind, const std::string& file, Output output);
 
 }  // namespace newel::tool

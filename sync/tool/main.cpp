@@ -4,6 +4,7 @@
 
 #include "sync/tool/commands.h"
 #include "sync/tool/tool_io.h"
+#include "sync/tool/trade_options.h"
 
 namespace {
 
@@ -16,6 +17,7 @@ struct Options {
   std::vector<std::string> programmes, practices;
   TimelineOptions timeline;
   newel::tool::FigureOptions figure;
+  newel::tool::Chosen chosen;
 };
 
 void addCheck(CLI::App& app, Options& o) {
@@ -33,20 +35,11 @@ void addOccasions(CLI::App& app, Options& o) {
   occasions->add_option("--to", o.to, "Last local day")->required();
 }
 
-void addPerson(CLI::App& command, newel::tool::PersonOptions& p) {
-  command.add_option("--person", p.person_file, "Person record instead of side and level");
-  command.add_option("--side", p.side, "left or right; with --both the strong side")->capture_default_str();
-  command.add_option("--level", p.level, "Limb-loss level")->capture_default_str();
-  command.add_option("--knee", p.knee, "Knee kind");
-  command.add_flag("--both", p.both, "Both limbs lost");
-  command.add_option("--language", p.language, "Language of the words")->capture_default_str();
-}
-
 void addFigure(CLI::App& app, Options& o) {
   auto& f = o.figure;
   auto* figure = app.add_subcommand("figure", "The drawn body as SVG");
   figure->add_option("exercise", f.exercise, "Exercise of the catalogue");
-  addPerson(*figure, f);
+  newel::tool::addPersonOptions(*figure, f);
   figure->add_option("--prosthesis", f.prosthesis, "on or off")->capture_default_str();
   figure->add_option("--at", f.at, "Where in one run of the exercise, 0 to 1")->check(CLI::Range(0.0, 1.0));
   figure->add_flag("--sheet", f.sheet, "Every exercise that has a drawing, three poses each");
@@ -59,7 +52,7 @@ void addTimeline(CLI::App& app, Options& o) {
   auto* timeline = app.add_subcommand("timeline", "Exactly what the phone will do, beat by beat");
   timeline->add_option("exercise", t.exercise, "Exercise of the catalogue");
   timeline->add_option("--entry", t.entry_file, "Entry record instead of an exercise and a dose");
-  addPerson(*timeline, t);
+  newel::tool::addPersonOptions(*timeline, t);
   timeline->add_option("--support", t.support, "What the hands hold");
   timeline->add_option("--sides", t.policy, "Side policy");
   timeline->add_option("--prosthesis", t.prosthesis, "on or off");
@@ -103,6 +96,7 @@ void addRecord(CLI::App& app, Options& o) {
 int run(CLI::App& app, Options& o) {
   namespace tool = newel::tool;
   const Output output{std::cout, std::cerr, o.json};
+  if (o.chosen) return o.chosen(output);
   if (app.got_subcommand("check")) return tool::runCheck(o.person, o.file, o.last, output);
   if (app.got_subcommand("occasions")) return tool::runOccasions(o.file, o.from, o.to, output);
   if (app.got_subcommand("timeline")) return tool::runTimeline(o.timeline, output);
@@ -129,6 +123,7 @@ int main(int argc, char** argv) {
   addFigure(app, options);
   addAdherence(app, options);
   addRecord(app, options);
+  newel::tool::addTradeCommands(app, options.chosen);
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {

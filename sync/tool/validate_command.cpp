@@ -32,6 +32,11 @@ const std::map<std::string, Validate>& validators() {
       {"rule", validate<v1::Rule>},
       {"dose", validate<v1::Dose>},
       {"schedule", validate<v1::Schedule>},
+      {"measure-kind", validate<v1::MeasureKind>},
+      {"progression", validate<v1::ProgressionPreset>},
+      {"wear-plan", validate<v1::WearPlan>},
+      {"wear-log", validate<v1::WearLog>},
+      {"cert-statements", validate<v1::CertStatements>},
   };
   return kAll;
 }
