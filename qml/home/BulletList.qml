@@ -2,6 +2,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Newel.Home
 import Newel.Parts
 
 Column {

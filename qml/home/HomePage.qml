@@ -1,5 +1,6 @@
 // What all pages of the phone share: the test clock's banner and the way to Help.
 import QtQuick
+import Newel.Home
 import Newel.Parts
 
 PageFrame {

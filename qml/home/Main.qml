@@ -1,5 +1,8 @@
 // The window: one page at a time, as the app model says. Pages keep no state of their own that matters.
+pragma ComponentBehavior: Bound
+
 import QtQuick
+import Newel.Home
 import Newel.Parts
 
 Window {
@@ -14,9 +17,6 @@ Window {
     visible: true
     title: qsTr("Newel")
     color: Theme.paper
-
-    LayoutMirroring.enabled: Qt.application.layoutDirection === Qt.RightToLeft
-    LayoutMirroring.childrenInherit: true
 
     function sourceOf(page: int): Component {
         switch (page) {
@@ -72,17 +72,10 @@ Window {
         id: loader
 
         anchors.fill: parent
+        LayoutMirroring.enabled: window.models.app.rightToLeft
+        LayoutMirroring.childrenInherit: true
         focus: true
         sourceComponent: window.sourceOf(window.models.app.page)
-    }
-
-    Connections {
-        target: Qt.application
-
-        function onStateChanged(): void {
-            if (Qt.application.state === Qt.ApplicationSuspended || Qt.application.state === Qt.ApplicationHidden)
-                window.models.app.pauseForSystem();
-        }
     }
 
     Component { id: pairPage; PairPage { models: window.models } }

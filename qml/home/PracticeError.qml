@@ -1,5 +1,6 @@
 // Why the last press changed nothing.
 import QtQuick
+import Newel.Home
 import Newel.Parts
 
 Notice {

@@ -1,4 +1,5 @@
 import QtQuick
+import Newel.Home
 import Newel.Parts
 
 HomePage {

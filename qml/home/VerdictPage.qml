@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Newel.Home
 import Newel.Parts
 
 HomePage {

@@ -1,5 +1,6 @@
 // Whom to call: the emergency number first where it comes first, then the clinic.
 import QtQuick
+import Newel.Home
 import Newel.Parts
 
 Column {

@@ -1,6 +1,7 @@
 #include "qml/home/app_model.h"
 
 #include <QtCore/QMetaEnum>
+#include <QtGui/QGuiApplication>
 
 #include "core/time/local_day.h"
 #include "qml/home/facts_for_pages.h"
@@ -119,7 +120,7 @@ void AppModel::leavePractice() {
   back();
 }
 
-void AppModel::pauseForSystem() { m_session.pauseForSystem(); }
+bool AppModel::rightToLeft() const { return QGuiApplication::isRightToLeft(); }
 
 bool AppModel::paired() const { return m_parts.engine->state().paired; }
 

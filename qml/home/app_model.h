@@ -20,6 +20,7 @@ class AppModel : public QObject {
   QML_UNCREATABLE("made in main")
   Q_PROPERTY(Page page READ page NOTIFY pageChanged)
   Q_PROPERTY(QString banner READ banner CONSTANT)
+  Q_PROPERTY(bool rightToLeft READ rightToLeft CONSTANT)
   Q_PROPERTY(bool paired READ paired NOTIFY changed)
   Q_PROPERTY(QString clinicName READ clinicName NOTIFY changed)
   Q_PROPERTY(QString clinicPhone READ clinicPhone NOTIFY changed)
@@ -57,6 +58,7 @@ class AppModel : public QObject {
 
   Page page() const;
   QString banner() const { return m_banner; }
+  bool rightToLeft() const;
   bool paired() const;
   QString clinicName() const;
   QString clinicPhone() const;
@@ -73,8 +75,6 @@ class AppModel : public QObject {
   void pairedNow();
   // The close page was read: back to today.
   Q_INVOKABLE void leavePractice();
-  Q_INVOKABLE void pauseForSystem();
-
   // Puts any page in front whatever the state, for the self-test alone; no rule is passed by it, since a page
   // without a practice behind it can do nothing.
   void showForTest(Page page);

@@ -1,5 +1,6 @@
 // A strip across the top that stays, for what must never be overlooked, such as a test clock.
 import QtQuick
+import Newel.Parts
 
 Rectangle {
     property alias text: words.text

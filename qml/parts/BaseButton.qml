@@ -1,6 +1,7 @@
 // What all buttons share: size, wrapped words, keys, focus ring, the screen reader's press.
 // Not used by itself: take PrimaryButton, SecondaryButton, QuietButton or StopButton.
 import QtQuick
+import Newel.Parts
 import QtQuick.Templates as T
 
 T.Button {

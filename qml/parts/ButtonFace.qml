@@ -1,5 +1,6 @@
 // The mark and the words on a button.
 import QtQuick
+import Newel.Parts
 
 Item {
     id: face

@@ -1,5 +1,6 @@
 // The box or circle, the words and the help of a choice.
 import QtQuick
+import Newel.Parts
 
 Item {
     id: face

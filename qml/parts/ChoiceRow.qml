@@ -1,5 +1,6 @@
 // One of several, or (with `many`) any of several: a whole row to press, with words and help.
 import QtQuick
+import Newel.Parts
 import QtQuick.Templates as T
 
 T.AbstractButton {

@@ -1,5 +1,6 @@
 // A ring that fills as the beat goes, and in it the number, to be read from across the room.
 import QtQuick
+import Newel.Parts
 
 Item {
     id: count

@@ -1,5 +1,6 @@
 // Shows where the keyboard is. Lies around its parent; two lines, so that it stands out on any ground.
 import QtQuick
+import Newel.Parts
 
 Rectangle {
     required property Item target

@@ -1,5 +1,6 @@
 // A heading within a page.
 import QtQuick
+import Newel.Parts
 
 Words {
     font.pixelSize: Theme.heading

@@ -1,5 +1,6 @@
 // Something the person must notice: its urgency has a shape and words, never colour alone.
 import QtQuick
+import Newel.Parts
 
 Rectangle {
     id: notice

@@ -1,5 +1,6 @@
 // A number in steps, with its unit: two large buttons and the value between them. Up and down keys work too.
 import QtQuick
+import Newel.Parts
 
 FocusScope {
     id: stepper

@@ -1,6 +1,7 @@
 // One page: a head with the way back and Help at the same place everywhere, a title that takes the focus,
 // content that scrolls, and actions that stay at the bottom.
 import QtQuick
+import Newel.Parts
 import QtQuick.Templates as T
 
 FocusScope {

@@ -1,6 +1,7 @@
 // The sentence and the number of the present beat. The sentence is as large as the room allows, never under
 // the title size of 100 %.
 import QtQuick
+import Newel.Parts
 
 Item {
     id: cue

@@ -1,6 +1,7 @@
 // What the practice screen shows, and nothing more. The phone fills it from the player; the desk may fill it
 // to show what a person will see.
 import QtQuick
+import Newel.Parts
 
 QtObject {
     property int entryNumber: 1

@@ -1,5 +1,6 @@
 // In place of the cue while paused: why, and the ways on. Nothing goes on by itself.
 import QtQuick
+import Newel.Parts
 
 Item {
     id: paused

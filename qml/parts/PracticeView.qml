@@ -1,6 +1,7 @@
 // The practice screen: one sentence, one number, one way to stop. Shown on the phone while practising and on
 // the desk as what the person will see. It decides nothing: facts come in, presses go out.
 import QtQuick
+import Newel.Parts
 
 FocusScope {
     id: view

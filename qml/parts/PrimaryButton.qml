@@ -1,5 +1,6 @@
 // The one action of a screen that stands out.
 import QtQuick
+import Newel.Parts
 
 BaseButton {
     ground: Theme.rail

@@ -1,5 +1,6 @@
 // Everything else that can be pressed and is not the main action.
 import QtQuick
+import Newel.Parts
 
 BaseButton {
     ground: Theme.sheet

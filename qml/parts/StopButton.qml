@@ -1,5 +1,6 @@
 // Stop: wide, alone, with its own shape. Acts on press, not on release: what it does can be taken back.
 import QtQuick
+import Newel.Parts
 
 BaseButton {
     id: control

@@ -1,5 +1,6 @@
 // One line to type in, with its label above and its error below, in words.
 import QtQuick
+import Newel.Parts
 import QtQuick.Templates as T
 
 Item {

@@ -1,5 +1,6 @@
 // A scroll bar that is there whenever there is more to see.
 import QtQuick
+import Newel.Parts
 import QtQuick.Templates as T
 
 T.ScrollBar {

@@ -1,5 +1,6 @@
 // Plain text that wraps. The screen reader and the driver find it by its words.
 import QtQuick
+import Newel.Parts
 
 Text {
     color: Theme.ink
