@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <numeric>
+#include <set>
 
 #include "core/practice/compile.h"
 #include "tests/core/safety/safety_fixture.h"
@@ -277,6 +278,23 @@ TEST(Changes, saySupportProsthesisSidesDaysAndTimes) {
                  title + "time of day: 08:05 to 12:00 instead of 09:00 to 12:00.",
                  title + "the days off have changed.", title + "when to stop for pain has changed.",
                  title + "the pace is set in another way.", title + "the therapist's note has changed."}));
+}
+
+TEST(Changes, haveAWordForEverySupportAndATitleForEveryExercise) {
+  const v1::Person person = test::personNamed("tt-k3");
+  v1::Programme last = draftOf(person, {"weight-shift-side"});
+  last.mutable_entries(0)->set_exercise_id("not-in-the-catalogue");
+  std::set<std::string> said;
+  for (int support = v1::SUPPORT_ONE_HAND; support <= v1::SUPPORT_SEATED; ++support) {
+    v1::Programme draft = last;
+    draft.mutable_entries(0)->set_support(static_cast<v1::Support>(support));
+    const Sentences sentences = changes(last, draft);
+    ASSERT_EQ(sentences.size(), 1U);
+    EXPECT_EQ(sentences[0].rfind("not-in-the-catalogue: support:", 0), 0U) << sentences[0];
+    EXPECT_EQ(sentences[0].find("not known"), std::string::npos) << sentences[0];
+    said.insert(sentences[0]);
+  }
+  EXPECT_EQ(said.size(), 5U) << "no two alike";
 }
 
 TEST(Changes, sayAnotherExerciseInTheSamePlaceAndEveryDay) {
