@@ -68,6 +68,10 @@ AppModel::AppModel(PracticeSession& session, TodayModel& today, EngineBridge& br
 
 AppModel::Page AppModel::page() const { return m_page; }
 
+QString AppModel::pageName() const {
+  return QString::fromLatin1(QMetaEnum::fromType<Page>().valueToKey(static_cast<int>(m_page)));
+}
+
 void AppModel::follow() {
   Page page = Page::Today;
   if (!paired()) {
@@ -151,19 +155,18 @@ QString AppModel::contact() const {
 QJsonObject AppModel::facts() const {
   const HomeState state = m_parts.engine->state();
   const auto programme = m_parts.engine->programme();
-  QJsonObject facts{
-      {"page", QString::fromLatin1(QMetaEnum::fromType<Page>().valueToKey(static_cast<int>(m_page)))},
-      {"paired", state.paired},
-      {"queued", static_cast<qint64>(state.queued)},
-      {"setAside", static_cast<qint64>(state.set_aside)},
-      {"problem", text(state.last_problem)},
-      {"programme", programme.has_value() ? static_cast<int>(programme->number()) : 0},
-      {"due", m_today.dueCount()},
-      {"mayStart", m_today.mayStart()},
-      {"unfinished", m_today.unfinished()},
-      {"holds", static_cast<int>(m_parts.engine->activeHolds().size())},
-      {"practices", static_cast<int>(m_parts.engine->practices().size())},
-      {"today", text(formatLocalDay(todayOf(m_parts)))}};
+  QJsonObject facts{{"page", pageName()},
+                    {"paired", state.paired},
+                    {"queued", static_cast<qint64>(state.queued)},
+                    {"setAside", static_cast<qint64>(state.set_aside)},
+                    {"problem", text(state.last_problem)},
+                    {"programme", programme.has_value() ? static_cast<int>(programme->number()) : 0},
+                    {"due", m_today.dueCount()},
+                    {"mayStart", m_today.mayStart()},
+                    {"unfinished", m_today.unfinished()},
+                    {"holds", static_cast<int>(m_parts.engine->activeHolds().size())},
+                    {"practices", static_cast<int>(m_parts.engine->practices().size())},
+                    {"today", text(formatLocalDay(todayOf(m_parts)))}};
   if (!m_session.active()) return facts;
   const PracticeRun& run = *m_session.run();
   facts["entry"] = static_cast<int>(run.entryIndex()) + 1;

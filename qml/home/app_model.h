@@ -19,6 +19,7 @@ class AppModel : public QObject {
   QML_ELEMENT
   QML_UNCREATABLE("made in main")
   Q_PROPERTY(Page page READ page NOTIFY pageChanged)
+  Q_PROPERTY(QString pageName READ pageName NOTIFY pageChanged)  // its file is <pageName>Page.qml
   Q_PROPERTY(QString banner READ banner CONSTANT)
   Q_PROPERTY(bool rightToLeft READ rightToLeft CONSTANT)
   Q_PROPERTY(bool paired READ paired NOTIFY changed)
@@ -57,6 +58,7 @@ class AppModel : public QObject {
            const QString& banner, QObject* parent = nullptr);
 
   Page page() const;
+  QString pageName() const;
   QString banner() const { return m_banner; }
   bool rightToLeft() const;
   bool paired() const;

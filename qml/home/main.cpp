@@ -147,9 +147,11 @@ int main(int argc, char** argv) {
   QObject::connect(&settings, &SettingsModel::changed, &session, [&] { session.setVoice(settings.voice()); });
   session.setVoice(settings.voice());
   // Out of sight the person cannot follow; a desktop window that lies behind another still speaks.
-  QObject::connect(&app, &QGuiApplication::applicationStateChanged, &session, [&](Qt::ApplicationState state) {
-    if (state == Qt::ApplicationSuspended || state == Qt::ApplicationHidden) session.pauseForSystem();
-  });
+  QObject::connect(&app, &QGuiApplication::applicationStateChanged, &session,
+                   [&](Qt::ApplicationState state) {
+                     if (state == Qt::ApplicationSuspended || state == Qt::ApplicationHidden)
+                       session.pauseForSystem();
+                   });
 
   int warnings = 0;
   QQmlApplicationEngine qml;

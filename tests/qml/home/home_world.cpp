@@ -1,0 +1,98 @@
+#include "tests/qml/home/home_world.h"
+
+#include <gtest/gtest.h>
+
+namespace newel::tests {
+
+using home::AppModel;
+
+HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Random& random,
+                         HubNetwork& network) {
+  HomeEngine::Options options;
+  options.folder = folder;
+  options.clock = &clock;
+  options.random = &random;
+  options.app_version = "0.1.0";
+  options.device_name = "bench";
+  options.network = &network;
+  auto opened = HomeEngine::open(options);
+  EXPECT_TRUE(opened.ok()) << opened.status();
+  engine = *std::move(opened);
+  parts = {engine.get(), &clock, &Catalogue::builtIn(), &RuleBook::builtIn(),
+           &speech,      &tones, &stay_awake,           "Europe/Berlin"};
+  bridge = std::make_unique<home::EngineBridge>();
+  session = std::make_unique<home::PracticeSession>(parts);
+  settings = std::make_unique<home::SettingsModel>(folder, parts);
+  today = std::make_unique<home::TodayModel>(*session, *bridge, *settings, parts);
+  practice = std::make_unique<home::PracticeModel>(*session, parts);
+  player = std::make_unique<home::PlayerModel>(*session, parts);
+  programme = std::make_unique<home::ProgrammeModel>(*bridge, *settings, parts);
+  pair = std::make_unique<home::PairModel>(*bridge, parts);
+  app = std::make_unique<AppModel>(*session, *today, *bridge, parts, QString());
+  models.app = app.get();
+  models.pair = pair.get();
+  models.today = today.get();
+  models.practice = practice.get();
+  models.player = player.get();
+  models.programme = programme.get();
+  models.settings = settings.get();
+  QObject::connect(pair.get(), &home::PairModel::paired, app.get(), &AppModel::pairedNow);
+  QObject::connect(settings.get(), &home::SettingsModel::erased, app.get(), &AppModel::leavePractice);
+  engine->setListener(bridge.get());
+  today->refresh();
+}
+
+HomeProgram::~HomeProgram() { engine->setListener(nullptr); }
+
+HomeWorld::HomeWorld()
+    : m_program(std::make_unique<HomeProgram>(m_folder.path(), m_clock, m_random, m_clinic)) {}
+
+void HomeWorld::pair() {
+  PairingTicket ticket{"clinic.example", 7443, std::string(32, '\x5a'), PaperClinic::kCode};
+  const absl::Status paired = m_program->engine->pair(ticket);
+  ASSERT_TRUE(paired.ok()) << paired;
+  sync();
+}
+
+void HomeWorld::sync() {
+  const absl::Status round = m_program->engine->syncOnce();
+  EXPECT_TRUE(round.ok() || absl::IsUnavailable(round)) << round;
+  settle(20);
+  emit m_program->bridge->news();
+}
+
+void HomeWorld::killAndRestart(absl::Duration away) {
+  m_program.reset();
+  m_clock.advance(away);
+  m_program = std::make_unique<HomeProgram>(m_folder.path(), m_clock, m_random, m_clinic);
+}
+
+void HomeWorld::answerAllFine(int pain) {
+  for (int round = 0; round < 10 && page() == AppModel::Page::Question; ++round) {
+    const v1::ReadyQuestion* const question = m_program->session->run()->question();
+    for (const v1::ReadyChoice& choice : question->choices()) {
+      if (!choice.fine()) continue;
+      m_program->practice->answer(QString::fromStdString(choice.id()));
+      break;
+    }
+  }
+  if (page() == AppModel::Page::Pain) m_program->practice->painBefore(pain);
+}
+
+void HomeWorld::pass(absl::Duration time) {
+  for (absl::Duration gone; gone < time; gone += absl::Milliseconds(100)) {
+    m_clock.advance(absl::Milliseconds(100));
+    m_program->session->apply(
+        [](PracticeRun& run, absl::Time wall, absl::Duration now) { return run.tick(wall, now); });
+  }
+}
+
+bool HomeWorld::passUntilPageChanges(absl::Duration limit) {
+  const AppModel::Page before = page();
+  for (absl::Duration gone; gone < limit && page() == before; gone += absl::Milliseconds(100)) {
+    pass(absl::Milliseconds(100));
+  }
+  return page() != before;
+}
+
+}  // namespace newel::tests
