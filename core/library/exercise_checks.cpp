@@ -234,7 +234,7 @@ class WordsCheck {
 
   void checkSpoken(const std::string& path, const std::string& key, const v1::Cue& cue, bool for_both) {
     const auto shortest = m_shortest.find(key);
-    if (m_words.language() != "en" || shortest == m_shortest.end()) return;
+    if (shortest == m_shortest.end()) return;
     for (const WordingContext& context : contextsFor(for_both, true)) {
       const absl::StatusOr<std::string> text = resolveWords(cue.spoken(), context);
       if (!text.ok() || spokenSeconds(*text) <= shortest->second) continue;
