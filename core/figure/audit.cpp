@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "core/figure/audit_shapes.h"
 #include "core/figure/balance.h"
 #include "core/figure/joint_ranges.h"
 #include "core/figure/motion.h"
@@ -13,22 +14,6 @@ namespace newel {
 namespace {
 
 using namespace lengths;
-
-// A part of the body as a ball, for what it may not sink into.
-struct Ball {
-  const char* name;
-  Vec3 at;
-  double radius;
-  bool hard;
-};
-
-// A piece of a limb as an axis, for what it may not cross.
-struct Axis {
-  const char* name;
-  Vec3 a, b;
-  double radius;
-  int limb;  // neighbours share it and are not compared
-};
 
 double usualSeconds(const v1::Exercise& exercise, const std::string& phase_id) {
   const v1::Dose& dose = exercise.default_dose();
@@ -52,30 +37,13 @@ double usualSeconds(const v1::Exercise& exercise, const std::string& phase_id) {
   return 1;
 }
 
-double segmentGap(const Axis& p, const Axis& q) {
-  // Nearest points of two pieces of line.
-  const Vec3 d1 = p.b - p.a;
-  const Vec3 d2 = q.b - q.a;
-  const Vec3 r = p.a - q.a;
-  const double a = std::max(1e-12, dot(d1, d1));
-  const double e = std::max(1e-12, dot(d2, d2));
-  const double b = dot(d1, d2);
-  const double c = dot(d1, r);
-  const double f = dot(d2, r);
-  const double denominator = a * e - b * b;
-  double s = denominator > 1e-12 ? std::clamp((b * f - c * e) / denominator, 0.0, 1.0) : 0;
-  double t = std::clamp((b * s + f) / e, 0.0, 1.0);
-  s = std::clamp((b * t - c) / a, 0.0, 1.0);
-  t = std::clamp((b * s + f) / e, 0.0, 1.0);
-  return distance(p.a + d1 * s, q.a + d2 * t);
-}
-
 class Auditor {
  public:
-  Auditor(const Choreography& keys, const v1::Clip& clip, const v1::Exercise& exercise, const BodyShape& shape,
-          const AuditLimits& limits)
-      : m_keys(keys), m_exercise(exercise), m_shape(shape), m_limits(limits) {
-    for (int joint = 0; joint < kJointCount; ++joint) m_ranges[joint] = rangeOf(static_cast<Joint>(joint)).limit_deg;
+  Auditor(const Choreography& keys, const v1::Clip& clip, const v1::Exercise& exercise,
+          const BodyShape& shape, const AuditLimits& limits)
+      : m_keys(keys), m_exercise(exercise), m_limits(limits), m_shapes(keys.limbs, shape) {
+    for (int joint = 0; joint < kJointCount; ++joint)
+      m_ranges[joint] = rangeOf(static_cast<Joint>(joint)).limit_deg;
     for (const auto& exception : clip.exceptions()) {
       const Joint joint = jointNamed(exception.joint());
       if (joint != kJointCount) m_ranges[joint] = exception.limit_deg();
@@ -146,7 +114,6 @@ class Auditor {
     checkSegments();
     checkJoints();
     checkContacts(moment);
-    collectBalls();
     checkSolids();
     checkGaps();
     checkSpeed(step_s);
@@ -216,7 +183,8 @@ class Auditor {
     const KeyPose* after = &scene().start;
     const KeyPose* from = moment.phase < 0 ? &scene().start : keyBefore(moment, &after);
     for (int side = 0; side < 2; ++side) {
-      m_hand_on_body[side] = from->goal.arms[side].how == ArmHow::kTouch || after->goal.arms[side].how == ArmHow::kTouch;
+      m_hand_on_body[side] =
+          from->goal.arms[side].how == ArmHow::kTouch || after->goal.arms[side].how == ArmHow::kTouch;
       checkLegContact(from->goal.legs[side], after->goal.legs[side], side);
       checkHandContact(from->goal, after->goal, side);
     }
@@ -239,7 +207,8 @@ class Auditor {
     if (from.how == LegHow::kKneel && limb.canKneel()) {
       note("contact", "knee" + name, distance(leg.knee, {from.n[0], from.n[1], from.n[2]}), m_limits.contact);
     }
-    if (from.how == LegHow::kRoll && remainingOf(limb.bare() ? limb.level : v1::LIMB_LOSS_LEVEL_UNSPECIFIED).thigh > 0) {
+    if (from.how == LegHow::kRoll &&
+        remainingOf(limb.bare() ? limb.level : v1::LIMB_LOSS_LEVEL_UNSPECIFIED).thigh > 0) {
       const Vec3 roll = m_pose.goal.props[from.prop];
       const double along = dot(roll - leg.hip, leg.knee - leg.hip) / (kThigh * kThigh);
       const double left = remainingOf(limb.bare() ? limb.level : v1::LIMB_LOSS_LEVEL_UNSPECIFIED).thigh;
@@ -261,47 +230,6 @@ class Auditor {
     }
   }
 
-  void limbBalls(int side) {
-    const Posture& p = m_pose.posture;
-    const LegPosture& leg = p.legs[side];
-    const ArmPosture& arm = p.arms[side];
-    const LimbState& limb = m_keys.limbs[side];
-    const Remaining left = limb.bare() ? remainingOf(limb.level) : Remaining{};
-    const auto add = [&](const char* name, const Vec3& at, double radius, bool hard) {
-      m_balls[m_ball_count++] = {name, at, radius, hard};
-    };
-    add("elbow", arm.elbow, m_shape.elbow, false);
-    add("wrist", arm.wrist, m_shape.wrist, true);
-    add("hand", arm.grip, arm.closed ? 0.0 : m_shape.palm * 0.9, true);
-    add("shoulder", arm.shoulder, m_shape.shoulder, false);
-    if (!arm.closed) add("fingers", mix(arm.grip, arm.tip, 0.8), m_shape.fingers, true);
-    add("seat", leg.hip, m_shape.hips.depth, false);
-    if (left.thigh > 0) add("thigh", mix(leg.hip, leg.knee, 0.5 * left.thigh), m_shape.thigh_top * 0.85, false);
-    if (left.thigh == 1) add("knee", leg.knee, m_shape.knee, false);
-    if (left.shank > 0) add("calf", mix(leg.knee, leg.ankle, 0.4 * left.shank), m_shape.calf * 0.9, false);
-    if (left.shank == 1) add("ankle", leg.ankle, m_shape.ankle, true);
-    if (left.foot == 0) return;
-    add("heel", leg.heel + leg.foot.z * m_shape.heel + leg.foot.x * m_shape.heel, m_shape.heel, true);
-    if (left.foot < 1) return;
-    add("ball", leg.ball + leg.foot.z * m_shape.ball, m_shape.ball, true);
-    add("toe", leg.toe + (leg.ball - leg.toe) * (m_shape.toe / (kToe - kBall)) + leg.foot.z * m_shape.toe, m_shape.toe,
-        true);
-  }
-
-  void collectBalls() {
-    const Posture& p = m_pose.posture;
-    m_ball_count = 0;
-    const auto add = [&](const char* name, const Vec3& at, double radius) {
-      m_balls[m_ball_count++] = {name, at, radius, false};
-    };
-    add("hips", p.hips, m_shape.hips.depth);
-    add("waist", p.waist, m_shape.waist.depth);
-    add("ribs", p.ribs, m_shape.ribs.depth);
-    add("chest", mix(p.ribs, p.neck, 0.7), m_shape.chest.depth);
-    add("head", p.head, 0.05);
-    for (int side = 0; side < 2; ++side) limbBalls(side);
-  }
-
   // Solid ground is the floor wherever nothing else is, unless stairs or a ramp take its place.
   bool onFloor() const {
     for (const SceneProp& prop : scene().props) {
@@ -315,17 +243,18 @@ class Auditor {
     for (std::size_t i = 0; i < scene().props.size(); ++i) {
       const SceneProp& prop = scene().props[i];
       const bool climbs = prop.shape.kind == v1::PROP_KIND_STAIRS || prop.shape.kind == v1::PROP_KIND_RAMP;
-      if (climbs && prop.shape.rise < 0 && surfaceHeight(prop.shape, m_pose.goal.props[i], at.x, at.y) < 0) return true;
+      if (climbs && prop.shape.rise < 0 && surfaceHeight(prop.shape, m_pose.goal.props[i], at.x, at.y) < 0)
+        return true;
     }
     return false;
   }
 
   void checkSolids() {
     const bool floor = onFloor();
-    for (int i = 0; i < m_ball_count; ++i) {
-      const Ball& ball = m_balls[i];
+    for (const BodyBall& ball : m_shapes.balls(m_pose.posture)) {
       const double limit = ball.hard ? m_limits.hard : m_limits.soft_share * ball.radius;
-      if (floor && !besideDescent(ball.at)) note("solid", std::string(ball.name) + " in floor", ball.radius - ball.at.z, limit);
+      if (floor && !besideDescent(ball.at))
+        note("solid", std::string(ball.name) + " in floor", ball.radius - ball.at.z, limit);
       for (std::size_t prop = 0; prop < scene().props.size(); ++prop) {
         const SceneProp& thing = scene().props[prop];
         if (!thing.there || thing.prop.from() != v1::BODY_POINT_UNSPECIFIED) continue;
@@ -336,33 +265,12 @@ class Auditor {
   }
 
   void checkGaps() {
-    const Posture& p = m_pose.posture;
-    std::array<Axis, 16> axes;
-    int count = 0;
-    const auto add = [&](const char* name, const Vec3& a, const Vec3& b, double radius, int limb) {
-      axes[count++] = {name, a, b, radius, limb};
-    };
-    add("lower trunk", p.hips, p.ribs, m_shape.waist.depth, 0);
-    add("chest", p.ribs, p.neck, m_shape.chest.depth, 0);
-    add("head", p.head - p.skull.z * 0.03, p.head + p.skull.z * 0.03, 0.045, 0);
-    for (int side = 0; side < 2; ++side) {
-      const LegPosture& leg = p.legs[side];
-      const ArmPosture& arm = p.arms[side];
-      const LimbState& limb = m_keys.limbs[side];
-      const Remaining left = limb.bare() ? remainingOf(limb.level) : Remaining{};
-      const char* names[2][5] = {{"thigh a", "shank a", "foot a", "forearm a", "hand a"},
-                                 {"thigh b", "shank b", "foot b", "forearm b", "hand b"}};
-      if (left.thigh > 0.5) add(names[side][0], mix(leg.hip, leg.knee, 0.45), mix(leg.hip, leg.knee, left.thigh), 0.042, 1 + side);
-      if (left.shank > 0.5) add(names[side][1], leg.knee, mix(leg.knee, leg.ankle, left.shank), 0.028, 1 + side);
-      if (left.foot > 0) add(names[side][2], leg.heel + leg.foot.z * 0.02, mix(leg.heel, leg.toe, left.foot) + leg.foot.z * 0.015, 0.02, 1 + side);
-      add(names[side][3], arm.elbow, arm.wrist, 0.02, 3 + side);
-      if (!m_hand_on_body[side]) add(names[side][4], arm.wrist, arm.tip, 0.014, 3 + side);
-    }
-    for (int i = 0; i < count; ++i) {
-      for (int j = i + 1; j < count; ++j) {
+    const auto& axes = m_shapes.axes(m_pose.posture, m_hand_on_body);
+    for (std::size_t i = 0; i < axes.size(); ++i) {
+      for (std::size_t j = i + 1; j < axes.size(); ++j) {
         if (axes[i].limb == axes[j].limb) continue;
         const double least = (axes[i].radius + axes[j].radius) * m_limits.limb_gap_share;
-        const double gap = segmentGap(axes[i], axes[j]);
+        const double gap = gapBetween(axes[i], axes[j]);
         if (gap < least * 2) note("gap", std::string(axes[i].name) + " and " + axes[j].name, least - gap, 0);
       }
     }
@@ -378,8 +286,8 @@ class Auditor {
     }
     if (step_s > 0 && m_before.size() == now.size()) {
       for (std::size_t i = 0; i < now.size(); ++i) {
-        note("speed", i < 3 ? "trunk" : "limb " + std::to_string(i - 3), distance(now[i], m_before[i]) / step_s,
-             m_limits.speed_per_s);
+        note("speed", i < 3 ? "trunk" : "limb " + std::to_string(i - 3),
+             distance(now[i], m_before[i]) / step_s, m_limits.speed_per_s);
       }
     }
     m_before = std::move(now);
@@ -414,7 +322,8 @@ class Auditor {
           if (!scene().props[i].there) continue;
           const v1::PropKind kind = scene().props[i].shape.kind;
           if (kind == v1::PROP_KIND_CHAIR || kind == v1::PROP_KIND_ROLLING_CHAIR) continue;
-          ground = std::max(ground, surfaceHeight(scene().props[i].shape, key.goal.props[i], leg.n[0], leg.n[1]));
+          ground =
+              std::max(ground, surfaceHeight(scene().props[i].shape, key.goal.props[i], leg.n[0], leg.n[1]));
         }
         note("ground", side == kSideA ? "foot a" : "foot b", std::fabs(leg.n[2] - ground), m_limits.contact);
       }
@@ -431,7 +340,9 @@ class Auditor {
     setWhere("loop", 1);
     const Posture& first = scene().start.posture;
     const Posture& last = scene().phases.back().end().posture;
-    const auto meet = [&](const char* name, const Vec3& a, const Vec3& b) { note("loop", name, distance(a, b), 1e-6); };
+    const auto meet = [&](const char* name, const Vec3& a, const Vec3& b) {
+      note("loop", name, distance(a, b), 1e-6);
+    };
     meet("hips", first.hips, last.hips);
     meet("head", first.head, last.head);
     for (int side = 0; side < 2; ++side) {
@@ -444,11 +355,9 @@ class Auditor {
 
   const Choreography& m_keys;
   const v1::Exercise& m_exercise;
-  const BodyShape& m_shape;
   AuditLimits m_limits;
   std::array<double, kJointCount> m_ranges{};
-  std::array<Ball, 40> m_balls;
-  int m_ball_count = 0;
+  BodyShapes m_shapes;
   std::array<bool, 2> m_hand_on_body{};
   int m_scene = 0;
   std::string m_where;

@@ -1,7 +1,7 @@
 // Walks every frame of a clip and says where the drawn body could not be a body: bones that stretch, joints
 // past their range, feet that slide or sink, hands that miss, balance that would not hold.
-// Run by a test over every clip, level, side, build and way of support. Not here: whether the exercise itself is
-// safe for anyone (core/safety).
+// Run by a test over every clip, level, side, build and way of support. Not here: whether the exercise itself
+// is safe for anyone (core/safety).
 #pragma once
 
 #include <map>
@@ -24,15 +24,15 @@ struct AuditLimits {
   double hard = 0.006;           // a shoe or a hand in something solid
   double soft_share = 0.28;      // of its radius a soft part may be pressed flat
   double limb_gap_share = 0.55;  // of the two radii that limb axes keep apart
-  double speed_per_s = 1.8;      // of any joint; a foot swung in walking is faster (common practice, no source)
-  double balance = 0.0;          // centre of mass inside what carries
+  double speed_per_s = 1.8;  // of any joint; a foot swung in walking is faster (common practice, no source)
+  double balance = 0.0;      // centre of mass inside what carries
 };
 
 struct AuditFinding {
-  std::string check;   // "segment", "joint", "contact", "solid", "gap", "speed", "balance", "loop", "ground"
-  std::string where;   // scene or phase and its fraction
+  std::string check;  // "segment", "joint", "contact", "solid", "gap", "speed", "balance", "loop", "ground"
+  std::string where;  // scene or phase and its fraction
   std::string what;
-  double amount = 0;   // how far past the tolerance's own measure
+  double amount = 0;  // how far past the tolerance's own measure
 };
 
 struct AuditReport {

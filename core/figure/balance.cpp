@@ -46,8 +46,8 @@ double crossAt(const Vec3& o, const Vec3& a, const Vec3& b) {
 
 Vec3 centreOfMass(const Posture& p, const std::array<LimbState, 2>& limbs) {
   Sum sum;
-  // Thorax from the shoulders, abdomen from the upper bend, pelvis from the lower one; the head's centre lies at
-  // the ear.
+  // Thorax from the shoulders, abdomen from the upper bend, pelvis from the lower one; the head's centre lies
+  // at the ear.
   sum.add(mix(p.neck, p.ribs, masses::kThorax.centre), masses::kThorax.mass);
   sum.add(mix(p.ribs, p.waist, masses::kAbdomen.centre), masses::kAbdomen.mass);
   sum.add(mix(p.waist, p.hips, masses::kPelvis.centre), masses::kPelvis.mass);
@@ -115,7 +115,8 @@ double marginInside(const std::vector<Vec3>& corners, const Vec3& point) {
   for (int round = 0; round < 2; ++round) {
     const std::size_t base = hull.size();
     for (const Vec3& p : sorted) {
-      while (hull.size() >= base + 2 && crossAt(hull[hull.size() - 2], hull.back(), p) <= 1e-12) hull.pop_back();
+      while (hull.size() >= base + 2 && crossAt(hull[hull.size() - 2], hull.back(), p) <= 1e-12)
+        hull.pop_back();
       hull.push_back(p);
     }
     hull.pop_back();

@@ -22,8 +22,8 @@ BodyShape bodyShape(v1::Build build) {
     shape.waist.breadth *= 1.12;
     shape.waist.depth *= 1.16;
   }
-  for (double* radius : {&shape.hip, &shape.thigh_top, &shape.thigh_end, &shape.calf, &shape.knee, &shape.upper_arm,
-                         &shape.elbow, &shape.neck, &shape.shoulder}) {
+  for (double* radius : {&shape.hip, &shape.thigh_top, &shape.thigh_end, &shape.calf, &shape.knee,
+                         &shape.upper_arm, &shape.elbow, &shape.neck, &shape.shoulder}) {
     *radius *= limbs;
   }
   return shape;

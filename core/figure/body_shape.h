@@ -19,7 +19,7 @@ struct BodyShape {
   Section chest{0.088, 0.062};
   double shoulder = 0.038;
   double neck = 0.026;
-  double hip = 0.060;        // shorts over the hip joint
+  double hip = 0.060;  // shorts over the hip joint
   double thigh_top = 0.056;
   double thigh_end = 0.039;
   double calf = 0.0375;

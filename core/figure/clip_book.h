@@ -18,9 +18,9 @@ class ClipBook {
   // The clips compiled into the program. Always valid: the build fails otherwise.
   static const ClipBook& builtIn();
 
-  // Every "*.textproto" under `folder`/clips (one Clip each, named after its exercise) and `folder`/words (one
-  // PhraseFile a language). kInvalidArgument; the message holds one "<file>:<line>: <reason>" a line, all
-  // that were found. kNotFound when a folder is missing.
+  // Every "*.textproto" under `folder`/clips (one Clip each, named after its exercise) and `folder`/words
+  // (one PhraseFile a language). kInvalidArgument; the message holds one "<file>:<line>: <reason>" a line,
+  // all that were found. kNotFound when a folder is missing.
   static absl::StatusOr<ClipBook> load(const std::string& folder, const Catalogue& catalogue);
 
   // From records that load() has passed before: no checks.

@@ -33,7 +33,8 @@ class ClipCheck {
       checkScene(m_clip.scenes(0), "scenes[0]", phases);
       return m_problems;
     }
-    that(m_clip.scenes_size() == m_exercise.parts_size(), "scenes", "there must be one for each part of the exercise");
+    that(m_clip.scenes_size() == m_exercise.parts_size(), "scenes",
+         "there must be one for each part of the exercise");
     for (int i = 0; i < std::min(m_clip.scenes_size(), m_exercise.parts_size()); ++i) {
       const std::string path = at("", "scenes", i);
       const v1::Part& part = m_exercise.parts(i);
@@ -85,7 +86,8 @@ class ClipCheck {
     }
   }
 
-  void checkScene(const v1::Scene& scene, const std::string& path, const std::vector<const v1::Phase*>& phases) {
+  void checkScene(const v1::Scene& scene, const std::string& path,
+                  const std::vector<const v1::Phase*>& phases) {
     m_props.clear();
     that(scene.props_size() <= kMostProps, at(path, "props"), "are more than " + std::to_string(kMostProps));
     for (int i = 0; i < scene.props_size(); ++i) {
@@ -96,7 +98,8 @@ class ClipCheck {
       that(prop.kind() != v1::PROP_KIND_UNSPECIFIED && v1::PropKind_IsValid(prop.kind()), at(here, "kind"),
            "is missing");
     }
-    that(std::fabs(scene.view().elevation_deg() - 30) <= 30, at(path, "view.elevation_deg"), "must be 0 to 60");
+    that(std::fabs(scene.view().elevation_deg() - 30) <= 30, at(path, "view.elevation_deg"),
+         "must be 0 to 60");
     checkStart(scene.start(), at(path, "start"));
     that(scene.phases_size() == static_cast<int>(phases.size()), at(path, "phases"),
          "there must be one for each phase of the part");
@@ -136,7 +139,8 @@ class ClipCheck {
   }
 
   void checkPose(const v1::Pose& pose, const std::string& path) {
-    that(!(pose.trunk().has_z() && pose.trunk().has_stand_deg()), at(path, "trunk"), "z and stand_deg exclude each other");
+    that(!(pose.trunk().has_z() && pose.trunk().has_stand_deg()), at(path, "trunk"),
+         "z and stand_deg exclude each other");
     if (pose.has_leg_a()) checkLeg(pose.leg_a(), at(path, "leg_a"));
     if (pose.has_leg_b()) checkLeg(pose.leg_b(), at(path, "leg_b"));
     if (pose.has_leg_a_bare()) checkLeg(pose.leg_a_bare(), at(path, "leg_a_bare"));
@@ -153,7 +157,8 @@ class ClipCheck {
       }
     }
     for (int i = 0; i < pose.props_size(); ++i) {
-      that(m_props.count(pose.props(i).prop()) > 0, at(at(path, "props", i), "prop"), "there is no such prop");
+      that(m_props.count(pose.props(i).prop()) > 0, at(at(path, "props", i), "prop"),
+           "there is no such prop");
     }
   }
 
@@ -167,7 +172,8 @@ class ClipCheck {
 
   void checkArm(const v1::Arm& arm, const std::string& path) {
     that(arm.how_case() != v1::Arm::HOW_NOT_SET, path, "says nothing");
-    that(!arm.has_touch() || arm.touch().part() != v1::BODY_PART_UNSPECIFIED, at(path, "touch.part"), "is missing");
+    that(!arm.has_touch() || arm.touch().part() != v1::BODY_PART_UNSPECIFIED, at(path, "touch.part"),
+         "is missing");
     if (!arm.has_hold()) return;
     const auto found = m_props.find(arm.hold().prop());
     that(found != m_props.end(), at(path, "hold.prop"), "there is no such prop");

@@ -33,9 +33,12 @@ absl::StatusOr<std::vector<TextFile>> filesIn(const std::string& folder) {
   return files;
 }
 
-void addLine(std::string& problems, const std::string& line) { problems += (problems.empty() ? "" : "\n") + line; }
+void addLine(std::string& problems, const std::string& line) {
+  problems += (problems.empty() ? "" : "\n") + line;
+}
 
-std::vector<ClipProblem> problemsOfFile(const TextFile& file, const v1::Clip& clip, const Catalogue& catalogue) {
+std::vector<ClipProblem> problemsOfFile(const TextFile& file, const v1::Clip& clip,
+                                        const Catalogue& catalogue) {
   if (clip.exercise_id() != file.stem) return {{"exercise_id", "is not the name of the file"}};
   const v1::Exercise* exercise = catalogue.find(clip.exercise_id());
   if (exercise == nullptr) return {{"exercise_id", "there is no such exercise in the catalogue"}};
@@ -70,7 +73,8 @@ absl::StatusOr<ClipBook> ClipBook::load(const std::string& folder, const Catalog
     v1::PhraseFile words;
     const absl::Status parsed = parseText(file.text, file.name, words);
     if (!parsed.ok()) addLine(problems, std::string(parsed.message()));
-    if (words.language() != file.stem) addLine(problems, file.name + ":1: language: is not the name of the file");
+    if (words.language() != file.stem)
+      addLine(problems, file.name + ":1: language: is not the name of the file");
     phrases.push_back(std::move(words));
   }
   if (!problems.empty()) return absl::InvalidArgumentError(problems);

@@ -10,10 +10,15 @@ namespace {
 
 class Describer {
  public:
-  Describer(const Choreography& keys, const Moment& moment, const FigureBody& body, const v1::Exercise& exercise,
-            const ClipBook& clips, const std::string& language)
-      : m_keys(keys), m_scene(keys.scenes[moment.scene]), m_moment(moment), m_body(body), m_exercise(exercise),
-        m_clips(clips), m_language(language) {}
+  Describer(const Choreography& keys, const Moment& moment, const FigureBody& body,
+            const v1::Exercise& exercise, const ClipBook& clips, const std::string& language)
+      : m_keys(keys),
+        m_scene(keys.scenes[moment.scene]),
+        m_moment(moment),
+        m_body(body),
+        m_exercise(exercise),
+        m_clips(clips),
+        m_language(language) {}
 
   std::string text() const {
     std::string text;
@@ -35,9 +40,13 @@ class Describer {
     const std::size_t at = text.find(mark);
     return at == std::string::npos ? text : text.replace(at, mark.size(), value);
   }
-  std::string sideName(v1::Side side) const { return say(side == v1::SIDE_LEFT ? "side.left" : "side.right"); }
+  std::string sideName(v1::Side side) const {
+    return say(side == v1::SIDE_LEFT ? "side.left" : "side.right");
+  }
   // The person's side of a body point's letter.
-  v1::Side personSide(int side) const { return side == kSideA ? m_moment.side_a : otherSide(m_moment.side_a); }
+  v1::Side personSide(int side) const {
+    return side == kSideA ? m_moment.side_a : otherSide(m_moment.side_a);
+  }
 
   std::string limb(v1::Side side) const {
     const LimbState& state = m_body.limb(side);
@@ -83,7 +92,9 @@ class Describer {
     const double aside = dot(go, cross({0, 0, 1}, ahead));
     const double most = std::max({std::fabs(first), std::fabs(aside), std::fabs(go.z), kLeast});
     std::string text;
-    const auto append = [&](const std::string& key) { text += (text.empty() ? "" : say("way.and")) + say(key); };
+    const auto append = [&](const std::string& key) {
+      text += (text.empty() ? "" : say("way.and")) + say(key);
+    };
     if (std::fabs(first) > most * 0.4) {
       const char* ahead_key = upright ? "way.forward" : "way.headward";
       append(first > 0 ? ahead_key : (upright ? "way.back" : "way.footward"));
@@ -95,19 +106,27 @@ class Describer {
     return text;
   }
 
+  std::string weight(const v1::Mark& mark) const {
+    const bool both = mark.kind() == v1::MARK_KIND_WEIGHT && mark.point() == v1::BODY_POINT_PELVIS;
+    return both ? say("moment.loads-both") : filled(say("moment.loads"), "{point}", pointName(mark.point()));
+  }
+
   std::string movement() const {
     if (m_moment.phase < 0) return say("moment.start");
     const PhaseKeys& phase = m_scene.phases[m_moment.phase];
-    if (phase.frames.empty()) return say("moment.hold");
     const v1::Mark& mark = phase.mark;
+    if (phase.frames.empty()) {
+      std::string text = say("moment.hold");
+      if (mark.kind() == v1::MARK_KIND_WEIGHT || mark.kind() == v1::MARK_KIND_PRESS) add(text, weight(mark));
+      return text;
+    }
     if (mark.kind() == v1::MARK_KIND_UNSPECIFIED) return say("moment.moves");
     const KeyPose& from = m_moment.first_run ? phase.first_from : phase.from;
     const Posture& end = phase.end().posture;
     const std::string direction = way(pointOf(from.posture, m_keys.limbs, mark.point()),
                                       pointOf(end, m_keys.limbs, mark.point()), from.posture);
-    std::string text = say(mark.kind() == v1::MARK_KIND_WEIGHT || mark.kind() == v1::MARK_KIND_PRESS ? "moment.loads"
-                                                                                                     : "moment.goes");
-    text = filled(text, "{point}", pointName(mark.point()));
+    if (mark.kind() == v1::MARK_KIND_WEIGHT || mark.kind() == v1::MARK_KIND_PRESS) return weight(mark);
+    std::string text = filled(say("moment.goes"), "{point}", pointName(mark.point()));
     text = filled(text, "{way}", direction);
     if (mark.kind() == v1::MARK_KIND_LEADS) add(text, say("moment.leads"));
     return text;

@@ -1,5 +1,5 @@
-// The words for a figure's moment, from the same key poses that it is drawn from. For core/figure alone; others
-// call Figure::describe().
+// The words for a figure's moment, from the same key poses that it is drawn from. For core/figure alone;
+// others call Figure::describe().
 #pragma once
 
 #include <string>

@@ -22,9 +22,14 @@ double smoothStep(double from, double to, double value) {
 }  // namespace
 
 BodyPainter::BodyPainter(Sketch& sketch, const Eye& eye, const Posture& posture,
-                         const std::array<LimbState, 2>& limbs, const Palette& palette, const BodyShape& shape,
-                         v1::HeadWear head)
-    : m_sketch(sketch), m_eye(eye), m_posture(posture), m_limbs(limbs), m_palette(palette), m_shape(shape),
+                         const std::array<LimbState, 2>& limbs, const Palette& palette,
+                         const BodyShape& shape, v1::HeadWear head)
+    : m_sketch(sketch),
+      m_eye(eye),
+      m_posture(posture),
+      m_limbs(limbs),
+      m_palette(palette),
+      m_shape(shape),
       m_head_wear(head) {
   const double toward = dot(posture.pelvis.y, eye.toward);
   m_near = toward >= 0 ? kSideA : kSideB;
@@ -66,8 +71,15 @@ bool BodyPainter::showsLeg(int side) const {
 // Where the shorts end; higher where a socket is to be seen.
 double BodyPainter::hemOf(int side) const {
   const v1::LimbLossLevel level = m_limbs[side].level;
-  const bool above = level == v1::LIMB_LOSS_LEVEL_TRANSFEMORAL || level == v1::LIMB_LOSS_LEVEL_KNEE_DISARTICULATION;
+  const bool above =
+      level == v1::LIMB_LOSS_LEVEL_TRANSFEMORAL || level == v1::LIMB_LOSS_LEVEL_KNEE_DISARTICULATION;
   return above ? 0.36 : 0.5;
+}
+
+Disc BodyPainter::hemDisc(int side) const {
+  const LimbState& limb = m_limbs[side];
+  const double hem = std::min(hemOf(side), limb.bare() ? remainingOf(limb.level).thigh - 0.15 : 1);
+  return disc(thighAt(side, hem), thighRadiusAt(hem) + 0.007);
 }
 
 void BodyPainter::thighPieces(int side) {
@@ -84,7 +96,8 @@ void BodyPainter::thighPieces(int side) {
   m_sketch.colour(tone(m_palette.skin, side));
   if (!device) {
     const double round = end < 1 ? 0.9 : 1;
-    m_sketch.hull(disc(m_posture.legs[side].hip, m_shape.thigh_top), disc(thighAt(side, end), thighRadiusAt(end) * round));
+    m_sketch.hull(disc(m_posture.legs[side].hip, m_shape.thigh_top),
+                  disc(thighAt(side, end), thighRadiusAt(end) * round));
   }
 }
 
@@ -108,7 +121,8 @@ void BodyPainter::pylon(int side, double from) {
   const LegPosture& leg = m_posture.legs[side];
   m_sketch.colour(tone(m_palette.metal, side));
   m_sketch.hull(disc(shankAt(side, from), 0.0115), disc(shankAt(side, 0.9), 0.0115));
-  m_sketch.hull(disc(shankAt(side, 0.9), 0.0125), disc(leg.ankle + leg.foot * Vec3{0.002, 0, -0.012}, 0.0195));
+  m_sketch.hull(disc(shankAt(side, 0.9), 0.0125),
+                disc(leg.ankle + leg.foot * Vec3{0.002, 0, -0.012}, 0.0195));
 }
 
 void BodyPainter::shankPieces(int side) {
@@ -132,9 +146,11 @@ void BodyPainter::shankPieces(int side) {
   const Vec3 calf = shankAt(side, 0.27) + leg.shank * Vec3{-0.006, 0, 0};
   if (!limb.lost() || left.shank == 1) {
     m_sketch.hull(disc(leg.knee, m_shape.knee), disc(calf, m_shape.calf));
-    m_sketch.hull(disc(calf, m_shape.calf), disc(leg.ankle, limb.lost() && left.foot == 0 ? 0.026 : m_shape.ankle));
+    m_sketch.hull(disc(calf, m_shape.calf),
+                  disc(leg.ankle, limb.lost() && left.foot == 0 ? 0.026 : m_shape.ankle));
   } else {
-    m_sketch.hull(disc(leg.knee, m_shape.knee), disc(shankAt(side, std::min(end, left.shank)), m_shape.calf * 0.86));
+    m_sketch.hull(disc(leg.knee, m_shape.knee),
+                  disc(shankAt(side, std::min(end, left.shank)), m_shape.calf * 0.86));
   }
   if (!limb.prosthetic() || left.foot > 0) return;
   if (left.shank < 1) pylon(side, 0.58);
@@ -154,7 +170,8 @@ void BodyPainter::shoePieces(int side) {
   if (limb.bare()) {
     // The front of the foot is gone: what is there ends round.
     m_sketch.colour(tone(m_palette.skin, side));
-    m_sketch.hull(disc(at(-kHeel + m_shape.heel, m_shape.heel), m_shape.heel), disc(at(kBall * 0.45, 0.019), 0.019));
+    m_sketch.hull(disc(at(-kHeel + m_shape.heel, m_shape.heel), m_shape.heel),
+                  disc(at(kBall * 0.45, 0.019), 0.019));
     m_sketch.hull(disc(leg.ankle, m_shape.ankle), disc(at(kBall * 0.40, 0.02), 0.02));
     return;
   }
@@ -174,7 +191,7 @@ void BodyPainter::pelvisPieces() {
   // The seat.
   m_sketch.hull(section(m_posture.hips + m_posture.pelvis * Vec3{-0.008, 0, 0.004}, m_posture.pelvis,
                         {m_shape.hip, m_shape.hips.depth}),
-                section(m_posture.hips + m_posture.pelvis * Vec3{0, 0, 0.03}, m_posture.pelvis,
+                section(m_posture.hips + m_posture.pelvis * Vec3{0, 0, 0.017}, m_posture.pelvis,
                         {m_shape.hip * 0.7, m_shape.waist.depth * 0.8}));
 }
 
@@ -187,8 +204,7 @@ void BodyPainter::legPieces(int side) {
   shoePieces(side);
   if (limb.level == v1::LIMB_LOSS_LEVEL_HIP_DISARTICULATION) return;
   m_sketch.colour(tone(m_palette.shorts, side));
-  const double hem = std::min(hemOf(side), limb.bare() ? remainingOf(limb.level).thigh - 0.15 : 1);
-  m_sketch.hull(disc(leg.hip, m_shape.hip), disc(thighAt(side, hem), thighRadiusAt(hem) + 0.007));
+  m_sketch.hull(disc(leg.hip, m_shape.hip), hemDisc(side));
 }
 
 // Hatching and the small lines, over the fills.
@@ -200,7 +216,9 @@ void BodyPainter::legDetails(int side) {
   const Colour line = lineTone(side);
   const LegPosture& leg = m_posture.legs[side];
   const Remaining left = remainingOf(limb.level);
-  const auto hatch = [&](const Disc& a, const Disc& b) { m_sketch.hatch(layer, brass, 0.006F, 0.0155F, a, b); };
+  const auto hatch = [&](const Disc& a, const Disc& b) {
+    m_sketch.hatch(layer, brass, 0.006F, 0.0155F, a, b);
+  };
   // A brim across the limb where the socket begins.
   const auto across = [&](const Vec3& at, const Turn& turn, double radius) {
     const Vec3 aside = cross(turn.z, m_eye.toward);
@@ -221,14 +239,17 @@ void BodyPainter::legDetails(int side) {
     across(shankAt(side, 0.05), leg.shank, m_shape.calf + 0.003);
   } else if (left.thigh > 0) {
     const bool whole = left.thigh == 1;
-    const double hem = hemOf(side) + 0.17;
+    const double hem = hemOf(side) + 0.1;
     const double end = whole ? 0.94 : 0.76;
     hatch(disc(thighAt(side, hem), thighRadiusAt(hem) - 0.001),
           disc(thighAt(side, end), whole ? m_shape.thigh_end : m_shape.thigh_end * 0.82));
+    // The cloth lies over the socket's upper end.
+    m_sketch.fillHull(layer, tone(m_palette.shorts, side), disc(leg.hip, m_shape.hip), hemDisc(side));
     m_sketch.fillDisc(layer, tone(m_palette.metal, side), disc(leg.knee, 0.008));
   } else {
     m_sketch.fillDisc(layer, tone(m_palette.metal, side), disc(leg.knee, 0.008));
-    hatch(disc(mix(m_posture.hips, leg.hip, 0.75), m_shape.hip * 0.86), disc(leg.hip + leg.thigh.x * 0.004, m_shape.hip * 0.8));
+    hatch(disc(mix(m_posture.hips, leg.hip, 0.75), m_shape.hip * 0.86),
+          disc(leg.hip + leg.thigh.x * 0.004, m_shape.hip * 0.8));
   }
   // A locked knee shows its bolt.
   if (left.shank == 0 && limb.knee == v1::KNEE_KIND_LOCKED) across(leg.knee, leg.thigh, 0.021);
@@ -271,16 +292,21 @@ void BodyPainter::drawTrunk() {
   const Posture& p = m_posture;
   m_sketch.beginGroup(Layer::Trunk, m_palette.ink, kOutline * 2);
   m_sketch.colour(m_head_wear == v1::HEAD_WEAR_SCARF ? m_palette.cloth : m_palette.skin);
-  m_sketch.hull(disc(p.neck - p.chest.z * 0.01, m_shape.neck), disc(mix(p.neck, p.head, 0.6), m_shape.neck * 0.95));
+  m_sketch.hull(disc(p.neck - p.chest.z * 0.01, m_shape.neck),
+                disc(mix(p.neck, p.head, 0.6), m_shape.neck * 0.95));
   m_sketch.colour(m_palette.shirt);
   const Vec3 top = p.neck - p.chest.z * 0.034;
-  m_sketch.hull(section(p.hips + p.pelvis.z * 0.03, p.pelvis, m_shape.waist), section(p.waist, p.belly, m_shape.waist));
+  m_sketch.hull(section(p.hips + p.pelvis.z * 0.03, p.pelvis, m_shape.waist),
+                section(p.waist, p.belly, m_shape.waist));
   m_sketch.hull(section(p.waist, p.belly, m_shape.waist), section(p.ribs, p.chest, m_shape.ribs));
-  m_sketch.hull(section(p.ribs, p.chest, m_shape.ribs), section(top, p.chest, {m_shape.chest.breadth * 0.9, m_shape.chest.depth}));
+  m_sketch.hull(section(p.ribs, p.chest, m_shape.ribs),
+                section(top, p.chest, {m_shape.chest.breadth * 0.9, m_shape.chest.depth}));
   for (int side = 0; side < 2; ++side) {
     const Vec3 shoulder = p.arms[side].shoulder;
-    m_sketch.hull(disc(p.neck - p.chest.z * 0.012, m_shape.shoulder * 0.95), disc(shoulder, m_shape.shoulder * 1.01));
-    m_sketch.hull(disc(shoulder, m_shape.shoulder * 0.8), section(p.ribs, p.chest, {m_shape.ribs.breadth * 0.9, m_shape.ribs.depth * 0.9}));
+    m_sketch.hull(disc(p.neck - p.chest.z * 0.012, m_shape.shoulder * 0.95),
+                  disc(shoulder, m_shape.shoulder * 1.01));
+    m_sketch.hull(disc(shoulder, m_shape.shoulder * 0.8),
+                  section(p.ribs, p.chest, {m_shape.ribs.breadth * 0.9, m_shape.ribs.depth * 0.9}));
   }
   m_sketch.endGroup();
 }
@@ -304,12 +330,14 @@ void BodyPainter::drawArm(int side) {
   m_sketch.hull(disc(arm.elbow, m_shape.elbow), disc(arm.wrist, m_shape.wrist));
   m_sketch.hull(disc(arm.shoulder, m_shape.upper_arm), disc(arm.elbow, m_shape.elbow));
   m_sketch.colour(tone(m_palette.shirt, side));
-  m_sketch.hull(disc(arm.shoulder, m_shape.shoulder), disc(mix(arm.shoulder, arm.elbow, 0.56), m_shape.upper_arm + 0.002));
+  m_sketch.hull(disc(arm.shoulder, m_shape.shoulder),
+                disc(mix(arm.shoulder, arm.elbow, 0.56), m_shape.upper_arm + 0.002));
   m_sketch.endGroup();
   if (!arm.closed) return;
   // Fingers round what is held.
   for (const double at : {0.034, 0.046}) {
-    m_sketch.line(layer, lineTone(side), kThinLine * 0.8F, m_eye.see(hand(at, 0.002)), m_eye.see(hand(at + 0.006, 0.016)));
+    m_sketch.line(layer, lineTone(side), kThinLine * 0.8F, m_eye.see(hand(at, 0.002)),
+                  m_eye.see(hand(at + 0.006, 0.016)));
   }
 }
 

@@ -6,8 +6,8 @@
 #include "core/figure/body_shape.h"
 #include "core/figure/palette.h"
 #include "core/figure/posture.h"
-#include "core/figure/sketch.h"
 #include "core/figure/skeleton.h"
+#include "core/figure/sketch.h"
 
 namespace newel {
 
@@ -51,6 +51,7 @@ class BodyPainter {
   void pylon(int side, double from);
   bool showsLeg(int side) const;
   double hemOf(int side) const;
+  Disc hemDisc(int side) const;
   Vec3 thighAt(int side, double share) const;
   Vec3 shankAt(int side, double share) const;
   double thighRadiusAt(double share) const;

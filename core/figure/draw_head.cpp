@@ -97,10 +97,10 @@ void BodyPainter::drawHead() {
   m_sketch.colour(m_palette.skin);
   if (nose_beside) m_sketch.hull({m_eye.see(bridge), 0.012F}, {m_eye.see(nose), 0.0065F});
   if (scarf) {
-    // The cloth falls to the shoulders behind.
+    // The cloth falls to the shoulders.
     m_sketch.colour(m_palette.cloth);
-    m_sketch.hull({m_eye.see(p.head + p.skull * Vec3{-0.02, 0, -0.03}), 0.046F},
-                  {m_eye.see(p.neck + p.chest * Vec3{-0.012, 0, -0.004}), 0.05F});
+    m_sketch.hull({m_eye.see(p.head + p.skull * Vec3{-0.016, 0, -0.025}), 0.048F},
+                  {m_eye.see(p.neck + p.chest * Vec3{-0.006, 0, 0.016}), 0.05F});
   }
   m_sketch.polygon(points.data(), points.size());
   m_sketch.endGroup();

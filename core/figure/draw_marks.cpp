@@ -111,7 +111,8 @@ void MarkPainter::weight(const Posture& posture, int side) {
   std::array<DrawPoint, kRound> ring;
   for (int i = 0; i < kRound; ++i) {
     const double a = 2 * std::numbers::pi * i / kRound;
-    ring[i] = m_eye.see(Vec3{middle.x, middle.y, leg.heel.z} + ahead * (0.125 * std::cos(a)) + aside * (0.08 * std::sin(a)));
+    ring[i] = m_eye.see(Vec3{middle.x, middle.y, leg.heel.z} + ahead * (0.125 * std::cos(a)) +
+                        aside * (0.08 * std::sin(a)));
   }
   m_sketch.fillPolygon(Layer::Mark, mixed(m_palette.rail, m_palette.sheet, 0.78), ring.data(), kRound);
   m_sketch.polyline(Layer::Mark, m_palette.rail, kArrow, ring.data(), kRound, true);

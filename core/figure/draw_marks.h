@@ -1,4 +1,5 @@
-// The one sign of a picture: where the movement goes, where the weight is, which limb leads. For core/figure alone.
+// The one sign of a picture: where the movement goes, where the weight is, which limb leads. For core/figure
+// alone.
 #pragma once
 
 #include <array>
@@ -13,15 +14,16 @@ namespace newel {
 struct MarkWay {
   static constexpr int kPoints = 14;
   bool known = false;
-  Moment of;                       // fraction does not count
+  Moment of;  // fraction does not count
   std::array<Vec3, kPoints> points;
-  Vec3 middle;                     // of the trunk, half-way: the arrow keeps to the other side of the limb
+  Vec3 middle;  // of the trunk, half-way: the arrow keeps to the other side of the limb
 };
 void findWay(const Choreography& keys, const Moment& moment, v1::BodyPoint point, MarkWay& way);
 
 class MarkPainter {
  public:
-  MarkPainter(Sketch& sketch, const Eye& eye, const Palette& palette) : m_sketch(sketch), m_eye(eye), m_palette(palette) {}
+  MarkPainter(Sketch& sketch, const Eye& eye, const Palette& palette)
+      : m_sketch(sketch), m_eye(eye), m_palette(palette) {}
 
   // A ring on the ground round the foot of `side`.
   void weight(const Posture& posture, int side);

@@ -13,7 +13,8 @@ enum class PropPlace { Behind, Front };
 
 class PropPainter {
  public:
-  PropPainter(Sketch& sketch, const Eye& eye, const Palette& palette, const SceneKeys& scene, const Pose& pose)
+  PropPainter(Sketch& sketch, const Eye& eye, const Palette& palette, const SceneKeys& scene,
+              const Pose& pose)
       : m_sketch(sketch), m_eye(eye), m_palette(palette), m_scene(scene), m_pose(pose) {}
 
   // What lies on the ground or is ground.
@@ -26,7 +27,8 @@ class PropPainter {
   PropPlace placeOf(const SceneProp& prop, const Vec3& at) const;
   bool isCarried(const SceneProp& prop) const { return prop.prop.from() != v1::BODY_POINT_UNSPECIFIED; }
   DrawPoint see(const PropShape& shape, const Vec3& at, double x, double y, double z) const;
-  void quad(Layer layer, Colour fill, Colour line, const PropShape& shape, const Vec3& at, const Vec3 (&corners)[4]);
+  void quad(Layer layer, Colour fill, Colour line, const PropShape& shape, const Vec3& at,
+            const Vec3 (&corners)[4]);
   void bar(Colour colour, float width, const PropShape& shape, const Vec3& at, const Vec3& a, const Vec3& b);
   // A box from low to high: the faces that look toward the eye.
   void box(Colour fill, const PropShape& shape, const Vec3& at, const Vec3& low, const Vec3& high);
@@ -41,6 +43,8 @@ class PropPainter {
   void counter(const PropShape& shape, const Vec3& at);
   void roll(const PropShape& shape, const Vec3& at);
   void flat(const PropShape& shape, const Vec3& at);
+  void cushion(const PropShape& shape, const Vec3& at);
+  void mirror(const PropShape& shape, const Vec3& at);
   bool looksAtEye(const PropShape& shape, const Vec3& normal) const;
 
   Sketch& m_sketch;

@@ -1,14 +1,14 @@
-// A finished picture as plain data: what an adapter needs to put a figure on a screen, on paper or in SVG, and
-// nothing it would have to work out. Not here: how a picture comes about (figure.h).
+// A finished picture as plain data: what an adapter needs to put a figure on a screen, on paper or in SVG,
+// and nothing it would have to work out. Not here: how a picture comes about (figure.h).
 //
-// To paint one: set up a plain mapping of `frame` (x to the right, y down, body heights) to the place at hand,
-// the same scale both ways, clipped to it; then go through `ops` in order:
+// To paint one: set up a plain mapping of `frame` (x to the right, y down, body heights) to the place at
+// hand, the same scale both ways, clipped to it; then go through `ops` in order:
 //   Fill    path filled with `colour`, non-zero winding; no outline.
 //   Stroke  path drawn with a pen of `colour`, `width` (body heights), round caps and joins; no fill.
 //   Label   `labels[op.label]`: text centred on its point, cap height near `size`, bold, `colour`.
-// A path is `verb_count` verbs from `first_verb`, taking points from `first_point` on: Move 1, Line 1, Cubic 3
-// (two handles, then the end), Close 0. Every path begins with Move.
-// The picture is never mirrored for right-to-left layouts: left is a side of the person, not of the page.
+// A path is `verb_count` verbs from `first_verb`, taking points from `first_point` on: Move 1, Line 1, Cubic
+// 3 (two handles, then the end), Close 0. Every path begins with Move. The picture is never mirrored for
+// right-to-left layouts: left is a side of the person, not of the page.
 #pragma once
 
 #include <cstdint>
@@ -41,7 +41,8 @@ struct Box {
 enum class Verb : std::uint8_t { Move, Line, Cubic, Close };
 enum class OpKind : std::uint8_t { Fill, Stroke, Label };
 
-// What an operation belongs to, from far to near as a rule; for tests and for those who want to paint only some.
+// What an operation belongs to, from far to near as a rule; for tests and for those who want to paint only
+// some.
 enum class Layer : std::uint8_t { Ground, Prop, FarArm, FarLeg, Trunk, Head, NearLeg, NearArm, Mark, Letter };
 
 struct Op {

@@ -1,5 +1,6 @@
 // Run by the build: checks the clips and writes them as one source file.
-// newel_embed_clips <figure folder> <library folder> <output.cpp>; exit code 1 with "<file>:<line>: <reason>".
+// newel_embed_clips <figure folder> <library folder> <output.cpp>; exit code 1 with "<file>:<line>:
+// <reason>".
 #include <fstream>
 #include <iostream>
 

@@ -61,7 +61,7 @@ struct Figure::Parts {
   Palette palette;
   BodyShape shape;
   const ClipBook* clips = nullptr;
-  std::array<Choreography, 2> keys;  // side a on the left, on the right
+  std::array<Choreography, 2> keys;        // side a on the left, on the right
   std::array<std::vector<Box>, 2> frames;  // the same, one a scene
   Drawing drawing;
   Pose pose;
@@ -73,7 +73,8 @@ struct Figure::Parts {
     return !scene.view.stays() || moment.side_a == body.weaker;
   }
   void paint(const Moment& moment);
-  void paintBody(const SceneKeys& scene, Sketch& sketch, BodyPainter& painter, PropPainter& props, MarkPainter& marks, const Moment& moment);
+  void paintBody(const SceneKeys& scene, Sketch& sketch, BodyPainter& painter, PropPainter& props,
+                 MarkPainter& marks, const Moment& moment);
   void paintLetters(Sketch& sketch, const BodyPainter& painter, const Moment& moment);
   void paintMark(const SceneKeys& scene, MarkPainter& marks, const Moment& moment, bool ground);
   void flip();
@@ -86,7 +87,8 @@ Eye Figure::Parts::eyeOf(const SceneKeys& scene, const Moment& moment) const {
   const double elevation = radians(scene.view.elevation_deg());
   const double side = seesSideA(scene, moment) ? 1 : -1;
   Eye eye;
-  eye.toward = Vec3{std::sin(azimuth), side * std::cos(azimuth), 0} * std::cos(elevation) + Vec3{0, 0, std::sin(elevation)};
+  eye.toward = Vec3{std::sin(azimuth), side * std::cos(azimuth), 0} * std::cos(elevation) +
+               Vec3{0, 0, std::sin(elevation)};
   eye.right = unit(cross({0, 0, 1}, eye.toward), {1, 0, 0});
   eye.up = cross(eye.toward, eye.right);
   if (scene.follow) eye.shift = scene.travel * pose.run;
@@ -123,8 +125,8 @@ void Figure::Parts::paintMark(const SceneKeys& scene, MarkPainter& marks, const 
   }
 }
 
-void Figure::Parts::paintBody(const SceneKeys& scene, Sketch& sketch, BodyPainter& painter, PropPainter& props, MarkPainter& marks,
-                              const Moment& moment) {
+void Figure::Parts::paintBody(const SceneKeys& scene, Sketch& sketch, BodyPainter& painter,
+                              PropPainter& props, MarkPainter& marks, const Moment& moment) {
   const int near = painter.nearSide();
   const int far = 1 - near;
   const Posture& p = pose.posture;
@@ -182,7 +184,8 @@ void Figure::Parts::paint(const Moment& moment) {
   if (moment.side_a == v1::SIDE_RIGHT) flip();
 }
 
-// Adds what one scene's pictures cover while `side` is side a. Scenery without ends counts only near the body.
+// Adds what one scene's pictures cover while `side` is side a. Scenery without ends counts only near the
+// body.
 void Figure::Parts::addBounds(int scene, v1::Side side, Box& box, bool& empty) {
   const SceneKeys& keys_now = keysFor(side).scenes[scene];
   Moment moment;
@@ -239,10 +242,12 @@ Figure::Figure(Figure&&) noexcept = default;
 Figure& Figure::operator=(Figure&&) noexcept = default;
 Figure::~Figure() = default;
 
-absl::StatusOr<Figure> Figure::make(const std::string& exercise_id, const FigureBody& body, const FigureOptions& options,
-                                    const Catalogue& catalogue, const ClipBook& clips) {
+absl::StatusOr<Figure> Figure::make(const std::string& exercise_id, const FigureBody& body,
+                                    const FigureOptions& options, const Catalogue& catalogue,
+                                    const ClipBook& clips) {
   const v1::Exercise* exercise = catalogue.find(exercise_id);
-  if (exercise == nullptr) return absl::NotFoundError("exercise_id: there is no exercise \"" + exercise_id + "\"");
+  if (exercise == nullptr)
+    return absl::NotFoundError("exercise_id: there is no exercise \"" + exercise_id + "\"");
   const v1::Clip* clip = clips.find(exercise_id);
   if (clip == nullptr) return absl::NotFoundError("exercise_id: \"" + exercise_id + "\" has no figure");
   auto parts = std::make_unique<Parts>();
@@ -259,6 +264,12 @@ absl::StatusOr<Figure> Figure::make(const std::string& exercise_id, const Figure
   parts->keys[0] = keysOf(*clip, *exercise, support, {body.left, body.right});
   parts->keys[1] = keysOf(*clip, *exercise, support, {body.right, body.left});
   parts->findFrames();
+  // Room for frames between the ones just seen, so that drawing never has to make more.
+  Drawing& drawing = parts->drawing;
+  drawing.ops.reserve(drawing.ops.capacity() + 64);
+  drawing.verbs.reserve(drawing.verbs.capacity() + 1024);
+  drawing.points.reserve(drawing.points.capacity() + 2048);
+  drawing.labels.resize(8);
   return Figure(std::move(parts));
 }
 
@@ -294,7 +305,8 @@ Moment Figure::momentOfRun(double fraction, v1::Side working) const {
     const auto& phases = scenes[scene].phases;
     for (int phase = 0; phase < static_cast<int>(phases.size()); ++phase) {
       const double length = usualLength(phases[phase].kind);
-      const bool last = scene + 1 == static_cast<int>(scenes.size()) && phase + 1 == static_cast<int>(phases.size());
+      const bool last =
+          scene + 1 == static_cast<int>(scenes.size()) && phase + 1 == static_cast<int>(phases.size());
       if (left <= length || last) return momentOf(*this, scene, phase, std::min(1.0, left / length), working);
       left -= length;
     }
@@ -302,7 +314,8 @@ Moment Figure::momentOfRun(double fraction, v1::Side working) const {
   return momentOf(*this, 0, -1, 0, working);
 }
 
-absl::StatusOr<Moment> Figure::momentOfPhase(const std::string& phase_id, double fraction, v1::Side working) const {
+absl::StatusOr<Moment> Figure::momentOfPhase(const std::string& phase_id, double fraction,
+                                             v1::Side working) const {
   const auto& scenes = m_parts->keys[0].scenes;
   for (int scene = 0; scene < static_cast<int>(scenes.size()); ++scene) {
     const auto& phases = scenes[scene].phases;
@@ -321,8 +334,10 @@ std::vector<Moment> Figure::keyMoments(int most, v1::Side working) const {
   for (int scene = 0; scene < static_cast<int>(scenes.size()); ++scene) {
     for (int phase = 0; phase < static_cast<int>(scenes[scene].phases.size()); ++phase) {
       // The middle shows a movement with its arrow; its end is the next one's beginning.
-      if (!scenes[scene].phases[phase].frames.empty()) all.push_back(momentOf(*this, scene, phase, 0.5, working));
-      if (scenes[scene].phases[phase].frames.empty()) all.push_back(momentOf(*this, scene, phase, 0, working));
+      if (!scenes[scene].phases[phase].frames.empty())
+        all.push_back(momentOf(*this, scene, phase, 0.5, working));
+      if (scenes[scene].phases[phase].frames.empty())
+        all.push_back(momentOf(*this, scene, phase, 0, working));
     }
   }
   if (static_cast<int>(all.size()) <= most || most < 2) return all;
@@ -338,7 +353,8 @@ const Drawing& Figure::draw(const Moment& moment) {
 }
 
 std::string Figure::describe(const Moment& moment, const std::string& language) const {
-  return describeMoment(m_parts->keysFor(moment.side_a), moment, m_parts->body, m_parts->exercise, *m_parts->clips, language);
+  return describeMoment(m_parts->keysFor(moment.side_a), moment, m_parts->body, m_parts->exercise,
+                        *m_parts->clips, language);
 }
 
 const Choreography& Figure::choreography(v1::Side side_a) const { return m_parts->keysFor(side_a); }

@@ -56,8 +56,8 @@ class Figure {
   // ---- which moment ----
   // At `ms` of active time of a timeline of this exercise; clipped to its ends.
   Moment momentAt(const v1::Timeline& timeline, std::int64_t ms) const;
-  // `fraction` (0 to 1) of one whole run through all phases, each as long as its kind usually is. `working`: the
-  // side that works where sides alternate; UNSPECIFIED: the weaker.
+  // `fraction` (0 to 1) of one whole run through all phases, each as long as its kind usually is. `working`:
+  // the side that works where sides alternate; UNSPECIFIED: the weaker.
   Moment momentOfRun(double fraction, v1::Side working = v1::SIDE_UNSPECIFIED) const;
   // `fraction` of one phase. kNotFound when there is no such phase.
   absl::StatusOr<Moment> momentOfPhase(const std::string& phase_id, double fraction,

@@ -29,10 +29,10 @@ struct LegGoal {
   static constexpr int kCount = 7;
   LegHow how = LegHow::kAngles;
   std::array<double, kCount> n{};
-  double lift = 0;      // kPrint: of the way that ends here
-  bool air = false;     // kPrint: not on the ground
-  int prop = -1;        // kRoll
-  Turn hip, ankle;      // kTurns: thigh seen from the pelvis, foot seen from the shank
+  double lift = 0;   // kPrint: of the way that ends here
+  bool air = false;  // kPrint: not on the ground
+  int prop = -1;     // kRoll
+  Turn hip, ankle;   // kTurns: thigh seen from the pelvis, foot seen from the shank
 };
 
 struct ArmGoal {
@@ -42,11 +42,11 @@ struct ArmGoal {
   static constexpr int kElbowOut = 5;
   ArmHow how = ArmHow::kAngles;
   std::array<double, kCount> n{};
-  int prop = -1;        // kPoint: what is held; -1 after mixing two different things
+  int prop = -1;  // kPoint: what is held; -1 after mixing two different things
   v1::Grip grip = v1::GRIP_UNSPECIFIED;
   v1::BodyPart part = v1::BODY_PART_UNSPECIFIED;
-  bool fist = false;    // kPlant, or fingertips only on kPoint when false
-  Turn shoulder, wrist; // kTurns: upper arm seen from the chest, hand seen from the forearm
+  bool fist = false;     // kPlant, or fingertips only on kPoint when false
+  Turn shoulder, wrist;  // kTurns: upper arm seen from the chest, hand seen from the forearm
 };
 
 struct Goal {

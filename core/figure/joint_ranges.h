@@ -11,17 +11,40 @@
 namespace newel {
 
 enum Joint {
-  kHipFlexion, kHipExtension, kHipAbduction, kHipAdduction, kHipInward, kHipOutward,
-  kKneeFlexion, kKneeExtension, kAnkleUp, kAnkleDown, kFootIn, kFootOut,
-  kShoulderFlexion, kShoulderExtension, kShoulderAbduction, kShoulderInward, kShoulderOutward,
-  kElbowFlexion, kElbowExtension, kWristFlexion, kWristExtension,
-  kNeckFlexion, kNeckExtension, kNeckSide, kNeckTurn,
-  kSpineFlexion, kSpineExtension, kSpineSide, kSpineTurn,
+  kHipFlexion,
+  kHipExtension,
+  kHipAbduction,
+  kHipAdduction,
+  kHipInward,
+  kHipOutward,
+  kKneeFlexion,
+  kKneeExtension,
+  kAnkleUp,
+  kAnkleDown,
+  kFootIn,
+  kFootOut,
+  kShoulderFlexion,
+  kShoulderExtension,
+  kShoulderAbduction,
+  kShoulderInward,
+  kShoulderOutward,
+  kElbowFlexion,
+  kElbowExtension,
+  kWristFlexion,
+  kWristExtension,
+  kNeckFlexion,
+  kNeckExtension,
+  kNeckSide,
+  kNeckTurn,
+  kSpineFlexion,
+  kSpineExtension,
+  kSpineSide,
+  kSpineTurn,
   kJointCount
 };
 
 struct JointRange {
-  const char* name;   // as in LimitException.joint
+  const char* name;  // as in LimitException.joint
   double limit_deg;
 };
 const JointRange& rangeOf(Joint joint);

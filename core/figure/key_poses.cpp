@@ -88,7 +88,8 @@ class KeyMaker {
     if (pose.has_leg_a_bare()) setBare(kSideA, pose.leg_a_bare());
     if (pose.has_leg_b_bare()) setBare(kSideB, pose.leg_b_bare());
     if (!pose.arms().empty()) m_running.arms.assign(pose.arms().begin(), pose.arms().end());
-    for (const auto& move : pose.props()) m_running.props[indexOf(keys, move.prop())] = {move.x(), move.y(), move.z()};
+    for (const auto& move : pose.props())
+      m_running.props[indexOf(keys, move.prop())] = {move.x(), move.y(), move.z()};
   }
 
   void setLeg(int side, const v1::Leg& leg) {
@@ -139,7 +140,8 @@ class KeyMaker {
       case v1::Leg::kPrint: {
         const auto& print = leg.print();
         goal.how = LegHow::kPrint;
-        goal.n = {print.x(), print.y(), print.z(), print.toe_out_deg(), print.pitch_deg(), print.knee_out_deg(),
+        goal.n = {print.x(),           print.y(),         print.z(),
+                  print.toe_out_deg(), print.pitch_deg(), print.knee_out_deg(),
                   print.slope_deg()};
         goal.lift = print.lift();
         goal.air = print.air();
@@ -148,7 +150,8 @@ class KeyMaker {
       case v1::Leg::kKneel: {
         const auto& kneel = leg.kneel();
         goal.how = LegHow::kKneel;
-        goal.n = {kneel.x(), kneel.y(), kneel.z(), kneel.shank_out_deg(), kneel.shank_up_deg(), kneel.ankle_deg()};
+        goal.n = {kneel.x(),        kneel.y(), kneel.z(), kneel.shank_out_deg(), kneel.shank_up_deg(),
+                  kneel.ankle_deg()};
         break;
       }
       case v1::Leg::kOverRoll:
@@ -198,7 +201,8 @@ class KeyMaker {
         break;
       default: {
         const auto& angles = arm.angles();
-        result.n = {angles.flex_deg(), angles.out_deg(), angles.turn_deg(), angles.elbow_deg(), angles.wrist_deg()};
+        result.n = {angles.flex_deg(), angles.out_deg(), angles.turn_deg(), angles.elbow_deg(),
+                    angles.wrist_deg()};
       }
     }
     if (result.how != ArmHow::kAngles) result.n[ArmGoal::kElbowOut] = arm.elbow_out_deg();

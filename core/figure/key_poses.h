@@ -15,8 +15,8 @@
 namespace newel {
 
 struct KeyPose {
-  double at = 1;    // share of its phase
-  Goal goal;        // the height of the hips is said outright
+  double at = 1;  // share of its phase
+  Goal goal;      // the height of the hips is said outright
   Posture posture;
 };
 

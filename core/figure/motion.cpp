@@ -17,17 +17,19 @@ struct Neighbours {
   const KeyPose* before = nullptr;  // may be absent
   const KeyPose* a = nullptr;
   const KeyPose* b = nullptr;
-  const KeyPose* after = nullptr;   // may be absent
+  const KeyPose* after = nullptr;  // may be absent
   double before_at = 0;
   double a_at = 0;
-  double share = 0;                 // between a and b
+  double share = 0;  // between a and b
 };
 
 double mixNumber(double before, double a, double b, double after, const Neighbours& keys) {
   const double span = keys.b->at - keys.a_at;
   const double here = (b - a) / span;
-  const double start = keys.before == nullptr ? here : slopeAt((a - before) / (keys.a_at - keys.before_at), here);
-  const double end = keys.after == nullptr ? here : slopeAt(here, (after - b) / (keys.after->at - keys.b->at));
+  const double start =
+      keys.before == nullptr ? here : slopeAt((a - before) / (keys.a_at - keys.before_at), here);
+  const double end =
+      keys.after == nullptr ? here : slopeAt(here, (after - b) / (keys.after->at - keys.b->at));
   const double u = keys.share;
   const double v = 1 - u;
   return a * v * v * (1 + 2 * u) + b * u * u * (1 + 2 * v) + span * (start * v * v * u - end * u * u * v);
@@ -66,7 +68,8 @@ void mixLeg(LegGoal& out, const Neighbours& keys, int side) {
   const LegPosture& pa = keys.a->posture.legs[side];
   const LegPosture& pb = keys.b->posture.legs[side];
   out.how = LegHow::kTurns;
-  out.hip = between(inverse(keys.a->posture.pelvis) * pa.thigh, inverse(keys.b->posture.pelvis) * pb.thigh, u);
+  out.hip =
+      between(inverse(keys.a->posture.pelvis) * pa.thigh, inverse(keys.b->posture.pelvis) * pb.thigh, u);
   out.n[0] = legBend(pa) + (legBend(pb) - legBend(pa)) * u;
   out.ankle = between(inverse(pa.shank) * pa.foot, inverse(pb.shank) * pb.foot, u);
   out.air = true;
@@ -88,7 +91,8 @@ void mixArm(ArmGoal& out, const Neighbours& keys, int side) {
   const ArmPosture& pa = keys.a->posture.arms[side];
   const ArmPosture& pb = keys.b->posture.arms[side];
   out.how = ArmHow::kTurns;
-  out.shoulder = between(inverse(keys.a->posture.chest) * pa.upper, inverse(keys.b->posture.chest) * pb.upper, u);
+  out.shoulder =
+      between(inverse(keys.a->posture.chest) * pa.upper, inverse(keys.b->posture.chest) * pb.upper, u);
   out.n[0] = elbowBend(pa) + (elbowBend(pb) - elbowBend(pa)) * u;
   out.wrist = between(inverse(pa.fore) * pa.hand, inverse(pb.fore) * pb.hand, u);
   out.fist = (u < 0.5 ? pa : pb).closed;
@@ -104,7 +108,8 @@ void mixPoses(const Choreography& keys, const SceneKeys& scene, const Neighbours
       [](const KeyPose&) { return true; });
   for (int side = 0; side < 2; ++side) mixLeg(goal.legs[side], near, side);
   for (int side = 0; side < 2; ++side) mixArm(goal.arms[side], near, side);
-  for (int i = 0; i < kMostProps; ++i) goal.props[i] = mix(near.a->goal.props[i], near.b->goal.props[i], near.share);
+  for (int i = 0; i < kMostProps; ++i)
+    goal.props[i] = mix(near.a->goal.props[i], near.b->goal.props[i], near.share);
   goal.trunk.stands = false;
   goal.trunk.stand_deg = kLeastBendDeg;
   double& height = goal.trunk.n[TrunkGoal::kZ];
@@ -149,7 +154,8 @@ bool holdsThrough(const ArmGoal& from, const ArmGoal& to, const Goal& a, const G
   if (from.how != ArmHow::kPoint && from.how != ArmHow::kPlant) return false;
   // What is held may itself move.
   const Vec3 way = from.prop < 0 ? Vec3{} : b.props[from.prop] - a.props[from.prop];
-  return near(from.n[0] + way.x, to.n[0]) && near(from.n[1] + way.y, to.n[1]) && near(from.n[2] + way.z, to.n[2]);
+  return near(from.n[0] + way.x, to.n[0]) && near(from.n[1] + way.y, to.n[1]) &&
+         near(from.n[2] + way.z, to.n[2]);
 }
 
 void poseAt(const Choreography& keys, const Moment& moment, Pose& pose) {
@@ -261,7 +267,8 @@ Moment momentAt(const Choreography& keys, const v1::Clip& clip, const v1::Timeli
     moment.phase = -1;
     return moment;
   }
-  moment.fraction = std::clamp(static_cast<double>(ms - beat.start_ms()) / static_cast<double>(beat.length_ms()), 0.0, 1.0);
+  moment.fraction =
+      std::clamp(static_cast<double>(ms - beat.start_ms()) / static_cast<double>(beat.length_ms()), 0.0, 1.0);
   return moment;
 }
 

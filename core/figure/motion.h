@@ -11,9 +11,9 @@ namespace newel {
 // One moment of an exercise.
 struct Moment {
   int scene = 0;
-  int phase = -1;          // in the scene; -1 is the start (get ready, rest, change of side)
-  double fraction = 0;     // of the phase in time, 0 to 1
-  bool first_run = true;   // the scene's phases run for the first time
+  int phase = -1;         // in the scene; -1 is the start (get ready, rest, change of side)
+  double fraction = 0;    // of the phase in time, 0 to 1
+  bool first_run = true;  // the scene's phases run for the first time
   v1::Side side_a = v1::SIDE_LEFT;
   bool operator==(const Moment&) const = default;
 };
@@ -21,13 +21,15 @@ struct Moment {
 struct Pose {
   Goal goal;
   Posture posture;
-  double run = 0;          // how much of the scene's phases is done, eased, 0 to 1: the view follows it
+  double run = 0;  // how much of the scene's phases is done, eased, 0 to 1: the view follows it
 };
 
-// Eased by least jerk between rest and rest; a hold holds. No allocation. `moment` must be of this choreography.
+// Eased by least jerk between rest and rest; a hold holds. No allocation. `moment` must be of this
+// choreography.
 void poseAt(const Choreography& keys, const Moment& moment, Pose& pose);
 
-// Does the leg stand on the same print (or kneel on the same place) during the whole way between two key poses?
+// Does the leg stand on the same print (or kneel on the same place) during the whole way between two key
+// poses?
 bool standsThrough(const LegGoal& from, const LegGoal& to);
 // Does the hand stay on the same thing at the same place?
 bool holdsThrough(const ArmGoal& from, const ArmGoal& to, const Goal& a, const Goal& b);

@@ -4,7 +4,8 @@ namespace newel {
 namespace {
 
 constexpr Colour hex(std::uint32_t rgb) {
-  return {static_cast<std::uint8_t>(rgb >> 16), static_cast<std::uint8_t>(rgb >> 8), static_cast<std::uint8_t>(rgb)};
+  return {static_cast<std::uint8_t>(rgb >> 16), static_cast<std::uint8_t>(rgb >> 8),
+          static_cast<std::uint8_t>(rgb)};
 }
 
 void setPerson(Palette& palette, const v1::Appearance& appearance) {

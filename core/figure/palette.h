@@ -1,4 +1,5 @@
-// The figure's colours. Ink, rail, brass and the papers are the project's own roles; the rest is the figure's.
+// The figure's colours. Ink, rail, brass and the papers are the project's own roles; the rest is the
+// figure's.
 #pragma once
 
 #include "core/figure/drawing.h"
@@ -31,7 +32,7 @@ struct Palette {
   Colour wood_line;
   Colour floor;
   Colour floor_line;
-  Colour cloth;       // scarf, towel
+  Colour cloth;  // scarf, towel
   Colour skin;
   Colour hair;
 };

@@ -28,7 +28,8 @@ struct ArmPosture {
 // Lengths in body heights, in the axes of clip.proto (side a at +y). Lost parts are there as if they were not
 // lost: what is drawn and weighed is decided by the limb's state.
 struct Posture {
-  Vec3 hips, waist, ribs, neck, head;  // middle of the hip joints, the two bends, between the shoulders, head's centre
+  Vec3 hips, waist, ribs, neck,
+      head;  // middle of the hip joints, the two bends, between the shoulders, head's centre
   Turn pelvis, belly, chest, skull;
   std::array<LegPosture, 2> legs;
   std::array<ArmPosture, 2> arms;

@@ -13,15 +13,15 @@ struct Usual {
 
 const std::map<v1::PropKind, Usual>& usualSizes() {
   static const std::map<v1::PropKind, Usual> kUsual = {
-      {v1::PROP_KIND_CHAIR, {0.25, 0.27, 0.255, 0}},   {v1::PROP_KIND_ROLLING_CHAIR, {0.25, 0.27, 0.255, 0}},
-      {v1::PROP_KIND_STOOL, {0.22, 0.22, 0.255, 0}},   {v1::PROP_KIND_COUNTER, {0.3, 1, 0.53, 0}},
-      {v1::PROP_KIND_BED, {0.6, 1.2, 0.3, 0}},         {v1::PROP_KIND_KERB, {0.5, 0.6, 0.085, 0}},
-      {v1::PROP_KIND_RAIL, {1, 0, 0.53, 0}},           {v1::PROP_KIND_STAIRS, {0.17, 0.5, 0, 0.1}},
-      {v1::PROP_KIND_RAMP, {1.2, 0.5, 0, 0.1}},        {v1::PROP_KIND_MAT, {1.2, 0.5, 0, 0}},
-      {v1::PROP_KIND_FLOOR, {1.2, 0.5, 0, 0}},         {v1::PROP_KIND_WALL, {0, 0.8, 1, 0}},
-      {v1::PROP_KIND_ROLL, {0, 0.3, 0.11, 0}},         {v1::PROP_KIND_CUSHION, {0.2, 0.25, 0.08, 0}},
-      {v1::PROP_KIND_LINE, {1, 0.02, 0, 0}},           {v1::PROP_KIND_MIRROR, {0, 0.35, 0.9, 0}},
-      {v1::PROP_KIND_BALL, {0, 0, 0.13, 0}},           {v1::PROP_KIND_TOWEL, {0, 0.05, 0, 0}},
+      {v1::PROP_KIND_CHAIR, {0.25, 0.27, 0.255, 0}}, {v1::PROP_KIND_ROLLING_CHAIR, {0.25, 0.27, 0.255, 0}},
+      {v1::PROP_KIND_STOOL, {0.22, 0.22, 0.255, 0}}, {v1::PROP_KIND_COUNTER, {0.3, 1, 0.53, 0}},
+      {v1::PROP_KIND_BED, {0.6, 1.2, 0.3, 0}},       {v1::PROP_KIND_KERB, {0.5, 0.6, 0.085, 0}},
+      {v1::PROP_KIND_RAIL, {1, 0, 0.53, 0}},         {v1::PROP_KIND_STAIRS, {0.17, 0.5, 0, 0.1}},
+      {v1::PROP_KIND_RAMP, {1.2, 0.5, 0, 0.1}},      {v1::PROP_KIND_MAT, {1.2, 0.5, 0, 0}},
+      {v1::PROP_KIND_FLOOR, {1.2, 0.5, 0, 0}},       {v1::PROP_KIND_WALL, {0, 0.8, 1, 0}},
+      {v1::PROP_KIND_ROLL, {0, 0.3, 0.11, 0}},       {v1::PROP_KIND_CUSHION, {0.2, 0.25, 0.08, 0}},
+      {v1::PROP_KIND_LINE, {1, 0.02, 0, 0}},         {v1::PROP_KIND_MIRROR, {0, 0.35, 0.9, 0}},
+      {v1::PROP_KIND_BALL, {0, 0, 0.13, 0}},         {v1::PROP_KIND_TOWEL, {0, 0.05, 0, 0}},
       {v1::PROP_KIND_BAND, {0, 0.02, 0, 0}},
   };
   return kUsual;
@@ -74,7 +74,8 @@ bool hasGrip(v1::PropKind kind, v1::Grip grip) {
     case v1::GRIP_BACK:
       return kind == v1::PROP_KIND_CHAIR || kind == v1::PROP_KIND_ROLLING_CHAIR;
     case v1::GRIP_SEAT:
-      return kind == v1::PROP_KIND_CHAIR || kind == v1::PROP_KIND_ROLLING_CHAIR || kind == v1::PROP_KIND_STOOL;
+      return kind == v1::PROP_KIND_CHAIR || kind == v1::PROP_KIND_ROLLING_CHAIR ||
+             kind == v1::PROP_KIND_STOOL;
     case v1::GRIP_BAR:
       return kind == v1::PROP_KIND_RAIL || kind == v1::PROP_KIND_COUNTER || kind == v1::PROP_KIND_BED ||
              kind == v1::PROP_KIND_WALL;

@@ -3,22 +3,23 @@
 //
 // What the sizes of a v1::Prop mean, and what they are when 0 (ours, no source, from usual furniture beside a
 // person of 1.70 m):
-//   CHAIR, ROLLING_CHAIR  at: the floor under the seat's middle; it faces as turn says. length .25 (depth of the
+//   CHAIR, ROLLING_CHAIR  at: the floor under the seat's middle; it faces as turn says. length .25 (depth of
+//   the
 //                         seat), width .27, height .255 (of the seat); the back ends at .52
 //   STOOL                 the same without a back
 //   COUNTER, BED, KERB    at: the floor under the middle of the near long edge's face, which looks against x;
 //                         length .3/.6/.5 (away from the person), width 1/1.2/.6 (along the edge),
 //                         height .53/.3/.085
-//   RAIL                  at: the floor under its middle; runs along x; length 1, height .53 (at the middle), rise 0
-//   STAIRS                at: the foot of the first riser, middle of the width; length .17 (of one tread),
+//   RAIL                  at: the floor under its middle; runs along x; length 1, height .53 (at the middle),
+//   rise 0 STAIRS                at: the foot of the first riser, middle of the width; length .17 (of one
+//   tread),
 //                         width .5, rise .1 (of one step; under 0: going down)
-//   RAMP                  at: where it begins, middle of the width; length 1.2, width .5, rise .1 (over the length)
-//   MAT, FLOOR            at: its middle; length 1.2 (along x), width .5
-//   WALL                  at: the floor at its foot; it looks against x; width .8, height 1
-//   ROLL                  at: the middle of its axis, which runs from side to side; width .3, height .11 (thickness)
-//   CUSHION               at: the middle of its underside; length .2, width .25, height .08
-//   LINE                  at: its middle; runs along x; length 1, width .02
-//   MIRROR                at: the floor below it; looks against x; width .35, height .9
+//   RAMP                  at: where it begins, middle of the width; length 1.2, width .5, rise .1 (over the
+//   length) MAT, FLOOR            at: its middle; length 1.2 (along x), width .5 WALL                  at:
+//   the floor at its foot; it looks against x; width .8, height 1 ROLL                  at: the middle of its
+//   axis, which runs from side to side; width .3, height .11 (thickness) CUSHION               at: the middle
+//   of its underside; length .2, width .25, height .08 LINE                  at: its middle; runs along x;
+//   length 1, width .02 MIRROR                at: the floor below it; looks against x; width .35, height .9
 //   BALL                  at its middle; height .13 (thickness). TOWEL, BAND: from one point to another
 #pragma once
 
@@ -49,11 +50,12 @@ bool hasGrip(v1::PropKind kind, v1::Grip grip);
 // Direction of the bar or edge under that hand.
 Vec3 gripDirection(const PropShape& shape, v1::Grip grip);
 
-// Height of the highest solid surface of the prop at (x, y) that a foot or seat may rest on; -1 where it has none.
+// Height of the highest solid surface of the prop at (x, y) that a foot or seat may rest on; -1 where it has
+// none.
 double surfaceHeight(const PropShape& shape, const Vec3& at, double x, double y);
 
-// How deep a ball of radius `radius` at `centre` is inside the prop; 0 or less when outside. Legs of furniture
-// and thin bars do not count.
+// How deep a ball of radius `radius` at `centre` is inside the prop; 0 or less when outside. Legs of
+// furniture and thin bars do not count.
 double depthInside(const PropShape& shape, const Vec3& at, const Vec3& centre, double radius);
 
 }  // namespace newel

@@ -25,10 +25,10 @@ void place(std::string& out, const Drawing& drawing, double x, double y) {
   const double scale = std::min(kPicture / frame.width(), kPicture / frame.height());
   const double left = x + (kCell - frame.width() * scale) / 2;
   const double top = y + (kCell - frame.height() * scale) / 2;
-  out += format("<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" rx=\"6\" fill=\"#ffffff\"/>\n", x + 4, y + 4,
-                kCell - 8, kCell - 8);
-  out += format("<svg x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" ", left, top, frame.width() * scale,
-                frame.height() * scale);
+  out += format("<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" rx=\"6\" fill=\"#ffffff\"/>\n",
+                x + 4, y + 4, kCell - 8, kCell - 8);
+  out += format("<svg x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" ", left, top,
+                frame.width() * scale, frame.height() * scale);
   out += "viewBox=\"" + svgViewBox(frame) + "\">\n";
   appendSvg(out, drawing);
   out += "</svg>\n";
@@ -45,8 +45,9 @@ FigureBody dressed(FigureBody body, v1::ProsthesisUse asked, v1::ProsthesisUse e
 }  // namespace
 
 absl::StatusOr<std::string> figureSheet(const FigureBody& body, int poses, const std::string& language,
-                                        const std::vector<std::string>& exercise_ids, v1::ProsthesisUse either,
-                                        const FigureOptions& options, const Catalogue& catalogue, const ClipBook& clips) {
+                                        const std::vector<std::string>& exercise_ids,
+                                        v1::ProsthesisUse either, const FigureOptions& options,
+                                        const Catalogue& catalogue, const ClipBook& clips) {
   std::vector<std::string> ids = exercise_ids;
   if (ids.empty()) {
     for (const v1::Clip& clip : clips.clips()) ids.push_back(clip.exercise_id());
@@ -54,12 +55,15 @@ absl::StatusOr<std::string> figureSheet(const FigureBody& body, int poses, const
   const int columns = std::clamp(poses, 1, 6);
   const double width = columns * kCell;
   const double height = static_cast<double>(ids.size()) * (kCell + kCaption);
-  std::string out = format("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%.0f\" height=\"%.0f\" viewBox=\"0 0 %.0f %.0f\">\n",
-                           width, height, width, height);
-  out += format("<rect x=\"0\" y=\"0\" width=\"%.0f\" height=\"%.0f\" fill=\"#faf6ee\"/>\n", width, height, 0, 0);
+  std::string out = format(
+      "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%.0f\" height=\"%.0f\" viewBox=\"0 0 %.0f %.0f\">\n",
+      width, height, width, height);
+  out += format("<rect x=\"0\" y=\"0\" width=\"%.0f\" height=\"%.0f\" fill=\"#faf6ee\"/>\n", width, height, 0,
+                0);
   for (std::size_t row = 0; row < ids.size(); ++row) {
     const v1::Exercise* exercise = catalogue.find(ids[row]);
-    if (exercise == nullptr) return absl::NotFoundError("exercise_id: there is no exercise \"" + ids[row] + "\"");
+    if (exercise == nullptr)
+      return absl::NotFoundError("exercise_id: there is no exercise \"" + ids[row] + "\"");
     absl::StatusOr<Figure> figure =
         Figure::make(ids[row], dressed(body, exercise->prosthesis(), either), options, catalogue, clips);
     if (!figure.ok()) return figure.status();
@@ -71,8 +75,10 @@ absl::StatusOr<std::string> figureSheet(const FigureBody& body, int poses, const
       out += "</g>\n";
     }
     const v1::ExerciseWords* words = wordsOrEnglish(catalogue, ids[row], language);
-    out += format("<text x=\"%.0f\" y=\"%.0f\" font-family=\"Noto Sans, sans-serif\" font-size=\"%.0f\" fill=\"#1d2b2a\">", 12,
-                  y + kCell + 18, 17, 0);
+    out += format(
+        "<text x=\"%.0f\" y=\"%.0f\" font-family=\"Noto Sans, sans-serif\" font-size=\"%.0f\" "
+        "fill=\"#1d2b2a\">",
+        12, y + kCell + 18, 17, 0);
     out += svgText(words == nullptr ? ids[row] : words->title()) + "</text>\n";
   }
   return out + "</svg>\n";

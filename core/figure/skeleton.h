@@ -19,9 +19,9 @@ inline constexpr double kFootLength = 0.152;
 inline constexpr double kUpperArm = 0.186;
 inline constexpr double kForearm = 0.146;
 inline constexpr double kHand = 0.108;
-inline constexpr double kTrunk = 0.288;         // hip to shoulder
-inline constexpr double kHeadAndNeck = 0.182;   // shoulder to crown
-inline constexpr double kHeadHeight = 0.130;    // chin to crown
+inline constexpr double kTrunk = 0.288;        // hip to shoulder
+inline constexpr double kHeadAndNeck = 0.182;  // shoulder to crown
+inline constexpr double kHeadHeight = 0.130;   // chin to crown
 inline constexpr double kShoulderBreadth = 0.259;
 inline constexpr double kHipBreadth = 0.191;
 inline constexpr double kHipHeight = 0.530;
@@ -36,11 +36,11 @@ inline constexpr double kPelvis = 0.080;
 inline constexpr double kBelly = 0.095;
 inline constexpr double kChest = kTrunk - kPelvis - kBelly;
 inline constexpr double kHeadCentre = kHeadAndNeck - kHeadHeight / 2;  // above the shoulders
-inline constexpr double kHeel = 0.040;                   // behind the ankle
-inline constexpr double kBall = 0.078;                   // before the ankle
-inline constexpr double kToe = kFootLength - kHeel;      // before the ankle
-inline constexpr double kGrip = 0.045;                   // wrist to the middle of a closed hand
-inline constexpr double kFingertip = 0.100;              // wrist to where fingertips touch
+inline constexpr double kHeel = 0.040;                                 // behind the ankle
+inline constexpr double kBall = 0.078;                                 // before the ankle
+inline constexpr double kToe = kFootLength - kHeel;                    // before the ankle
+inline constexpr double kGrip = 0.045;                                 // wrist to the middle of a closed hand
+inline constexpr double kFingertip = 0.100;                            // wrist to where fingertips touch
 }  // namespace lengths
 
 // Masses as shares of body mass and centres of mass as shares of the segment from its near end: Dempster, as

@@ -33,7 +33,8 @@ void Sketch::close() { m_drawing.verbs.push_back(Verb::Close); }
 
 // From the angle `from` to `to` (radians, `to` may pass a full turn), the pen already at the beginning.
 void Sketch::arc(DrawPoint centre, float radius, double from, double to) {
-  const int parts = std::max(1, static_cast<int>(std::ceil(std::fabs(to - from) / (std::numbers::pi / 2) - 1e-6)));
+  const int parts =
+      std::max(1, static_cast<int>(std::ceil(std::fabs(to - from) / (std::numbers::pi / 2) - 1e-6)));
   const double step = (to - from) / parts;
   const double reach = 4.0 / 3 * std::tan(step / 4) * radius;
   for (int i = 0; i < parts; ++i) {
@@ -41,8 +42,8 @@ void Sketch::arc(DrawPoint centre, float radius, double from, double to) {
     const double b = a + step;
     const DrawPoint start = plus(centre, radius * std::cos(a), radius * std::sin(a));
     const DrawPoint end = plus(centre, radius * std::cos(b), radius * std::sin(b));
-    cubic(plus(start, -reach * std::sin(a), reach * std::cos(a)), plus(end, reach * std::sin(b), -reach * std::cos(b)),
-          end);
+    cubic(plus(start, -reach * std::sin(a), reach * std::cos(a)),
+          plus(end, reach * std::sin(b), -reach * std::cos(b)), end);
   }
 }
 
@@ -75,7 +76,8 @@ void Sketch::smoothPath(const DrawPoint* points, std::size_t count, bool closed)
     const DrawPoint a = at(i);
     const DrawPoint b = at(i + 1);
     const DrawPoint after = at(i + 2);
-    cubic(plus(a, (b.x - before.x) / 6, (b.y - before.y) / 6), plus(b, -(after.x - a.x) / 6, -(after.y - a.y) / 6), b);
+    cubic(plus(a, (b.x - before.x) / 6, (b.y - before.y) / 6),
+          plus(b, -(after.x - a.x) / 6, -(after.y - a.y) / 6), b);
   }
   if (closed) close();
 }
@@ -137,7 +139,8 @@ void Sketch::polygon(const DrawPoint* points, std::size_t count) {
 
 void Sketch::endGroup() {
   if (m_piece_count == 0) return;
-  if (m_width > 0) add(OpKind::Stroke, m_layer, m_line, m_width, m_pieces[0].first_verb, m_pieces[0].first_point);
+  if (m_width > 0)
+    add(OpKind::Stroke, m_layer, m_line, m_width, m_pieces[0].first_verb, m_pieces[0].first_point);
   std::size_t i = 0;
   while (i < m_piece_count) {
     std::size_t end = i + 1;
@@ -153,7 +156,8 @@ void Sketch::line(Layer layer, Colour ink, float width, DrawPoint a, DrawPoint b
   polyline(layer, ink, width, points, 2, false);
 }
 
-void Sketch::polyline(Layer layer, Colour ink, float width, const DrawPoint* points, std::size_t count, bool closed) {
+void Sketch::polyline(Layer layer, Colour ink, float width, const DrawPoint* points, std::size_t count,
+                      bool closed) {
   const auto verb = static_cast<std::uint32_t>(m_drawing.verbs.size());
   const auto point = static_cast<std::uint32_t>(m_drawing.points.size());
   move(points[0]);
@@ -185,10 +189,10 @@ void Sketch::fillBlob(Layer layer, Colour fill, const DrawPoint* points, std::si
   add(OpKind::Fill, layer, fill, 0, verb, point);
 }
 
-void Sketch::fillDisc(Layer layer, Colour fill, const Disc& disc) {
+void Sketch::fillHull(Layer layer, Colour fill, const Disc& a, const Disc& b) {
   const auto verb = static_cast<std::uint32_t>(m_drawing.verbs.size());
   const auto point = static_cast<std::uint32_t>(m_drawing.points.size());
-  hullPath(disc, disc);
+  hullPath(a, b);
   add(OpKind::Fill, layer, fill, 0, verb, point);
 }
 
@@ -199,12 +203,15 @@ void Sketch::hatch(Layer layer, Colour ink, float width, float spacing, const Di
   const double along_y = (b.at.y - a.at.y) / apart;
   // Lines run at 45 degrees to the axis; across them is the direction in which they follow each other.
   const double c = std::numbers::sqrt2 / 2;
-  const DrawPoint run{static_cast<float>((along_x - along_y) * c), static_cast<float>((along_x + along_y) * c)};
+  const DrawPoint run{static_cast<float>((along_x - along_y) * c),
+                      static_cast<float>((along_x + along_y) * c)};
   const DrawPoint next{-run.y, run.x};
   const auto verb = static_cast<std::uint32_t>(m_drawing.verbs.size());
   const auto point = static_cast<std::uint32_t>(m_drawing.points.size());
-  const double from = std::min(-a.radius, static_cast<float>((b.at.x - a.at.x) * next.x + (b.at.y - a.at.y) * next.y) - b.radius);
-  const double to = std::max(a.radius, static_cast<float>((b.at.x - a.at.x) * next.x + (b.at.y - a.at.y) * next.y) + b.radius);
+  const double from = std::min(
+      -a.radius, static_cast<float>((b.at.x - a.at.x) * next.x + (b.at.y - a.at.y) * next.y) - b.radius);
+  const double to = std::max(
+      a.radius, static_cast<float>((b.at.x - a.at.x) * next.x + (b.at.y - a.at.y) * next.y) + b.radius);
   // The hull is the union of discs between the ends: a line meets it where it meets any of them.
   constexpr int kDiscs = 24;
   for (double off = from + spacing / 2; off < to; off += spacing) {

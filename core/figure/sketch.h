@@ -51,12 +51,14 @@ class Sketch {
   // A closed smooth curve through the points.
   void fillBlob(Layer layer, Colour fill, const DrawPoint* points, std::size_t count);
   void line(Layer layer, Colour ink, float width, DrawPoint a, DrawPoint b);
-  void polyline(Layer layer, Colour ink, float width, const DrawPoint* points, std::size_t count, bool closed);
+  void polyline(Layer layer, Colour ink, float width, const DrawPoint* points, std::size_t count,
+                bool closed);
   void curve(Layer layer, Colour ink, float width, const DrawPoint* points, std::size_t count);
   // Parallel lines, 45 degrees to the axis from a to b, over the hull of the two discs and inside it.
   void hatch(Layer layer, Colour ink, float width, float spacing, const Disc& a, const Disc& b);
   void label(Colour ink, const std::string& text, DrawPoint at, float size);
-  void fillDisc(Layer layer, Colour fill, const Disc& disc);
+  void fillHull(Layer layer, Colour fill, const Disc& a, const Disc& b);
+  void fillDisc(Layer layer, Colour fill, const Disc& disc) { fillHull(layer, fill, disc, disc); }
 
  private:
   struct Piece {
@@ -72,7 +74,8 @@ class Sketch {
   void smoothPath(const DrawPoint* points, std::size_t count, bool closed);
   void beginPiece();
   void endPiece();
-  Op& add(OpKind kind, Layer layer, Colour colour, float width, std::uint32_t first_verb, std::uint32_t first_point);
+  Op& add(OpKind kind, Layer layer, Colour colour, float width, std::uint32_t first_verb,
+          std::uint32_t first_point);
 
   Drawing& m_drawing;
   std::array<Piece, 64> m_pieces{};

@@ -139,7 +139,8 @@ void setLeg(Posture& posture, const Goal& goal, int side, const Ground& ground) 
       kneelLeg(leg, asked, side);
       break;
     case LegHow::kAngles:
-      leg.thigh = posture.pelvis * aboutY(-n[0]) * aboutX(outward(side) * n[1]) * aboutZ(outward(side) * n[2]);
+      leg.thigh =
+          posture.pelvis * aboutY(-n[0]) * aboutX(outward(side) * n[1]) * aboutZ(outward(side) * n[2]);
       hangLeg(leg, n[3], aboutY(-n[4]));
       break;
     case LegHow::kTurns:
@@ -262,12 +263,12 @@ void setTrunk(Posture& posture, const TrunkGoal& trunk) {
   const auto& n = trunk.n;
   posture.pelvis = aboutZ(n[TrunkGoal::kYaw]) * aboutY(n[TrunkGoal::kLean]) * aboutX(-n[TrunkGoal::kRoll]);
   // Half of the spine's bend in each of its two places.
-  const Turn half = aboutY(n[TrunkGoal::kBend] / 2) * aboutX(-n[TrunkGoal::kSide] / 2) *
-                    aboutZ(n[TrunkGoal::kTwist] / 2);
+  const Turn half =
+      aboutY(n[TrunkGoal::kBend] / 2) * aboutX(-n[TrunkGoal::kSide] / 2) * aboutZ(n[TrunkGoal::kTwist] / 2);
   posture.belly = posture.pelvis * half;
   posture.chest = posture.belly * half;
-  posture.skull = posture.chest * aboutY(n[TrunkGoal::kNod]) * aboutX(-n[TrunkGoal::kTilt]) *
-                  aboutZ(n[TrunkGoal::kTurn]);
+  posture.skull =
+      posture.chest * aboutY(n[TrunkGoal::kNod]) * aboutX(-n[TrunkGoal::kTilt]) * aboutZ(n[TrunkGoal::kTurn]);
 }
 
 void placeTrunk(Posture& posture, const Vec3& hips) {
@@ -344,8 +345,7 @@ Posture solve(const Goal& goal, const std::array<LimbState, 2>& limbs, const Gro
   for (int side = 0; side < 2; ++side) setLeg(posture, goal, side, ground);
   // A hand may touch the other shoulder: both must be placed before either arm reaches.
   for (int side = 0; side < 2; ++side) {
-    posture.arms[side].shoulder =
-        posture.neck + posture.chest * Vec3{0, outward(side) * kShoulderHalf, 0};
+    posture.arms[side].shoulder = posture.neck + posture.chest * Vec3{0, outward(side) * kShoulderHalf, 0};
   }
   for (int side = 0; side < 2; ++side) setArm(posture, goal, side);
   return posture;

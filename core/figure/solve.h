@@ -15,7 +15,8 @@ struct Ground {
   std::array<double, kMostProps> roll_radius{};
 };
 
-// A goal that cannot be reached gives the nearest posture, with all segments at their length; the audit says so.
+// A goal that cannot be reached gives the nearest posture, with all segments at their length; the audit says
+// so.
 Posture solve(const Goal& goal, const std::array<LimbState, 2>& limbs, const Ground& ground);
 
 // The height of the hips at which the straightest standing leg has `goal.trunk.stand_deg` of knee bend.
@@ -25,7 +26,7 @@ double standingHeight(const Goal& goal, const std::array<LimbState, 2>& limbs);
 struct FootPlace {
   Vec3 ankle;
   Turn foot;
-  Turn flat;   // the same foot flat on its ground
+  Turn flat;  // the same foot flat on its ground
 };
 FootPlace placeFoot(const LegGoal& goal, int side);
 

@@ -122,14 +122,16 @@ void appendSvg(std::string& out, const Drawing& drawing) {
   }
 }
 
-std::string toSvg(const Drawing& drawing, double width_px, const std::string& title, const std::string& description) {
+std::string toSvg(const Drawing& drawing, double width_px, const std::string& title,
+                  const std::string& description) {
   const Box& frame = drawing.frame;
   std::string out = "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" width=\"";
   number(out, width_px);
   out += "\" height=\"";
   number(out, width_px * frame.height() / frame.width());
   out += "\" viewBox=\"";
-  out += svgViewBox(frame) + "\">\n<title>" + svgText(title) + "</title>\n<desc>" + svgText(description) + "</desc>\n";
+  out += svgViewBox(frame) + "\">\n<title>" + svgText(title) + "</title>\n<desc>" + svgText(description) +
+         "</desc>\n";
   appendSvg(out, drawing);
   out += "</svg>\n";
   return out;
