@@ -87,6 +87,14 @@ TEST(OpenStop, aRedFlagEndWithoutARuleStandsToo) {
   EXPECT_FALSE(open({}, kToday).has_value());
 }
 
+// Trying again on the day of a lesser stop is refused, and the refusal must not outlive what it refused for.
+TEST(OpenStop, aRefusedNewTryDoesNotMakeItLonger) {
+  v1::Practice refused = practiceOn(kToday, v1::PRACTICE_END_REFUSED);
+  refused.add_red_flag_rule_ids("ready-red-flag-open");
+  EXPECT_TRUE(open({stopped(kToday, "stop-dizzy"), refused}, kToday).has_value());
+  EXPECT_FALSE(open({stopped(kToday, "stop-dizzy"), refused}, kToday + 1).has_value());
+}
+
 TEST(OpenStop, theStricterOneIsNamed) {
   const v1::Practice dizzy = stopped(kToday, "stop-dizzy");
   const v1::Practice skin = stopped(kToday - 1, "stop-skin");
