@@ -1,5 +1,6 @@
 #include "sync/hub/intake.h"
 
+#include <algorithm>
 #include <utility>
 
 #include "core/records/check.h"
@@ -117,6 +118,21 @@ v1::OutcomeOf Intake::take(HubTransaction& transaction, const PhoneCaller& calle
   return outcomeOf(envelope, v1::OUTCOME_REFUSED, std::string(outcome.status().message()));
 }
 
+namespace {
+
+// A rule that only says "not today" is recorded with the practice too, and is no emergency. One that this hub
+// does not know comes from a newer phone and is taken for the worst.
+bool hasRedFlag(const v1::Practice& practice, const RuleBook& rules) {
+  if (practice.red_flag_rule_ids().empty()) return practice.end() == v1::PRACTICE_END_RED_FLAG;
+  return std::any_of(practice.red_flag_rule_ids().begin(), practice.red_flag_rule_ids().end(),
+                     [&](const std::string& id) {
+                       const v1::Rule* rule = rules.rule(id);
+                       return rule == nullptr || rule->effect() == v1::EFFECT_RED_FLAG;
+                     });
+}
+
+}  // namespace
+
 absl::StatusOr<v1::Outcome> Intake::takePractice(HubTransaction& transaction, const PhoneCaller& caller,
                                                  const v1::Envelope& envelope) {
   const auto practice = readFor<v1::Practice>(caller, envelope);
@@ -136,7 +152,7 @@ absl::StatusOr<v1::Outcome> Intake::takePractice(HubTransaction& transaction, co
   row.envelope = envelope;
   row.envelope.set_sequence(transaction.takeSequence());
   *row.envelope.mutable_received_at() = toTimestamp(m_hub->clock->wall());
-  row.red_flag = practice->end() == v1::PRACTICE_END_RED_FLAG || !practice->red_flag_rule_ids().empty();
+  row.red_flag = hasRedFlag(*practice, *m_hub->rules);
   transaction.addPractice(row);
   return v1::OUTCOME_KEPT;
 }
