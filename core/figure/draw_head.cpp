@@ -13,6 +13,8 @@ constexpr double kDeep = 0.058;
 constexpr double kWide = 0.049;
 constexpr double kTall = lengths::kHeadHeight / 2 + 0.001;
 constexpr int kRound = 28;
+constexpr std::size_t kOutlinePoints = 56;
+constexpr std::size_t kCapPoints = 84;  // a rim and an outline
 
 }  // namespace
 
@@ -35,7 +37,7 @@ void BodyPainter::headCap(const Vec3& direction, double angle_deg, Colour fill) 
     const double a = 2 * std::numbers::pi * i / kRound;
     return axis * c + (round.x * std::cos(a) + round.y * std::sin(a)) * s;
   };
-  std::array<DrawPoint, 3 * kRound> points;
+  std::array<DrawPoint, kCapPoints> points;
   std::size_t count = 0;
   int first = -1;
   int seen = 0;
@@ -84,7 +86,7 @@ void BodyPainter::drawHead() {
   const Vec3 eye_in = inverse(p.skull) * m_eye.toward;
   const Vec3 eye = unit({eye_in.x * kDeep, eye_in.y * kWide, eye_in.z * kTall}, {0, 1, 0});
   const Turn outline = turnFrom(eye, std::fabs(eye.z) < 0.9 ? Vec3{0, 0, 1} : Vec3{1, 0, 0});
-  std::array<DrawPoint, 2 * kRound> points;
+  std::array<DrawPoint, kOutlinePoints> points;
   for (std::size_t i = 0; i < points.size(); ++i) {
     const double a = 2 * std::numbers::pi * static_cast<double>(i) / static_cast<double>(points.size());
     points[i] = m_eye.see(headPoint(outline.x * std::cos(a) + outline.y * std::sin(a)));

@@ -342,6 +342,7 @@ std::vector<Moment> Figure::keyMoments(int most, v1::Side working) const {
   }
   if (static_cast<int>(all.size()) <= most || most < 2) return all;
   std::vector<Moment> chosen;
+  chosen.reserve(static_cast<std::size_t>(most));
   for (int i = 0; i < most; ++i) chosen.push_back(all[i * (all.size() - 1) / (most - 1)]);
   return chosen;
 }

@@ -2,6 +2,8 @@
 // figure's.
 #pragma once
 
+#include <cmath>
+
 #include "core/figure/drawing.h"
 #include "core/records/clip.pb.h"
 
@@ -10,7 +12,7 @@ namespace newel {
 // `share` of `other` in `colour`, 0 to 1.
 inline Colour mixed(Colour colour, Colour other, double share) {
   const auto part = [share](std::uint8_t a, std::uint8_t b) {
-    return static_cast<std::uint8_t>(a + (b - a) * share + 0.5);
+    return static_cast<std::uint8_t>(std::lround(a + (b - a) * share));
   };
   return {part(colour.r, other.r), part(colour.g, other.g), part(colour.b, other.b)};
 }

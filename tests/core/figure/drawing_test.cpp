@@ -3,26 +3,13 @@
 
 #include <gtest/gtest.h>
 
-#include <atomic>
-#include <cstdlib>
-#include <new>
+#include <cmath>
 #include <set>
 
 #include "core/figure/sheet.h"
 #include "core/figure/svg.h"
+#include "tests/core/figure/count_allocations.h"
 #include "tests/core/figure/figure_people.h"
-
-namespace {
-std::atomic<long> g_allocations{0};
-}  // namespace
-
-void* operator new(std::size_t size) {
-  ++g_allocations;
-  if (void* memory = std::malloc(size)) return memory;
-  throw std::bad_alloc();
-}
-void operator delete(void* memory) noexcept { std::free(memory); }
-void operator delete(void* memory, std::size_t) noexcept { std::free(memory); }
 
 namespace newel {
 namespace {
@@ -103,9 +90,9 @@ TEST_P(EveryClip, everythingIsInsideItsFrameAndFinite) {
 TEST_P(EveryClip, drawsWithoutAllocating) {
   Figure figure = figureOf(GetParam(), v1::SIDE_LEFT, v1::LIMB_LOSS_LEVEL_TRANSFEMORAL);
   figure.draw(figure.momentOfRun(0));
-  const long before = g_allocations;
+  const long before = allocationsSoFar();
   for (int i = 0; i <= 300; ++i) figure.draw(figure.momentOfRun(i / 300.0));
-  EXPECT_EQ(g_allocations - before, 0);
+  EXPECT_EQ(allocationsSoFar() - before, 0);
 }
 
 INSTANTIATE_TEST_SUITE_P(All, EveryClip, testing::ValuesIn(clipIds()), [](const auto& info) {

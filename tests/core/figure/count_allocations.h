@@ -1,0 +1,8 @@
+// Counts what this test program takes from the heap.
+#pragma once
+
+namespace newel {
+
+long allocationsSoFar();
+
+}  // namespace newel
