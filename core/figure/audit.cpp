@@ -233,7 +233,8 @@ class Auditor {
   // Solid ground is the floor wherever nothing else is, unless stairs or a ramp take its place.
   bool onFloor() const {
     for (const SceneProp& prop : scene().props) {
-      if (prop.shape.endless && prop.shape.kind != v1::PROP_KIND_RAIL) return false;
+      const v1::PropKind kind = prop.shape.kind;
+      if (prop.shape.endless && (kind == v1::PROP_KIND_STAIRS || kind == v1::PROP_KIND_RAMP)) return false;
     }
     return true;
   }
@@ -257,7 +258,9 @@ class Auditor {
         note("solid", std::string(ball.name) + " in floor", ball.radius - ball.at.z, limit);
       for (std::size_t prop = 0; prop < scene().props.size(); ++prop) {
         const SceneProp& thing = scene().props[prop];
-        if (!thing.there || thing.prop.from() != v1::BODY_POINT_UNSPECIFIED) continue;
+        const bool carried =
+            thing.prop.to() != v1::BODY_POINT_UNSPECIFIED || thing.prop.from() != v1::BODY_POINT_UNSPECIFIED;
+        if (!thing.there || carried) continue;
         const double depth = depthInside(thing.shape, m_pose.goal.props[prop], ball.at, ball.radius);
         if (depth > 0) note("solid", std::string(ball.name) + " in " + thing.prop.id(), depth, limit);
       }

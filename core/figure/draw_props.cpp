@@ -74,11 +74,8 @@ void PropPainter::one(const SceneProp& prop, const Vec3& at) {
                   {{0, -y, 0}, {0, y, 0}, {0, y, shape.height}, {0, -y, shape.height}});
     case v1::PROP_KIND_MIRROR:
       return mirror(shape, at);
-    case v1::PROP_KIND_LINE: {
-      const double x = shape.length / 2;
-      return quad(Layer::Ground, m_palette.rail, m_palette.rail, shape, at,
-                  {{-x, -y, 0}, {x, -y, 0}, {x, y, 0}, {-x, y, 0}});
-    }
+    case v1::PROP_KIND_BOX:
+      return box(m_palette.wood, shape, at, {-shape.length / 2, -y, 0}, {shape.length / 2, y, shape.height});
     case v1::PROP_KIND_BALL:
       m_sketch.beginGroup(Layer::Prop, m_palette.ink, kOutline * 1.4F);
       m_sketch.colour(m_palette.cloth);
@@ -148,7 +145,9 @@ void PropPainter::drawCarried() {
   for (const SceneProp& prop : m_scene.props) {
     if (!prop.there || !isCarried(prop)) continue;
     const std::array<LimbState, 2> whole{};
-    const Vec3 from = pointOf(m_pose.posture, whole, prop.prop.from());
+    const bool tied = prop.prop.from() == v1::BODY_POINT_UNSPECIFIED;
+    const Vec3 from = tied ? Vec3{prop.prop.x(), prop.prop.y(), prop.prop.z()}
+                           : pointOf(m_pose.posture, whole, prop.prop.from());
     if (prop.shape.kind == v1::PROP_KIND_BALL) {
       one(prop, from + m_pose.posture.chest.x * (prop.shape.height / 2));
       continue;

@@ -25,7 +25,9 @@ class PropPainter {
 
  private:
   PropPlace placeOf(const SceneProp& prop, const Vec3& at) const;
-  bool isCarried(const SceneProp& prop) const { return prop.prop.from() != v1::BODY_POINT_UNSPECIFIED; }
+  static bool isCarried(const SceneProp& prop) {
+    return prop.prop.from() != v1::BODY_POINT_UNSPECIFIED || prop.prop.to() != v1::BODY_POINT_UNSPECIFIED;
+  }
   DrawPoint see(const PropShape& shape, const Vec3& at, double x, double y, double z) const;
   void quad(Layer layer, Colour fill, Colour line, const PropShape& shape, const Vec3& at,
             const Vec3 (&corners)[4]);

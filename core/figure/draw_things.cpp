@@ -8,6 +8,9 @@ namespace newel {
 namespace {
 
 constexpr float kBar = 0.011F;
+// Half of what an endless thing shows round the place the eye looks at.
+constexpr double kOutOfSight = 1.6;
+constexpr double kBoard = 0.3;
 
 }  // namespace
 
@@ -169,8 +172,8 @@ void PropPainter::ramp(const PropShape& shape, const Vec3& at) {
   double from = 0;
   double to = shape.length;
   if (shape.endless) {
-    from = m_eye.shift.x - at.x - 1.6;
-    to = m_eye.shift.x - at.x + 1.6;
+    from = m_eye.shift.x - at.x - kOutOfSight;
+    to = m_eye.shift.x - at.x + kOutOfSight;
   }
   const double near_y = looksAtEye(shape, {0, 1, 0}) ? y : -y;
   const double low = shape.endless ? std::min(from * slope, to * slope) - 0.1 : std::min(0.0, shape.rise);
@@ -179,17 +182,23 @@ void PropPainter::ramp(const PropShape& shape, const Vec3& at) {
   quad(Layer::Prop, mixed(m_palette.pale_wood, m_palette.sheet, 0.45), m_palette.wood_line, shape, at,
        {{from, -y, from * slope}, {to, -y, to * slope}, {to, y, to * slope}, {from, y, from * slope}});
   // Joints of the slabs show that the ground moves by.
-  for (double x = std::ceil(from / 0.3) * 0.3; x < to; x += 0.3) {
+  for (double x = std::ceil(from / kBoard) * kBoard; x < to; x += kBoard) {
     bar(m_palette.floor_line, kThinLine, shape, at, {x, -y, x * slope}, {x, y, x * slope});
   }
 }
 
 void PropPainter::counter(const PropShape& shape, const Vec3& at) {
-  const double y = shape.width / 2;
+  double from = -shape.width / 2;
+  double to = shape.width / 2;
+  if (shape.endless) {
+    const double here = dot(m_eye.shift - at, aboutZ(shape.turn_deg).y);
+    from = here - kOutOfSight;
+    to = here + kOutOfSight;
+  }
   const double top = shape.height;
   const double thick = 0.028;
-  box(m_palette.pale_wood, shape, at, {0.03, -y + 0.02, 0.02}, {shape.length, y - 0.02, top - thick});
-  box(m_palette.wood, shape, at, {0, -y, top - thick}, {shape.length, y, top});
+  box(m_palette.pale_wood, shape, at, {0.03, from + 0.02, 0.02}, {shape.length, to - 0.02, top - thick});
+  box(m_palette.wood, shape, at, {0, from, top - thick}, {shape.length, to, top});
 }
 
 void PropPainter::roll(const PropShape& shape, const Vec3& at) {
@@ -218,20 +227,32 @@ void PropPainter::roll(const PropShape& shape, const Vec3& at) {
 }
 
 void PropPainter::flat(const PropShape& shape, const Vec3& at) {
-  double from = -shape.length / 2;
-  double to = shape.length / 2;
-  if (shape.endless) {
-    from = m_eye.shift.x - at.x - 1.6;
-    to = m_eye.shift.x - at.x + 1.6;
-  }
-  const double y = shape.width / 2;
-  const bool mat = shape.kind == v1::PROP_KIND_MAT;
-  if (mat) {
-    box(m_palette.pale_wood, shape, at, {from, -y, -0.018}, {to, y, 0});
+  Vec3 low{-shape.length / 2, -shape.width / 2, 0};
+  Vec3 high = -low;
+  if (shape.kind == v1::PROP_KIND_MAT) {
+    low.z = -0.018;
+    box(m_palette.pale_wood, shape, at, low, high);
     return;
   }
-  quad(Layer::Ground, m_palette.floor, m_palette.floor_line, shape, at,
-       {{from, -y, 0}, {to, -y, 0}, {to, y, 0}, {from, y, 0}});
+  // What is endless runs on the way the body goes.
+  const bool ahead = std::fabs(m_scene.travel.x) >= std::fabs(m_scene.travel.y);
+  double& from = ahead ? low.x : low.y;
+  double& to = ahead ? high.x : high.y;
+  if (shape.endless) {
+    const Vec3 here = inverse(aboutZ(shape.turn_deg)) * (m_eye.shift - at);
+    from = (ahead ? here.x : here.y) - kOutOfSight;
+    to = (ahead ? here.x : here.y) + kOutOfSight;
+  }
+  const bool line = shape.kind == v1::PROP_KIND_LINE;
+  quad(Layer::Ground, line ? m_palette.rail : m_palette.floor, line ? m_palette.rail : m_palette.floor_line,
+       shape, at, {{low.x, low.y, 0}, {high.x, low.y, 0}, {high.x, high.y, 0}, {low.x, high.y, 0}});
+  if (!shape.endless || line) return;
+  // Boards show that the ground moves by.
+  for (double x = std::ceil(from / kBoard) * kBoard; x < to; x += kBoard) {
+    const Vec3 a = ahead ? Vec3{x, low.y, 0} : Vec3{low.x, x, 0};
+    const Vec3 b = ahead ? Vec3{x, high.y, 0} : Vec3{high.x, x, 0};
+    bar(m_palette.floor_line, kThinLine, shape, at, a, b);
+  }
 }
 
 void PropPainter::cushion(const PropShape& shape, const Vec3& at) {

@@ -165,7 +165,7 @@ void Figure::Parts::paintLetters(Sketch& sketch, const BodyPainter& painter, con
     DrawPoint at = painter.letterPlace(side);
     if (flipped) at.x = -at.x;
     if (painter.isFar(side)) continue;
-    sketch.label(palette.on_rail, left ? options.left_letter : options.right_letter, at, 0.05F);
+    sketch.label(palette.on_shorts, left ? options.left_letter : options.right_letter, at, 0.05F);
   }
 }
 

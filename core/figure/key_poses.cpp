@@ -25,7 +25,7 @@ class KeyMaker {
     keys.view = scene.view();
     keys.still_balance = scene.still_balance();
     keys.follow = scene.follow();
-    keys.travel = {scene.travel().x(), 0, scene.travel().z()};
+    keys.travel = {scene.travel().x(), scene.travel().y(), scene.travel().z()};
     addProps(scene, keys);
     apply(scene.start(), keys);
     keys.start = key(keys, 1);
@@ -57,7 +57,8 @@ class KeyMaker {
       prop.shape = shapeOf(prop.prop);
       const v1::PropKind kind = prop.shape.kind;
       const bool runs_on = kind == v1::PROP_KIND_STAIRS || kind == v1::PROP_KIND_RAMP ||
-                           kind == v1::PROP_KIND_RAIL || kind == v1::PROP_KIND_FLOOR;
+                           kind == v1::PROP_KIND_RAIL || kind == v1::PROP_KIND_FLOOR ||
+                           kind == v1::PROP_KIND_LINE || kind == v1::PROP_KIND_COUNTER;
       prop.shape.endless = scene.follow() && runs_on;
       prop.there = isThere(prop.prop.when());
       m_running.props[i] = {prop.prop.x(), prop.prop.y(), prop.prop.z()};

@@ -42,6 +42,7 @@ Palette lightPalette(const v1::Appearance& appearance) {
   palette.metal = hex(0xC9CCC6);
   palette.shirt = hex(0x80B2AD);
   palette.shorts = hex(0x2F4A54);
+  palette.on_shorts = hex(0xFFFFFF);
   palette.shoe = hex(0x3C4A4C);
   palette.wood = hex(0xD9CDB4);
   palette.pale_wood = hex(0xE9E0CC);

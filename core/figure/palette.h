@@ -28,6 +28,7 @@ struct Palette {
   Colour metal;       // pylon, ankle
   Colour shirt;
   Colour shorts;
+  Colour on_shorts;  // letters on the shorts
   Colour shoe;
   Colour wood;
   Colour pale_wood;

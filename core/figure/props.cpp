@@ -20,9 +20,9 @@ const std::map<v1::PropKind, Usual>& usualSizes() {
       {v1::PROP_KIND_RAMP, {1.2, 0.5, 0, 0.1}},      {v1::PROP_KIND_MAT, {1.2, 0.5, 0, 0}},
       {v1::PROP_KIND_FLOOR, {1.2, 0.5, 0, 0}},       {v1::PROP_KIND_WALL, {0, 0.8, 1, 0}},
       {v1::PROP_KIND_ROLL, {0, 0.3, 0.11, 0}},       {v1::PROP_KIND_CUSHION, {0.2, 0.25, 0.08, 0}},
-      {v1::PROP_KIND_LINE, {1, 0.02, 0, 0}},         {v1::PROP_KIND_MIRROR, {0, 0.35, 0.9, 0}},
-      {v1::PROP_KIND_BALL, {0, 0, 0.13, 0}},         {v1::PROP_KIND_TOWEL, {0, 0.05, 0, 0}},
-      {v1::PROP_KIND_BAND, {0, 0.02, 0, 0}},
+      {v1::PROP_KIND_BOX, {0.2, 0.3, 0.06, 0}},      {v1::PROP_KIND_LINE, {1, 0.02, 0, 0}},
+      {v1::PROP_KIND_MIRROR, {0, 0.35, 0.9, 0}},     {v1::PROP_KIND_BALL, {0, 0, 0.13, 0}},
+      {v1::PROP_KIND_TOWEL, {0, 0.05, 0, 0}},        {v1::PROP_KIND_BAND, {0, 0.02, 0, 0}},
   };
   return kUsual;
 }
@@ -30,6 +30,11 @@ const std::map<v1::PropKind, Usual>& usualSizes() {
 // A point seen from the prop: x ahead of it, y toward side a, z above its foot.
 Vec3 seenFrom(const PropShape& shape, const Vec3& at, const Vec3& point) {
   return inverse(aboutZ(shape.turn_deg)) * (point - at);
+}
+
+// A worktop that runs on has no ends at its sides.
+double halfWidth(const PropShape& shape) {
+  return shape.endless && shape.kind == v1::PROP_KIND_COUNTER ? 1e6 : shape.width / 2;
 }
 
 // Height of a climbing surface at `x` from where it begins; steps and slopes are endless downward and upward
@@ -121,7 +126,7 @@ Vec3 gripDirection(const PropShape& shape, v1::Grip grip) {
 
 double surfaceHeight(const PropShape& shape, const Vec3& at, double x, double y) {
   const Vec3 seen = seenFrom(shape, at, {x, y, at.z});
-  const double half = shape.width / 2;
+  const double half = halfWidth(shape);
   const bool beside = std::fabs(seen.y) > half + 1e-9;
   switch (shape.kind) {
     case v1::PROP_KIND_STAIRS:
@@ -135,6 +140,7 @@ double surfaceHeight(const PropShape& shape, const Vec3& at, double x, double y)
     case v1::PROP_KIND_ROLLING_CHAIR:
     case v1::PROP_KIND_STOOL:
     case v1::PROP_KIND_CUSHION:
+    case v1::PROP_KIND_BOX:
       return beside || std::fabs(seen.x) > shape.length / 2 ? -1 : at.z + shape.height;
     default:
       return -1;
@@ -143,7 +149,7 @@ double surfaceHeight(const PropShape& shape, const Vec3& at, double x, double y)
 
 double depthInside(const PropShape& shape, const Vec3& at, const Vec3& centre, double radius) {
   const Vec3 seen = seenFrom(shape, at, centre);
-  const double half = shape.width / 2;
+  const double half = halfWidth(shape);
   switch (shape.kind) {
     case v1::PROP_KIND_CHAIR:
     case v1::PROP_KIND_ROLLING_CHAIR:
@@ -151,6 +157,7 @@ double depthInside(const PropShape& shape, const Vec3& at, const Vec3& centre, d
       return boxDepth(seen, radius, {-shape.length / 2, -half, shape.height - 0.025},
                       {shape.length / 2, half, shape.height});
     case v1::PROP_KIND_CUSHION:
+    case v1::PROP_KIND_BOX:
       return boxDepth(seen, radius, {-shape.length / 2, -half, 0}, {shape.length / 2, half, shape.height});
     case v1::PROP_KIND_KERB:
     case v1::PROP_KIND_BED:

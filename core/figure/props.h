@@ -1,26 +1,22 @@
 // The things round the drawn body: their usual sizes, where hands hold them, what stands in the way.
 // Not here: how they are drawn (draw_props.cpp). All lengths in body heights.
 //
-// What the sizes of a v1::Prop mean, and what they are when 0 (ours, no source, from usual furniture beside a
-// person of 1.70 m):
-//   CHAIR, ROLLING_CHAIR  at: the floor under the seat's middle; it faces as turn says. length .25 (depth of
-//   the
-//                         seat), width .27, height .255 (of the seat); the back ends at .52
-//   STOOL                 the same without a back
-//   COUNTER, BED, KERB    at: the floor under the middle of the near long edge's face, which looks against x;
-//                         length .3/.6/.5 (away from the person), width 1/1.2/.6 (along the edge),
-//                         height .53/.3/.085
-//   RAIL                  at: the floor under its middle; runs along x; length 1, height .53 (at the middle),
-//   rise 0 STAIRS                at: the foot of the first riser, middle of the width; length .17 (of one
-//   tread),
-//                         width .5, rise .1 (of one step; under 0: going down)
-//   RAMP                  at: where it begins, middle of the width; length 1.2, width .5, rise .1 (over the
-//   length) MAT, FLOOR            at: its middle; length 1.2 (along x), width .5 WALL                  at:
-//   the floor at its foot; it looks against x; width .8, height 1 ROLL                  at: the middle of its
-//   axis, which runs from side to side; width .3, height .11 (thickness) CUSHION               at: the middle
-//   of its underside; length .2, width .25, height .08 LINE                  at: its middle; runs along x;
-//   length 1, width .02 MIRROR                at: the floor below it; looks against x; width .35, height .9
-//   BALL                  at its middle; height .13 (thickness). TOWEL, BAND: from one point to another
+// What the place ("at") and the sizes of a v1::Prop mean, and what sizes are when 0 (ours, no source, from
+// usual furniture beside a person of 1.70 m):
+//   CHAIR, ROLLING_CHAIR: at the floor under the seat's middle, facing as turn says. length .25 (depth of the
+//     seat), width .27, height .255 (of the seat); the back ends at .52. STOOL: the same without a back.
+//   COUNTER, BED, KERB: at the floor under the middle of the near long edge, which looks against x.
+//     length .3/.6/.5 (away from the person), width 1/1.2/.6 (along the edge), height .53/.3/.085.
+//   RAIL: at the floor under its middle, runs along x. length 1, height .53 (at the middle), rise 0 (over the
+//     length).
+//   STAIRS: at the foot of the first riser, middle of the width. length .17 (of one tread), width .5,
+//     rise .1 (of one step; under 0: going down).
+//   RAMP: at its beginning, middle of the width. length 1.2, width .5, rise .1 (over the length).
+//   MAT, FLOOR: at its middle. length 1.2 (along x), width .5. LINE: the same, length 1, width .02.
+//   WALL, MIRROR: at the floor below it, looks against x. width .8/.35, height 1/.9.
+//   ROLL: at the middle of its axis, which runs from side to side. width .3, height .11 (thickness).
+//   CUSHION, BOX: at the middle of its underside. length .2, width .25/.3, height .08/.06.
+//   BALL: at its middle. height .13 (thickness). TOWEL, BAND: from one point to another; width .05/.02.
 #pragma once
 
 #include "core/figure/goal.h"
@@ -37,7 +33,8 @@ struct PropShape {
   double height = 0;
   double rise = 0;
   double turn_deg = 0;
-  bool endless = false;  // stairs, ramp and rail of a scene that follows the body
+  // Stairs, ramp, rail, floor, line and worktop of a scene that follows the body.
+  bool endless = false;
 };
 PropShape shapeOf(const v1::Prop& prop);
 

@@ -20,13 +20,14 @@ std::string format(const char* pattern, double a, double b, double c, double d) 
 }
 
 // The drawing, as large as fits the cell, standing on its floor.
-void place(std::string& out, const Drawing& drawing, double x, double y) {
+void place(std::string& out, const Drawing& drawing, double x, double y, bool dark) {
   const Box& frame = drawing.frame;
   const double scale = std::min(kPicture / frame.width(), kPicture / frame.height());
   const double left = x + (kCell - frame.width() * scale) / 2;
   const double top = y + (kCell - frame.height() * scale) / 2;
-  out += format("<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" rx=\"6\" fill=\"#ffffff\"/>\n",
-                x + 4, y + 4, kCell - 8, kCell - 8);
+  out += format("<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" rx=\"6\"", x + 4, y + 4,
+                kCell - 8, kCell - 8);
+  out += dark ? " fill=\"#1c2627\"/>\n" : " fill=\"#ffffff\"/>\n";
   out += format("<svg x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" ", left, top,
                 frame.width() * scale, frame.height() * scale);
   out += "viewBox=\"" + svgViewBox(frame) + "\">\n";
@@ -71,7 +72,7 @@ absl::StatusOr<std::string> figureSheet(const FigureBody& body, int poses, const
     const std::vector<Moment> moments = figure->keyMoments(columns);
     for (std::size_t i = 0; i < moments.size(); ++i) {
       out += "<g role=\"img\" aria-label=\"" + svgText(figure->describe(moments[i], language)) + "\">\n";
-      place(out, figure->draw(moments[i]), static_cast<double>(i) * kCell, y);
+      place(out, figure->draw(moments[i]), static_cast<double>(i) * kCell, y, options.dark);
       out += "</g>\n";
     }
     const v1::ExerciseWords* words = wordsOrEnglish(catalogue, ids[row], language);
