@@ -14,7 +14,6 @@ constexpr double kHead = 0.036;
 // A shorter way is not worth an arrow.
 constexpr double kShortest = 0.035;
 constexpr double kLeastLength = 0.13;
-constexpr double kUsualOffset = 0.055;
 
 }  // namespace
 
@@ -23,6 +22,9 @@ void findWay(const Choreography& keys, const Moment& moment, v1::BodyPoint point
   key.fraction = 0;
   if (way.known && way.of == key) return;
   way.known = true;
+  const bool thick =
+      point == v1::BODY_POINT_HEAD || point == v1::BODY_POINT_CHEST || point == v1::BODY_POINT_PELVIS;
+  way.clear = thick ? 0.115 : 0.055;
   way.of = key;
   Pose pose;
   for (int i = 0; i < MarkWay::kPoints; ++i) {
@@ -78,7 +80,7 @@ void MarkPainter::arrow(const MarkWay& way, DrawPoint shift) {
     const double nx = -chord_y / chord;
     const double ny = chord_x / chord;
     const double away = nx * ((first.x + last.x) / 2 - middle.x) + ny * ((first.y + last.y) / 2 - middle.y);
-    const double by = away >= 0 ? kUsualOffset : -kUsualOffset;
+    const double by = away >= 0 ? way.clear : -way.clear;
     shift = {static_cast<float>(nx * by), static_cast<float>(ny * by)};
   }
   std::array<DrawPoint, 9> points;

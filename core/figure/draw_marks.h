@@ -14,7 +14,8 @@ namespace newel {
 struct MarkWay {
   static constexpr int kPoints = 14;
   bool known = false;
-  Moment of;  // fraction does not count
+  double clear = 0;  // how far beside its way an arrow keeps off the limb
+  Moment of;         // fraction does not count
   std::array<Vec3, kPoints> points;
   Vec3 middle;  // of the trunk, half-way: the arrow keeps to the other side of the limb
 };

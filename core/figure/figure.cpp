@@ -329,21 +329,29 @@ absl::StatusOr<Moment> Figure::momentOfPhase(const std::string& phase_id, double
 }
 
 std::vector<Moment> Figure::keyMoments(int most, v1::Side working) const {
-  std::vector<Moment> all = {momentOf(*this, 0, -1, 0, working)};
   const auto& scenes = m_parts->keys[0].scenes;
+  bool travels = false;
+  for (const SceneKeys& scene : scenes) travels = travels || length(scene.travel) > 0;
+  // On stairs and the like the steps tell the tale, not the standing between them.
+  std::vector<Moment> told;
+  std::vector<Moment> all;
+  if (!travels) told.push_back(momentOf(*this, 0, -1, 0, working));
+  all = told;
   for (int scene = 0; scene < static_cast<int>(scenes.size()); ++scene) {
     for (int phase = 0; phase < static_cast<int>(scenes[scene].phases.size()); ++phase) {
-      // The middle shows a movement with its arrow; its end is the next one's beginning.
-      if (!scenes[scene].phases[phase].frames.empty())
-        all.push_back(momentOf(*this, scene, phase, 0.5, working));
-      if (scenes[scene].phases[phase].frames.empty())
-        all.push_back(momentOf(*this, scene, phase, 0, working));
+      const PhaseKeys& keys = scenes[scene].phases[phase];
+      const Moment moment = momentOf(*this, scene, phase, keys.frames.empty() ? 0 : 0.5, working);
+      all.push_back(moment);
+      const bool way_back = keys.kind == v1::PHASE_KIND_RETURN;
+      if (!way_back && (!travels || length(scenes[scene].travel) > 0)) told.push_back(moment);
     }
   }
-  if (static_cast<int>(all.size()) <= most || most < 2) return all;
+  const std::vector<Moment>& from = static_cast<int>(told.size()) >= most ? told : all;
+  const int count = static_cast<int>(from.size());
+  if (count <= most || most < 2) return from;
   std::vector<Moment> chosen;
   chosen.reserve(static_cast<std::size_t>(most));
-  for (int i = 0; i < most; ++i) chosen.push_back(all[i * (all.size() - 1) / (most - 1)]);
+  for (int i = 0; i < most; ++i) chosen.push_back(from[(i * (count - 1) + (most - 1) / 2) / (most - 1)]);
   return chosen;
 }
 

@@ -62,8 +62,9 @@ class Figure {
   // `fraction` of one phase. kNotFound when there is no such phase.
   absl::StatusOr<Moment> momentOfPhase(const std::string& phase_id, double fraction,
                                        v1::Side working = v1::SIDE_UNSPECIFIED) const;
-  // The moments worth a still picture, in order: the start, and the end of every phase that moves, at most
-  // `most` of them, spread evenly. For handouts, contact sheets and reduced motion.
+  // The moments worth a still picture, in order, at most `most` (from 2): the start, each movement half-way,
+  // each hold; where that is too many, the ways back go first. For handouts, contact sheets and reduced
+  // motion.
   std::vector<Moment> keyMoments(int most, v1::Side working = v1::SIDE_UNSPECIFIED) const;
 
   // ---- the picture ----
