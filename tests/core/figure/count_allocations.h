@@ -3,6 +3,7 @@
 
 namespace newel {
 
+// -1 where a sanitizer keeps the heap for itself and nothing is counted.
 long allocationsSoFar();
 
 }  // namespace newel
