@@ -1,0 +1,345 @@
+// The view models against a real engine, with no hub: what the pages show, and that nothing is lost.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "tests/qml/home/home_world.h"
+
+namespace newel::tests {
+namespace {
+
+using home::AppModel;
+using Page = AppModel::Page;
+using testing::Contains;
+using testing::HasSubstr;
+
+class HomeModels : public testing::Test {
+ protected:
+  void begin(const std::vector<std::string>& exercises) {
+    m_world.clinic().put(inventedProgramme(1, exercises));
+    m_world.pair();
+  }
+  // To the moment when the first exercise runs.
+  void startFirst() {
+    m_world.program().today->start();
+    m_world.answerAllFine();
+    ASSERT_EQ(m_world.page(), Page::GetReady);
+    m_world.program().practice->confirmSupportAndStart();
+    ASSERT_EQ(m_world.page(), Page::Practice);
+  }
+  HomeProgram& program() { return m_world.program(); }
+
+  HomeWorld m_world;
+};
+
+TEST_F(HomeModels, phoneWithoutAClinicAsksToBeConnected) { EXPECT_EQ(m_world.page(), Page::Pair); }
+
+TEST_F(HomeModels, wrongCodeSaysWhatToDoAndChangesNothing) {
+  program().pair->pairTyped("clinic.example:7443", "short");
+  EXPECT_THAT(program().pair->codeError().toStdString(), HasSubstr("8 letters"));
+  program().pair->pairTyped("not an address", "ABCD-2345");
+  EXPECT_THAT(program().pair->addressError().toStdString(), HasSubstr("address"));
+  program().pair->pairText("hello");
+  EXPECT_THAT(program().pair->error().toStdString(), HasSubstr("newel:1"));
+  program().pair->pairTyped("clinic.example:7443", "ABCD-9999");
+  while (program().pair->busy()) settle(10);
+  EXPECT_THAT(program().pair->error().toStdString(), HasSubstr("Ask for a new one"));
+  EXPECT_EQ(m_world.page(), Page::Pair);
+}
+
+TEST_F(HomeModels, typedPairingHasTheFingerprintCompared) {
+  m_world.clinic().put(inventedProgramme(1, {"sit-to-stand"}));
+  program().pair->pairTyped("clinic.example:7443", "abcd-2345");
+  while (program().pair->busy()) settle(10);
+  EXPECT_EQ(program().pair->error().toStdString(), "");
+  EXPECT_EQ(m_world.page(), Page::Paired);
+  EXPECT_TRUE(program().pair->mustCompare());
+  EXPECT_EQ(program().app->fingerprint().toStdString(), "5A5A 5A5A 5A5A 5A5A");
+  program().app->back();
+  EXPECT_EQ(m_world.page(), Page::Today);
+}
+
+TEST_F(HomeModels, differentFingerprintErasesThePhoneAgain) {
+  program().pair->pairTyped("clinic.example:7443", "abcd-2345");
+  while (program().pair->busy()) settle(10);
+  ASSERT_EQ(m_world.page(), Page::Paired);
+  program().settings->erase();
+  EXPECT_EQ(m_world.page(), Page::Pair);
+  EXPECT_FALSE(program().app->paired());
+}
+
+TEST_F(HomeModels, todayCountsWhatIsDueAndItsMinutes) {
+  begin({"sit-to-stand", "weight-shift-side"});
+  const home::TodayModel& today = *program().today;
+  EXPECT_EQ(m_world.page(), Page::Today);
+  EXPECT_EQ(today.dueCount(), 2);
+  EXPECT_TRUE(today.mayStart());
+  EXPECT_THAT(today.heading().toStdString(), HasSubstr("2 to do"));
+  ASSERT_EQ(today.rows().size(), 2);
+  EXPECT_GE(today.rows().first().toMap().value("minutes").toInt(), 1);
+  EXPECT_EQ(today.at(), 0);
+}
+
+TEST_F(HomeModels, wholePracticeGoesFromQuestionsToTheClinic) {
+  begin({"sit-to-stand"});
+  startFirst();
+  EXPECT_TRUE(program().stay_awake.on());
+  EXPECT_TRUE(program().tones.isWarm());
+  ASSERT_TRUE(m_world.passUntilPageChanges());
+  ASSERT_EQ(m_world.page(), Page::Rating);
+  EXPECT_FALSE(program().stay_awake.on());
+  program().practice->rate(2, 4);
+  ASSERT_EQ(m_world.page(), Page::Close) << program().practice->error().toStdString();
+  EXPECT_EQ(program().practice->endWords().toStdString(), "Done for now");
+  EXPECT_THAT(program().app->contact().toStdString(), HasSubstr("kept on this phone"));
+  ASSERT_EQ(program().practice->doneRows().size(), 1);
+  EXPECT_TRUE(program().practice->doneRows().first().toMap().value("done").toBool());
+  m_world.sync();
+  EXPECT_THAT(program().app->contact().toStdString(), HasSubstr("reached the clinic"));
+  ASSERT_EQ(m_world.clinic().practices().size(), 1U);
+  EXPECT_EQ(m_world.clinic().practices()[0].end(), v1::PRACTICE_END_FINISHED);
+  EXPECT_EQ(m_world.clinic().practices()[0].entries(0).done().repetitions(), 2U);
+  program().app->leavePractice();
+  EXPECT_EQ(m_world.page(), Page::Today);
+  EXPECT_EQ(program().today->dueCount(), 0);
+  EXPECT_EQ(program().today->at(), 1);
+  EXPECT_EQ(program().today->heading().toStdString(), "All done for today");
+}
+
+// From the start of an exercise to its end nobody touches anything, and every beat was heard and sounded.
+TEST_F(HomeModels, everyBeatIsSpokenAndSounded) {
+  begin({"sit-to-stand"});
+  startFirst();
+  std::vector<std::string> words;
+  for (const v1::Beat& beat : program().session->run()->timeline(0).beats()) words.push_back(beat.spoken());
+  ASSERT_TRUE(m_world.passUntilPageChanges());
+  for (const std::string& line : words) {
+    if (line.empty()) continue;
+    EXPECT_THAT(program().speech.said(), Contains(testing::EndsWith(line))) << line;
+  }
+  EXPECT_THAT(program().speech.said(), Contains(testing::StartsWith("Last one.")));
+  EXPECT_THAT(program().tones.played(), Contains(platform::Tone::Go));
+  EXPECT_THAT(program().tones.played(), Contains(platform::Tone::LastOne));
+}
+
+TEST_F(HomeModels, cuesAreOnTheScreenWhereNothingCanBeHeard) {
+  program().speech.breakWith("speech.no-sound-device");
+  program().tones.breakWith("sound.no-device");
+  begin({"sit-to-stand"});
+  startFirst();
+  EXPECT_THAT(program().player->soundNote().toStdString(), HasSubstr("no sound"));
+  EXPECT_FALSE(program().player->cue().isEmpty());
+  EXPECT_FALSE(program().player->number().isEmpty());
+  ASSERT_TRUE(m_world.passUntilPageChanges());
+  EXPECT_EQ(m_world.page(), Page::Rating);
+}
+
+TEST_F(HomeModels, numberSaysWhatItCounts) {
+  begin({"sit-to-stand"});
+  startFirst();
+  EXPECT_EQ(program().player->numberOf().toStdString(), "seconds to get ready");
+  const int before = program().player->number().toInt();
+  m_world.pass(absl::Seconds(2));
+  EXPECT_EQ(program().player->number().toInt(), before - 2);
+  m_world.pass(absl::Seconds(before - 2));
+  EXPECT_EQ(program().player->numberOf().toStdString(), "of 2 times");
+  EXPECT_EQ(program().player->number().toStdString(), "1");
+}
+
+TEST_F(HomeModels, stopActsAtOnceAndAsksWhy) {
+  begin({"sit-to-stand", "weight-shift-side"});
+  startFirst();
+  m_world.pass(absl::Seconds(12));
+  program().player->stop();
+  EXPECT_EQ(m_world.page(), Page::WhatHappened);
+  m_world.pass(absl::Minutes(2));
+  EXPECT_EQ(m_world.page(), Page::WhatHappened);  // nothing goes on by itself
+  program().practice->stopReason(v1::STOP_REASON_TIRED);
+  EXPECT_NE(m_world.page(), Page::Practice);
+}
+
+TEST_F(HomeModels, chestPainEndsThePracticeWithTheEmergencyNumberFirst) {
+  begin({"sit-to-stand", "weight-shift-side"});
+  startFirst();
+  m_world.pass(absl::Seconds(12));
+  program().player->stop();
+  program().practice->stopReason(v1::STOP_REASON_CHEST_PAIN);
+  ASSERT_EQ(m_world.page(), Page::Verdict);
+  EXPECT_TRUE(program().practice->verdictEnds());
+  EXPECT_TRUE(program().practice->emergencyFirst());
+  EXPECT_EQ(program().app->emergencyNumber().toStdString(), "112");
+  // Sent before it is even acknowledged.
+  m_world.sync();
+  ASSERT_EQ(m_world.clinic().practices().size(), 1U);
+  EXPECT_EQ(m_world.clinic().practices()[0].end(), v1::PRACTICE_END_RED_FLAG);
+  program().practice->acknowledge();
+  EXPECT_EQ(m_world.page(), Page::Close);
+  program().app->leavePractice();
+  EXPECT_EQ(m_world.page(), Page::Today);
+  EXPECT_FALSE(program().today->mayStart());
+  EXPECT_THAT(program().today->whyNot().toStdString(), HasSubstr("clinic"));
+}
+
+TEST_F(HomeModels, pauseStopsTheClockOfTheExercise) {
+  begin({"sit-to-stand"});
+  startFirst();
+  m_world.pass(absl::Seconds(3));
+  program().player->pause();
+  EXPECT_TRUE(program().player->paused());
+  const QString number = program().player->number();
+  m_world.pass(absl::Minutes(3));
+  EXPECT_TRUE(program().player->paused());
+  EXPECT_EQ(program().player->number(), number);
+  program().player->goOn();
+  EXPECT_FALSE(program().player->paused());
+}
+
+TEST_F(HomeModels, phoneThatSleptPausesAndSaysSo) {
+  begin({"sit-to-stand"});
+  startFirst();
+  m_world.pass(absl::Seconds(14));
+  m_world.clock().advance(absl::Minutes(10));
+  m_world.pass(absl::Milliseconds(100));
+  EXPECT_TRUE(program().player->paused());
+  EXPECT_FALSE(program().player->pausedWhy().isEmpty());
+}
+
+TEST_F(HomeModels, afterAKillTheUnfinishedPracticeIsOfferedAndNothingIsLostOrDoubled) {
+  begin({"sit-to-stand"});
+  startFirst();
+  m_world.pass(absl::Seconds(16));
+  m_world.killAndRestart();
+  ASSERT_EQ(m_world.page(), Page::Unfinished);
+  EXPECT_THAT(program().today->unfinishedWords().toStdString(), HasSubstr("Sit to stand"));
+  program().today->goOn();
+  ASSERT_EQ(m_world.page(), Page::Practice) << program().today->error().toStdString();
+  EXPECT_TRUE(program().player->paused());
+  program().player->goOn();
+  ASSERT_TRUE(m_world.passUntilPageChanges());
+  ASSERT_EQ(m_world.page(), Page::Rating);
+  program().practice->rate(1, 3);
+  ASSERT_EQ(m_world.page(), Page::Close);
+  m_world.sync();
+  ASSERT_EQ(m_world.clinic().practices().size(), 1U);
+  const v1::Practice practice = m_world.clinic().practices()[0];
+  EXPECT_EQ(practice.entries(0).done().repetitions(), 2U);
+  EXPECT_EQ(practice.resumed(), 1U);
+}
+
+TEST_F(HomeModels, unfinishedPracticeCanBeClosedWithWhatWasDone) {
+  begin({"sit-to-stand"});
+  startFirst();
+  m_world.pass(absl::Seconds(22));
+  m_world.killAndRestart();
+  program().today->closeIt();
+  EXPECT_EQ(m_world.page(), Page::Close);
+  m_world.sync();
+  ASSERT_EQ(m_world.clinic().practices().size(), 1U);
+  EXPECT_EQ(m_world.clinic().practices()[0].end(), v1::PRACTICE_END_INTERRUPTED);
+}
+
+TEST_F(HomeModels, holdOrderDuringAPracticeStopsItAndSaysWhoToCall) {
+  begin({"sit-to-stand"});
+  startFirst();
+  m_world.pass(absl::Seconds(14));
+  m_world.clinic().put(m_world.clinic().holdOrder("Your skin needs rest."));
+  m_world.sync();
+  ASSERT_EQ(m_world.page(), Page::Verdict);
+  EXPECT_THAT(program().practice->verdict().join(" ").toStdString(), HasSubstr("Your skin needs rest."));
+  EXPECT_EQ(program().app->clinicPhone().toStdString(), "555 0142");
+  EXPECT_THAT(program().tones.played(), Contains(platform::Tone::Stopped));
+  m_world.pass(absl::Minutes(1));
+  EXPECT_EQ(m_world.page(), Page::Verdict);
+  program().practice->acknowledge();
+  program().app->leavePractice();
+  EXPECT_FALSE(program().today->mayStart());
+  EXPECT_EQ(program().today->heading().toStdString(), "Your practice is on hold");
+}
+
+TEST_F(HomeModels, holdOrderIsShownOnTodayAndCountsAsSeenOnce) {
+  begin({"sit-to-stand"});
+  m_world.clinic().put(m_world.clinic().holdOrder("Wait for my call."));
+  m_world.sync();
+  ASSERT_FALSE(program().today->notices().isEmpty());
+  EXPECT_EQ(program().today->notices().first().toMap().value("words").toString().toStdString(),
+            "Wait for my call.");
+  program().today->shown();
+  program().today->shown();
+  m_world.sync();
+  int seen = 0;
+  for (const v1::Receipt& receipt : m_world.clinic().receipts()) {
+    seen += receipt.of() == v1::RECEIPT_OF_HOLD_ORDER && receipt.state() == v1::RECEIPT_STATE_SEEN ? 1 : 0;
+  }
+  EXPECT_EQ(seen, 1);
+}
+
+TEST_F(HomeModels, urgentMessageMustBeReadBeforeAPracticeStarts) {
+  begin({"sit-to-stand"});
+  m_world.clinic().put(m_world.clinic().message("Use both hands on the stairs.", true));
+  m_world.sync();
+  EXPECT_FALSE(program().today->mayStart());
+  program().today->start();
+  EXPECT_EQ(m_world.page(), Page::Today);
+  ASSERT_EQ(program().today->notices().size(), 1);
+  program().today->markRead(program().today->notices().first().toMap().value("id").toString());
+  EXPECT_TRUE(program().today->mayStart());
+  EXPECT_TRUE(program().today->notices().isEmpty());
+}
+
+TEST_F(HomeModels, newProgrammeIsShownAsNewUntilItWasSeen) {
+  begin({"sit-to-stand"});
+  EXPECT_TRUE(program().programme->fresh());
+  program().programme->shown();
+  EXPECT_FALSE(program().programme->fresh());
+  m_world.clinic().put(inventedProgramme(2, {"sit-to-stand", "face-down-lying"}));
+  m_world.sync();
+  EXPECT_TRUE(program().programme->fresh());
+  EXPECT_EQ(program().programme->title().toStdString(), "Programme 2");
+  EXPECT_EQ(program().programme->entries().size(), 2);
+}
+
+TEST_F(HomeModels, clinicOutOfReachIsSaidAndNothingStops) {
+  begin({"sit-to-stand"});
+  m_world.clinic().setReachable(false);
+  m_world.sync();
+  EXPECT_THAT(program().app->contact().toStdString(), HasSubstr("cannot be reached"));
+  EXPECT_TRUE(program().today->mayStart());
+}
+
+TEST_F(HomeModels, leavingAnExerciseOutAsksWhyAndGoesOn) {
+  begin({"sit-to-stand", "weight-shift-side"});
+  program().today->start();
+  m_world.answerAllFine();
+  program().app->show(Page::LeaveOut);
+  EXPECT_EQ(m_world.page(), Page::LeaveOut);
+  program().app->back();
+  program().practice->skip(v1::STOP_REASON_NO_TIME);
+  EXPECT_EQ(m_world.page(), Page::GetReady);
+  EXPECT_THAT(program().practice->entryPlace().toStdString(), HasSubstr("2 of 2"));
+}
+
+TEST_F(HomeModels, helpIsReachableAndLeadsBack) {
+  begin({"sit-to-stand"});
+  program().today->start();
+  const Page before = m_world.page();
+  program().app->show(Page::Help);
+  EXPECT_EQ(m_world.page(), Page::Help);
+  program().app->back();
+  EXPECT_EQ(m_world.page(), before);
+}
+
+TEST_F(HomeModels, settingsSurviveARestartAndAnErasureTakesThem) {
+  begin({"sit-to-stand"});
+  program().settings->setTextPercent(175);
+  program().settings->setLook(home::SettingsModel::Look::Dark);
+  program().settings->setVoice(false);
+  m_world.killAndRestart();
+  EXPECT_EQ(program().settings->textPercent(), 175);
+  EXPECT_EQ(program().settings->look(), home::SettingsModel::Look::Dark);
+  EXPECT_FALSE(program().settings->voice());
+  program().settings->erase();
+  EXPECT_EQ(m_world.page(), Page::Pair);
+  EXPECT_EQ(program().settings->textPercent(), 100);
+}
+
+}  // namespace
+}  // namespace newel::tests

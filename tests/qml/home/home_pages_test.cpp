@@ -1,0 +1,201 @@
+// Every page of the phone, in a real window over a real engine, at every size, scale and theme: nothing cut
+// off, covered, too small to press or nameless, no warning, and the title has the focus. With
+// NEWEL_SHOTS=<folder> in the environment it keeps a picture of each, to be looked at.
+#include <gtest/gtest.h>
+
+#include <QtCore/QDir>
+#include <QtCore/QMetaEnum>
+#include <QtQml/QQmlApplicationEngine>
+#include <QtQml/QQmlExtensionPlugin>
+#include <QtQuick/QQuickItem>
+#include <QtQuick/QQuickWindow>
+
+#include "tests/qml/home/home_world.h"
+
+Q_IMPORT_QML_PLUGIN(Newel_HomePlugin)
+
+namespace newel::tests {
+namespace {
+
+using home::AppModel;
+using Page = AppModel::Page;
+
+struct Look {
+  int width, height, percent;
+  bool dark;
+};
+
+std::string nameOf(const Look& look) {
+  return std::to_string(look.width) + "x" + std::to_string(look.height) + "at" +
+         std::to_string(look.percent) + (look.dark ? "dark" : "light");
+}
+
+class HomePages : public testing::TestWithParam<Look> {
+ protected:
+  HomePages() {
+    HomeProgram& program = m_world.program();
+    program.settings->setTextPercent(GetParam().percent);
+    program.settings->setLook(GetParam().dark ? home::SettingsModel::Look::Dark
+                                              : home::SettingsModel::Look::Light);
+    QObject::connect(&m_engine, &QQmlApplicationEngine::warnings, [this](const QList<QQmlError>& errors) {
+      for (const QQmlError& error : errors) m_warnings.push_back(error.toString().toStdString());
+    });
+    m_engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    m_engine.setInitialProperties({{QStringLiteral("models"), QVariant::fromValue(&program.models)}});
+    m_engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Newel/Home/Main.qml")));
+    if (m_engine.rootObjects().isEmpty()) return;
+    m_window = qobject_cast<QQuickWindow*>(m_engine.rootObjects().constFirst());
+    m_window->resize(GetParam().width, GetParam().height);
+    settle();
+  }
+
+  HomeProgram& program() { return m_world.program(); }
+
+  void check(Page page, const char* variant = "") {
+    ASSERT_NE(m_window, nullptr);
+    ASSERT_EQ(m_world.page(), page);
+    settle();
+    const std::string where = program().app->pageName().toStdString() + variant;
+    for (const std::string& fault : faultsOf(*m_window)) ADD_FAILURE() << where << ": " << fault;
+    for (const std::string& warning : m_warnings) ADD_FAILURE() << where << ": " << warning;
+    m_warnings.clear();
+    keepPicture(where);
+  }
+
+  void keepPicture(const std::string& name) {
+    const QString folder = qEnvironmentVariable("NEWEL_SHOTS");
+    if (folder.isEmpty()) return;
+    const QString place = folder + "/" + QString::fromStdString(nameOf(GetParam()));
+    QDir().mkpath(place);
+    EXPECT_TRUE(m_window->grabWindow().save(place + "/" + QString::fromStdString(name) + ".png"));
+  }
+
+  void scroll(double content_y) {
+    QList<QQuickItem*> items = {m_window->contentItem()};
+    while (!items.isEmpty()) {
+      QQuickItem* const item = items.takeFirst();
+      if (item->inherits("QQuickFlickable")) item->setProperty("contentY", content_y);
+      items << item->childItems();
+    }
+  }
+
+  void pair() {
+    m_world.clinic().put(inventedProgramme(1, {"sit-to-stand", "stairs-one-at-a-time", "face-down-lying"}));
+    m_world.pair();
+  }
+
+  HomeWorld m_world;
+  QQmlApplicationEngine m_engine;
+  QQuickWindow* m_window = nullptr;
+  std::vector<std::string> m_warnings;
+};
+
+TEST_P(HomePages, fromPairingToTodayHoldTogether) {
+  check(Page::Pair);
+  program().pair->pairTyped("nowhere", "x");
+  check(Page::Pair, "-errors");
+  m_world.clinic().put(inventedProgramme(1, {"sit-to-stand", "stairs-one-at-a-time", "face-down-lying"}));
+  program().pair->pairTyped("clinic.example:7443", "abcd-2345");
+  while (program().pair->busy()) settle(10);
+  check(Page::Paired);
+  program().app->back();
+  check(Page::Today, "-empty");
+  m_world.sync();
+  check(Page::Today);
+  scroll(400);
+  check(Page::Today, "-scrolled");
+  program().app->show(Page::Programme);
+  check(Page::Programme);
+  program().app->back();
+  program().app->show(Page::Help);
+  check(Page::Help);
+  program().app->back();
+  program().app->show(Page::Settings);
+  check(Page::Settings);
+  program().app->back();
+  m_world.clinic().put(m_world.clinic().message("Please use both hands on the stairs this week.", true));
+  m_world.clinic().put(m_world.clinic().holdOrder("Your skin needs rest. I phone you today.",
+                                                  {inventedProgramme(1, {"sit-to-stand"}).entries(0).id()}));
+  m_world.sync();
+  check(Page::Today, "-notices");
+}
+
+TEST_P(HomePages, practiceHoldsTogether) {
+  pair();
+  program().programme->shown();
+  program().today->start();
+  check(Page::Question);
+  m_world.answerAllFine();
+  ASSERT_EQ(m_world.page(), Page::GetReady);
+  check(Page::GetReady);
+  program().app->show(Page::LeaveOut);
+  check(Page::LeaveOut);
+  program().app->back();
+  program().practice->confirmSupportAndStart();
+  check(Page::Practice, "-ready");
+  while (program().player->resting()) m_world.pass(absl::Milliseconds(100));
+  check(Page::Practice, "-move");
+  program().player->pause();
+  check(Page::Practice, "-paused");
+  program().player->goOn();
+  ASSERT_TRUE(m_world.passUntilPageChanges());
+  check(Page::Rating);
+  program().practice->rate(1, 3);
+  ASSERT_EQ(m_world.page(), Page::GetReady);
+  check(Page::GetReady, "-stairs");
+  program().practice->confirmSupportAndStart();
+  for (int i = 0; i < 400 && program().player->resting(); ++i) m_world.pass(absl::Milliseconds(100));
+  check(Page::Practice, "-stairs");
+  for (int i = 0; i < 4000 && !program().player->canLengthen() && m_world.page() == Page::Practice; ++i) {
+    m_world.pass(absl::Milliseconds(100));
+  }
+  check(Page::Practice, "-rest");
+  program().player->stop();
+  check(Page::WhatHappened);
+  program().practice->stopReason(v1::STOP_REASON_FALL);
+  check(Page::Verdict);
+  program().practice->acknowledge();
+  check(Page::Close);
+}
+
+TEST_P(HomePages, painUnfinishedAndEmergencyHoldTogether) {
+  pair();
+  program().today->start();
+  for (int round = 0; round < 10 && m_world.page() == Page::Question; ++round) {
+    const v1::ReadyQuestion* const question = program().session->run()->question();
+    for (const v1::ReadyChoice& choice : question->choices()) {
+      if (!choice.fine()) continue;
+      program().practice->answer(QString::fromStdString(choice.id()));
+      break;
+    }
+    if (m_world.page() == Page::Question) check(Page::Question, ("-" + std::to_string(round + 2)).c_str());
+  }
+  check(Page::Pain);
+  program().practice->painBefore(1);
+  program().practice->confirmSupportAndStart();
+  m_world.pass(absl::Seconds(14));
+  program().player->stop();
+  program().practice->stopReason(v1::STOP_REASON_CHEST_PAIN);
+  check(Page::Verdict, "-emergency");
+}
+
+TEST_P(HomePages, lyingDownIsALongHoldInMinutes) {
+  m_world.clinic().put(inventedProgramme(1, {"face-down-lying"}));
+  m_world.pair();
+  program().today->start();
+  m_world.answerAllFine();
+  program().practice->confirmSupportAndStart();
+  while (program().player->resting()) m_world.pass(absl::Milliseconds(100));
+  m_world.pass(absl::Seconds(3));
+  check(Page::Practice, "-minutes");
+}
+
+INSTANTIATE_TEST_SUITE_P(Looks, HomePages,
+                         testing::Values(Look{360, 640, 100, false}, Look{360, 640, 200, false},
+                                         Look{360, 640, 100, true}, Look{360, 640, 200, true},
+                                         Look{412, 915, 100, false}, Look{412, 915, 200, false},
+                                         Look{412, 915, 100, true}, Look{412, 915, 200, true}),
+                         [](const testing::TestParamInfo<Look>& info) { return nameOf(info.param); });
+
+}  // namespace
+}  // namespace newel::tests
