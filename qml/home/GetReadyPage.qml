@@ -36,6 +36,13 @@ HomePage {
         text: page.models.practice.entryCaution
     }
 
+    Notice {
+        width: parent.width
+        visible: page.models.player.soundNote !== ""
+        kind: Notice.Attention
+        title: page.models.player.soundNote
+    }
+
     BulletList {
         width: parent.width
         heading: qsTr("Have ready")

@@ -48,6 +48,7 @@ HomePage {
             }
 
             SecondaryButton {
+                width: Math.min(implicitWidth, parent.width)
                 visible: notice.modelData.id !== ""
                 text: qsTr("I have read this")
                 onClicked: page.models.today.markRead(notice.modelData.id)
@@ -63,6 +64,7 @@ HomePage {
         text: page.models.programme.changes
 
         SecondaryButton {
+            width: Math.min(implicitWidth, parent.width)
             text: qsTr("See the new programme")
             onClicked: page.models.app.show(AppModel.Programme)
         }

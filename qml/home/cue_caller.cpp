@@ -35,8 +35,8 @@ bool beginsRepetition(const v1::Timeline& timeline, std::uint32_t index) {
 
 Tone toneOfWork(const v1::Timeline& timeline, std::uint32_t index, bool last_call) {
   const v1::Beat& beat = timeline.beats(static_cast<int>(index));
-  if (index == 0 || !isWork(timeline.beats(static_cast<int>(index) - 1).kind())) return Tone::Go;
   if (last_call) return Tone::LastOne;
+  if (index == 0 || !isWork(timeline.beats(static_cast<int>(index) - 1).kind())) return Tone::Go;
   const v1::Beat& before = timeline.beats(static_cast<int>(index) - 1);
   if (sameHold(before, beat)) return Tone::HalfWay;
   return before.kind() == v1::BEAT_KIND_HOLD ? Tone::HoldEnd : Tone::Count;

@@ -1,6 +1,7 @@
 #include "qml/home/player_model.h"
 
 #include <algorithm>
+#include <optional>
 
 #include "qml/home/phrasing.h"
 
@@ -19,10 +20,11 @@ int secondsUp(absl::Duration left) {
   return static_cast<int>(absl::ToInt64Seconds(absl::Ceil(left, absl::Seconds(1))));
 }
 
-// "45", or "2:05" from 100 seconds on.
+// From here on seconds are no longer read at a glance: whole minutes are shown.
+constexpr int kMinutesFrom = 100;
+
 QString countWords(int seconds) {
-  if (seconds < 100) return QString::number(seconds);
-  return QStringLiteral("%1:%2").arg(seconds / 60).arg(seconds % 60, 2, 10, QChar(u'0'));
+  return QString::number(seconds < kMinutesFrom ? seconds : (seconds + 59) / 60);
 }
 
 }  // namespace
@@ -91,44 +93,48 @@ int PlayerModel::stepsOfPart(const v1::Beat& at) const {
   return static_cast<int>(most);
 }
 
+// Seconds that the number counts down; nullopt where it counts times or steps.
+std::optional<int> PlayerModel::secondsShown() const {
+  if (beat() == nullptr) return std::nullopt;
+  if (leadingIn()) return secondsUp(player()->leadInLeft(m_session.now()));
+  if (beat()->kind() == v1::BEAT_KIND_HOLD) return secondsUp(player()->leftInPhase(m_session.now()));
+  if (!isWork(*beat())) return secondsUp(player()->leftInBeat(m_session.now()));
+  return std::nullopt;
+}
+
 QString PlayerModel::number() const {
   if (beat() == nullptr) return QString();
-  if (leadingIn()) return countWords(secondsUp(player()->leadInLeft(m_session.now())));
-  if (beat()->kind() == v1::BEAT_KIND_HOLD)
-    return countWords(secondsUp(player()->leftInPhase(m_session.now())));
-  if (!isWork(*beat())) return countWords(secondsUp(player()->leftInBeat(m_session.now())));
+  const std::optional<int> seconds = secondsShown();
+  if (seconds.has_value()) return countWords(*seconds);
   return QString::number(beat()->step() > 0 ? beat()->step() : beat()->repetition());
 }
 
 QString PlayerModel::numberOf() const {
   if (beat() == nullptr) return QString();
-  if (leadingIn()) return tr("seconds to get ready");
-  switch (beat()->kind()) {
-    case v1::BEAT_KIND_HOLD:
-      return tr("seconds to hold");
-    case v1::BEAT_KIND_REST:
-      return tr("seconds of rest");
-    case v1::BEAT_KIND_CHANGE_SIDE:
-      return tr("seconds to change side");
-    case v1::BEAT_KIND_GET_READY:
-      return tr("seconds to get ready");
-    default:
-      break;
+  const std::optional<int> seconds = secondsShown();
+  if (!seconds.has_value()) {
+    if (beat()->step() > 0) return tr("of %n step(s)", nullptr, stepsOfPart(*beat()));
+    return tr("of %n time(s)", nullptr, repetitionsOfSet(*beat()));
   }
-  if (beat()->step() > 0) return tr("of %n step(s)", nullptr, stepsOfPart(*beat()));
-  return tr("of %n time(s)", nullptr, repetitionsOfSet(*beat()));
+  const bool minutes = *seconds >= kMinutesFrom;
+  const bool ready = leadingIn() || beat()->kind() == v1::BEAT_KIND_GET_READY;
+  if (ready) return minutes ? tr("minutes to get ready") : tr("seconds to get ready");
+  if (beat()->kind() == v1::BEAT_KIND_HOLD) return minutes ? tr("minutes to hold") : tr("seconds to hold");
+  if (beat()->kind() == v1::BEAT_KIND_REST) return minutes ? tr("minutes of rest") : tr("seconds of rest");
+  return minutes ? tr("minutes to change side") : tr("seconds to change side");
 }
 
 QString PlayerModel::setWords() const {
   if (beat() == nullptr || beat()->set() == 0) return QString();
-  const v1::Entry& entry = run()->entry(run()->entryIndex());
-  const QString what = entry.dose().has_sets() ? tr("set %1 of %2") : tr("round %1 of %2");
-  QString words = what.arg(beat()->set()).arg(std::max(player()->timeline().sets(), beat()->set()));
-  if (beat()->kind() == v1::BEAT_KIND_HOLD && beat()->repetition() > 0 && repetitionsOfSet(*beat()) > 1) {
-    words = tr("time %1 of %2").arg(beat()->repetition()).arg(repetitionsOfSet(*beat())) +
-            QStringLiteral(", ") + words;
+  QStringList words;
+  const int times = repetitionsOfSet(*beat());
+  if (beat()->kind() == v1::BEAT_KIND_HOLD && beat()->repetition() > 0 && times > 1) {
+    words << tr("time %1 of %2").arg(beat()->repetition()).arg(times);
   }
-  return words;
+  const std::uint32_t sets = std::max(player()->timeline().sets(), beat()->set());
+  const bool by_sets = run()->entry(run()->entryIndex()).dose().has_sets();
+  if (sets > 1) words << (by_sets ? tr("set %1 of %2") : tr("round %1 of %2")).arg(beat()->set()).arg(sets);
+  return words.join(QStringLiteral(", "));
 }
 
 QString PlayerModel::sideWordsNow() const {

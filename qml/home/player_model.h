@@ -5,6 +5,7 @@
 
 #include <QtCore/QObject>
 #include <QtCore/QVariantList>
+#include <optional>
 
 #include "qml/home/practice_session.h"
 
@@ -21,7 +22,7 @@ class PlayerModel : public QObject {
   Q_PROPERTY(QString next READ next NOTIFY changed)
   Q_PROPERTY(QString support READ support NOTIFY changed)
   Q_PROPERTY(QString number READ number NOTIFY ticked)
-  Q_PROPERTY(QString numberOf READ numberOf NOTIFY changed)
+  Q_PROPERTY(QString numberOf READ numberOf NOTIFY ticked)
   Q_PROPERTY(QString setWords READ setWords NOTIFY changed)
   Q_PROPERTY(QString sideWords READ sideWordsNow NOTIFY changed)
   Q_PROPERTY(double fraction READ fraction NOTIFY ticked)
@@ -76,6 +77,7 @@ class PlayerModel : public QObject {
   const Player* player() const { return run() != nullptr ? run()->player() : nullptr; }
   const v1::Beat* beat() const;
   bool leadingIn() const;
+  std::optional<int> secondsShown() const;
   int repetitionsOfSet(const v1::Beat& beat) const;
   int stepsOfPart(const v1::Beat& beat) const;
 

@@ -13,7 +13,7 @@ Item {
     required property color markInner
     required property real room // for mark and words together
 
-    implicitWidth: row.implicitWidth
+    implicitWidth: label.implicitWidth + row.markRoom // unwrapped, whatever room there is
     implicitHeight: label.implicitHeight
 
     Row {
@@ -40,7 +40,7 @@ Item {
             id: label
 
             anchors.verticalCenter: parent.verticalCenter
-            width: Math.min(implicitWidth, face.room - row.markRoom)
+            width: Math.max(0, Math.min(implicitWidth, face.room - row.markRoom))
             text: face.text
             textFormat: Text.PlainText
             color: face.enabled ? face.words : Theme.soft

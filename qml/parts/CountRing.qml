@@ -1,11 +1,11 @@
-// A ring that fills as the beat goes, and in it the number, to be read from across the room.
+// A ring that fills as the beat goes, and in it the number.
 import QtQuick
 import Newel.Parts
 
 Item {
     id: count
 
-    property string number: ""
+    property alias number: numeral.text
     property alias fraction: ring.fraction
     property alias resting: ring.resting
 
@@ -18,18 +18,11 @@ Item {
         anchors.fill: parent
     }
 
-    Text {
+    CountNumber {
+        id: numeral
+
         anchors.centerIn: parent
         width: parent.width - 36
-        height: parent.height - 36
-        text: count.number
-        color: Theme.ink
-        font.pixelSize: Theme.numeral
-        font.bold: true
-        fontSizeMode: Text.HorizontalFit
-        minimumPixelSize: 40
-        horizontalAlignment: Text.AlignHCenter
-        verticalAlignment: Text.AlignVCenter
-        Accessible.ignored: true
+        height: parent.height - 20
     }
 }

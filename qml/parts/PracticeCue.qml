@@ -1,5 +1,6 @@
-// The sentence and the number of the present beat. The sentence is as large as the room allows, never under
-// the title size of 100 %.
+// The sentence, the side and the number of the present beat. The sentence is as large as the room allows. Where
+// large text meets a small screen the ring becomes a bar, and what has been said before (what comes next, that
+// nothing can be heard) goes.
 import QtQuick
 import Newel.Parts
 
@@ -8,22 +9,32 @@ Item {
 
     required property PracticeFacts facts
 
-    readonly property bool stacked: width < 300 * Theme.scale - 40
-    readonly property real ringSide: Math.max(132, Math.min(200, height * 0.46, width * 0.62))
+    readonly property bool wide: width > 1.8 * height
+    readonly property bool tight: height < 330 * Theme.scale || height < 250
+    // Words beside the number grow with the person's setting as far as this screen can hold them.
+    readonly property real most: height < 600 ? 1.45 : 2
+    readonly property real ringSide: Math.min(200, Math.max(150, height * 0.46))
+    readonly property real lowerWidth: wide ? Math.min(320, width * 0.5) : width
+
+    function sized(atHundred: int): int {
+        return Math.round(atHundred * Math.min(Theme.scale, most));
+    }
 
     Text {
         id: sentence
 
-        width: parent.width
+        anchors.left: parent.left
+        anchors.right: cue.wide ? lower.left : parent.right
+        anchors.rightMargin: cue.wide ? Theme.edge : 0
         anchors.top: parent.top
-        anchors.bottom: below.top
-        anchors.bottomMargin: Theme.space
+        anchors.bottom: cue.wide ? parent.bottom : lower.top
+        anchors.bottomMargin: cue.wide ? 0 : Theme.space
         text: cue.facts.cue
         textFormat: Text.PlainText
         color: Theme.ink
         font.pixelSize: Theme.title
         font.bold: true
-        minimumPixelSize: 20
+        minimumPixelSize: 18
         fontSizeMode: Text.Fit
         wrapMode: Text.Wrap
         horizontalAlignment: Text.AlignLeft
@@ -32,81 +43,99 @@ Item {
         Accessible.name: text
     }
 
-    Item {
-        id: below
+    Column {
+        id: lower
 
-        width: parent.width
+        anchors.right: parent.right
         anchors.bottom: parent.bottom
-        height: notes.implicitHeight + ring.height + Theme.space
+        width: cue.lowerWidth
+        spacing: Theme.space / 2
 
-        CountRing {
-            id: ring
+        Words {
+            width: parent.width
+            visible: text !== "" && !(cue.tight && cue.facts.resting)
+            text: cue.facts.sideWords
+            font.pixelSize: cue.sized(18)
+            font.bold: true
+            color: Theme.brass
+        }
 
-            anchors.left: parent.left
-            width: cue.ringSide
-            height: cue.ringSide
-            number: cue.facts.number
-            fraction: cue.facts.fraction
-            resting: cue.facts.resting
+        Item {
+            id: counting
+
+            readonly property Item count: cue.tight ? bar : ring
+
+            width: parent.width
+            height: Math.max(count.height, beside.implicitHeight)
             Accessible.role: Accessible.StaticText
             Accessible.name: cue.facts.number + " " + cue.facts.numberOf
+
+            CountRing {
+                id: ring
+
+                anchors.left: parent.left
+                anchors.verticalCenter: parent.verticalCenter
+                visible: !cue.tight
+                width: cue.ringSide
+                height: cue.ringSide
+                number: cue.facts.number
+                fraction: cue.facts.fraction
+                resting: cue.facts.resting
+            }
+
+            CountBar {
+                id: bar
+
+                anchors.left: parent.left
+                anchors.verticalCenter: parent.verticalCenter
+                visible: cue.tight
+                width: implicitWidth
+                height: implicitHeight
+                number: cue.facts.number
+                fraction: cue.facts.fraction
+                resting: cue.facts.resting
+            }
+
+            Column {
+                id: beside
+
+                anchors.left: counting.count.right
+                anchors.leftMargin: Theme.space * 1.5
+                anchors.right: parent.right
+                anchors.verticalCenter: parent.verticalCenter
+
+                Words {
+                    width: parent.width
+                    text: cue.facts.numberOf
+                    font.bold: true
+                    font.pixelSize: cue.sized(21)
+                    Accessible.ignored: true
+                }
+
+                Words {
+                    width: parent.width
+                    visible: text !== ""
+                    text: cue.facts.setWords
+                    font.pixelSize: cue.sized(18)
+                    color: Theme.soft
+                }
+            }
         }
 
-        Column {
-            anchors.left: ring.right
-            anchors.leftMargin: Theme.space * 1.5
-            anchors.right: parent.right
-            anchors.verticalCenter: ring.verticalCenter
-            spacing: 2
-
-            Words {
-                width: parent.width
-                text: cue.facts.numberOf
-                font.bold: true
-                font.pixelSize: Math.min(Theme.heading, 32)
-                Accessible.ignored: true
-            }
-
-            Words {
-                width: parent.width
-                visible: text !== ""
-                text: cue.facts.setWords
-                font.pixelSize: Math.min(Theme.body, 28)
-                color: Theme.soft
-            }
-
-            Words {
-                width: parent.width
-                visible: text !== ""
-                text: cue.facts.sideWords
-                font.pixelSize: Math.min(Theme.body, 28)
-                font.bold: true
-                color: Theme.brass
-            }
-        }
-
-        Column {
-            id: notes
-
-            anchors.top: ring.bottom
-            anchors.topMargin: Theme.space
+        Words {
             width: parent.width
+            visible: text !== "" && !cue.tight
+            text: cue.facts.next
+            color: Theme.soft
+            font.pixelSize: cue.sized(16)
+        }
 
-            Words {
-                width: parent.width
-                visible: text !== ""
-                text: cue.facts.next
-                color: Theme.soft
-                font.pixelSize: Math.min(Theme.small, 24)
-            }
-
-            Words {
-                width: parent.width
-                visible: text !== ""
-                text: cue.facts.soundNote
-                color: Theme.brass
-                font.pixelSize: Math.min(Theme.small, 24)
-            }
+        Words {
+            width: parent.width
+            visible: text !== "" && !cue.tight
+            text: cue.facts.soundNote
+            color: Theme.brass
+            font.pixelSize: cue.sized(16)
         }
     }
 }

@@ -17,8 +17,9 @@ FocusScope {
     signal nowPressed
     signal skipPressed
 
-    readonly property bool wide: width > height
-    readonly property bool narrowWords: Theme.scale > 1.35
+    readonly property bool stacked: Theme.scale > 1.35 && width < 600 // title below Pause
+    // Large text, a small screen and buttons above Stop: the title makes room for the sentence.
+    readonly property bool crowded: stacked && height < 700 && lower.shown
 
     Rectangle {
         anchors.fill: parent
@@ -50,43 +51,48 @@ FocusScope {
         anchors.rightMargin: Theme.edge
         anchors.top: parent.top
         anchors.topMargin: Theme.space
-        height: Math.max(pause.height, titles.height)
+        height: view.stacked ? Math.max(pause.height, place.height) + title.room
+            : Math.max(pause.height, place.height + title.room)
 
-        Column {
-            id: titles
+        Words {
+            id: place
 
             anchors.left: parent.left
-            anchors.right: pause.left
-            anchors.rightMargin: Theme.space
-            anchors.verticalCenter: parent.verticalCenter
+            anchors.top: parent.top
+            anchors.topMargin: view.stacked ? Math.max(0, (pause.height - height) / 2) : 0
+            width: parent.width - pause.width - Theme.space
+            text: qsTr("%1 of %2").arg(view.facts.entryNumber).arg(view.facts.entryCount)
+            color: Theme.soft
+            font.pixelSize: Theme.small
+            focus: true
+            activeFocusOnTab: true
+            Accessible.role: Accessible.Heading
+            Accessible.name: text + ", " + view.facts.title
+            Accessible.focusable: true
+        }
 
-            Words {
-                width: parent.width
-                text: qsTr("%1 of %2").arg(view.facts.entryNumber).arg(view.facts.entryCount)
-                color: Theme.soft
-                font.pixelSize: Theme.small
-            }
+        Words {
+            id: title
 
-            Words {
-                width: parent.width
-                text: view.facts.title
-                font.bold: true
-                maximumLineCount: view.narrowWords ? 2 : 3
-                elide: Text.ElideRight
-                focus: true
-                activeFocusOnTab: true
-                Accessible.role: Accessible.Heading
-                Accessible.focusable: true
-            }
+            readonly property real room: visible ? height : 0
+
+            anchors.left: parent.left
+            y: view.stacked ? Math.max(pause.height, place.height) : place.height
+            width: view.stacked ? parent.width : parent.width - pause.width - Theme.space
+            text: view.facts.title
+            font.bold: true
+            font.pixelSize: view.stacked ? Math.min(Theme.body, 26) : Theme.body
+            visible: !view.crowded
+            Accessible.role: Accessible.Heading
         }
 
         SecondaryButton {
             id: pause
 
             anchors.right: parent.right
-            anchors.verticalCenter: parent.verticalCenter
             visible: !view.facts.paused
             width: visible ? implicitWidth : 0
+            height: visible ? implicitHeight : 0
             text: qsTr("Pause")
             mark: Mark.Bars
             words: Theme.rail

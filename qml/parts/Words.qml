@@ -9,6 +9,6 @@ Text {
     wrapMode: Text.Wrap
     horizontalAlignment: Text.AlignLeft
     Accessible.role: Accessible.StaticText
-    Accessible.name: text
+    Accessible.name: Accessible.ignored ? "" : text
     Accessible.ignored: text === ""
 }

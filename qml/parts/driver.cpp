@@ -79,6 +79,16 @@ void scrollTo(QQuickItem* item) {
   }
 }
 
+// Words beside a control may carry the same name; what can be acted on comes first.
+QList<QQuickItem*> controlsFirst(QList<QQuickItem*> items) {
+  std::stable_partition(items.begin(), items.end(), [](QQuickItem* item) {
+    const QAccessible::Role role = QAccessible::queryAccessibleInterface(item)->role();
+    return role != QAccessible::StaticText && role != QAccessible::Heading && role != QAccessible::Grouping &&
+           role != QAccessible::AlertMessage && role != QAccessible::ListItem;
+  });
+  return items;
+}
+
 int keyCode(const QString& name) {
   static const QHash<QString, int> kKeys = {{"Tab", Qt::Key_Tab},       {"Backtab", Qt::Key_Backtab},
                                             {"Return", Qt::Key_Return}, {"Space", Qt::Key_Space},
@@ -232,20 +242,11 @@ void Driver::sendKey(int code, const QString& text, Qt::KeyboardModifiers modifi
 
 QString Driver::click(const QStringList& words, bool release) {
   const QString name = words.value(1);
-  const QList<QQuickItem*> found = find(name);
+  const QList<QQuickItem*> found = controlsFirst(find(name));
   if (found.isEmpty()) return QStringLiteral("error nothing visible is named ") + name;
-  // Words beside a control may carry the same name; what can be pressed comes first.
-  QList<QQuickItem*> able;
-  for (QQuickItem* item : found) {
-    QAccessibleInterface* const face = QAccessible::queryAccessibleInterface(item);
-    const QAccessible::Role role = face->role();
-    if (role != QAccessible::StaticText && role != QAccessible::Heading && role != QAccessible::Grouping)
-      able << item;
-  }
   const int nth = release ? numberAt(words, 2, 1) : 1;
-  const QList<QQuickItem*>& list = able.isEmpty() ? found : able;
-  if (nth < 1 || nth > list.size()) return QStringLiteral("error fewer than that are named ") + name;
-  QQuickItem* const item = list.at(nth - 1);
+  if (nth < 1 || nth > found.size()) return QStringLiteral("error fewer than that are named ") + name;
+  QQuickItem* const item = found.at(nth - 1);
   if (!item->isEnabled()) return QStringLiteral("error disabled: ") + name;
   scrollTo(item);
   const QPointF at = item->mapToScene(QPointF(item->width() / 2, item->height() / 2));
@@ -289,7 +290,7 @@ QString Driver::key(const QString& name) {
 }
 
 QString Driver::read(const QString& name) const {
-  const QList<QQuickItem*> found = find(name);
+  const QList<QQuickItem*> found = controlsFirst(find(name));
   if (found.isEmpty()) return QStringLiteral("error nothing visible is named ") + name;
   QAccessibleInterface* const face = QAccessible::queryAccessibleInterface(found.first());
   const QAccessible::State state = face->state();

@@ -64,6 +64,7 @@ v1::Programme inventedProgramme(std::uint32_t number, const std::vector<std::str
       dose.set_repetitions(2);
       if (dose.hold_s() > 0) dose.set_hold_s(3);
     }
+    if (entry.dose().has_passes()) entry.mutable_dose()->mutable_passes()->set_passes(2);
     for (int day = 1; day <= 7; ++day) {
       entry.mutable_schedule()->mutable_weekdays()->add_days(static_cast<v1::Weekday>(day));
     }

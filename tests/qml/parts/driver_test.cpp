@@ -105,7 +105,7 @@ TEST_F(DriverTest, waitsForStateAndForNames) {
   EXPECT_EQ(run("wait \"Far*\" 100"), "ok");
   EXPECT_EQ(run("gone Nowhere 100"), "ok");
   EXPECT_EQ(run("until page A 100"), "ok");
-  EXPECT_EQ(run("until page B 60"), "error waited in vain: until page B");
+  EXPECT_EQ(run("until page B 60"), "error waited in vain: page B");
   EXPECT_EQ(run("state"), "ok {\"page\":\"A\"}");
 }
 

@@ -107,11 +107,13 @@ TEST_P(PartsGeometry, practiceScreenHoldsTogether) {
   // A rest, with its two buttons.
   facts->setProperty("canLengthen", true);
   facts->setProperty("canGoNow", true);
+  facts->setProperty("resting", true);
   facts->setProperty("numberOf", "seconds of rest");
   expectNoFaults(*window);
   // Waiting for a tap.
   facts->setProperty("canLengthen", false);
   facts->setProperty("canGoNow", false);
+  facts->setProperty("resting", false);
   facts->setProperty("waiting", true);
   expectNoFaults(*window);
   facts->setProperty("waiting", false);

@@ -1,6 +1,7 @@
 // main() of every test that opens a window: always offscreen, with the program's own font.
 #include <gtest/gtest.h>
 
+#include <QtCore/QTranslator>
 #include <QtGui/QAccessible>
 #include <QtGui/QGuiApplication>
 #include <QtQml/QQmlExtensionPlugin>
@@ -16,5 +17,8 @@ int main(int argc, char** argv) {
   QGuiApplication app(argc, argv);
   newel::parts::useOurFont();
   QAccessible::setActive(true);
+  // The phone's words, where the test links them.
+  QTranslator translator;
+  if (translator.load(QStringLiteral(":/i18n/newel_en.qm"))) QGuiApplication::installTranslator(&translator);
   return RUN_ALL_TESTS();
 }
