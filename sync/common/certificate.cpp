@@ -8,8 +8,8 @@
 #include <openssl/ssl.h>
 #include <openssl/x509v3.h>
 
-#include <algorithm>
 #include <memory>
+#include <thread>
 
 #include "sync/common/content_hash.h"
 
@@ -33,6 +33,9 @@ absl::Status failed(const std::string& what) {
   ERR_clear_error();
   return absl::InternalError("certificate: " + what);
 }
+
+// How often a connection under way is looked at.
+constexpr absl::Duration kLook = absl::Milliseconds(2);
 
 std::string textOf(BIO* bio) {
   char* data = nullptr;
@@ -120,8 +123,12 @@ absl::StatusOr<std::string> fetchCertificate(const std::string& address, absl::D
   if (!bio) return failed("TLS");
   BIO_set_conn_hostname(bio.get(), address.c_str());
   BIO_set_nbio(bio.get(), 1);
-  const auto seconds = static_cast<int>(std::max<std::int64_t>(1, absl::ToInt64Seconds(timeout)));
-  const int connected = BIO_do_connect_retry(bio.get(), seconds, 10);
+  // Not BIO_do_connect_retry(): it goes on asking an address that refuses until its time is up.
+  int connected = BIO_do_connect(bio.get());
+  for (absl::Duration waited; connected != 1 && BIO_should_retry(bio.get()) && waited < timeout; waited += kLook) {
+    std::this_thread::sleep_for(absl::ToChronoMilliseconds(kLook));
+    connected = BIO_do_connect(bio.get());
+  }
   SSL* ssl = nullptr;
   BIO_get_ssl(bio.get(), &ssl);
   if (connected != 1 || ssl == nullptr) {

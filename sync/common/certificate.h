@@ -24,7 +24,7 @@ absl::StatusOr<Certificate> makeCertificate(const std::vector<std::string>& host
 absl::StatusOr<std::string> fingerprintOf(const std::string& certificate_pem);
 
 // The certificate that answers at `address` ("host:port"), with nothing about it believed yet.
-// kUnavailable when nobody answers with TLS within `timeout` (whole seconds, at least one). Blocks.
+// kUnavailable when nobody answers with TLS within about `timeout`, at once when the address refuses. Blocks.
 absl::StatusOr<std::string> fetchCertificate(const std::string& address, absl::Duration timeout);
 
 }  // namespace newel

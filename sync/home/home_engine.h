@@ -47,10 +47,10 @@ class HomeEngine {
     std::string folder;      // made with 0700 when missing
     Clock* clock = nullptr;  // outlives the engine
     Random* random = nullptr;
-    std::string app_version;
-    std::string device_name;
+    std::string app_version{};
+    std::string device_name{};
     HubNetwork* network = nullptr;  // outlives the engine; nullptr: gRPC over TLS
-    std::string sqlite_vfs;         // SQLite's file layer by name; empty: the system's
+    std::string sqlite_vfs{};       // SQLite's file layer by name; empty: the system's
   };
   // Called on threads of the engine, one call at a time, never while a method holds a lock.
   class Listener {

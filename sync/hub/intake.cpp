@@ -34,6 +34,17 @@ absl::Status checkEnvelope(const v1::Envelope& envelope) {
   return absl::OkStatus();
 }
 
+// A rule that only says "not today" is recorded with the practice too, and is no emergency. One that this hub
+// does not know comes from a newer phone and is taken for the worst.
+bool hasRedFlag(const v1::Practice& practice, const RuleBook& rules) {
+  if (practice.red_flag_rule_ids().empty()) return practice.end() == v1::PRACTICE_END_RED_FLAG;
+  return std::any_of(practice.red_flag_rule_ids().begin(), practice.red_flag_rule_ids().end(),
+                     [&](const std::string& id) {
+                       const v1::Rule* rule = rules.rule(id);
+                       return rule == nullptr || rule->effect() == v1::EFFECT_RED_FLAG;
+                     });
+}
+
 v1::OutcomeOf outcomeOf(const v1::Envelope& envelope, v1::Outcome what, const std::string& reason) {
   v1::OutcomeOf outcome;
   outcome.set_id(envelope.id());
@@ -92,24 +103,25 @@ absl::Status Intake::takeAll(const PhoneCaller& caller, const std::vector<const 
   });
 }
 
+absl::StatusOr<v1::Outcome> Intake::takeByKind(HubTransaction& transaction, const PhoneCaller& caller,
+                                               const v1::Envelope& envelope) {
+  const absl::Status good = checkEnvelope(envelope);
+  if (!good.ok()) return good;
+  switch (envelope.kind()) {
+    case v1::RECORD_KIND_PRACTICE:
+      return takePractice(transaction, caller, envelope);
+    case v1::RECORD_KIND_RECEIPT:
+      return takeReceipt(transaction, caller, envelope);
+    case v1::RECORD_KIND_MESSAGE:
+      return takeMessage(transaction, caller, envelope);
+    default:
+      return refused("kind: not from a phone");
+  }
+}
+
 v1::OutcomeOf Intake::take(HubTransaction& transaction, const PhoneCaller& caller,
                            const v1::Envelope& envelope) {
-  absl::StatusOr<v1::Outcome> outcome = checkEnvelope(envelope);
-  if (outcome.status().ok()) {
-    switch (envelope.kind()) {
-      case v1::RECORD_KIND_PRACTICE:
-        outcome = takePractice(transaction, caller, envelope);
-        break;
-      case v1::RECORD_KIND_RECEIPT:
-        outcome = takeReceipt(transaction, caller, envelope);
-        break;
-      case v1::RECORD_KIND_MESSAGE:
-        outcome = takeMessage(transaction, caller, envelope);
-        break;
-      default:
-        outcome = refused("kind: not from a phone");
-    }
-  }
+  const absl::StatusOr<v1::Outcome> outcome = takeByKind(transaction, caller, envelope);
   if (outcome.ok()) return outcomeOf(envelope, *outcome, "");
   m_hub->audit->add(transaction, {.action = "offer.refused",
                                   .who = caller.device_id,
@@ -117,21 +129,6 @@ v1::OutcomeOf Intake::take(HubTransaction& transaction, const PhoneCaller& calle
                                   .field = fieldOf(outcome.status())});
   return outcomeOf(envelope, v1::OUTCOME_REFUSED, std::string(outcome.status().message()));
 }
-
-namespace {
-
-// A rule that only says "not today" is recorded with the practice too, and is no emergency. One that this hub
-// does not know comes from a newer phone and is taken for the worst.
-bool hasRedFlag(const v1::Practice& practice, const RuleBook& rules) {
-  if (practice.red_flag_rule_ids().empty()) return practice.end() == v1::PRACTICE_END_RED_FLAG;
-  return std::any_of(practice.red_flag_rule_ids().begin(), practice.red_flag_rule_ids().end(),
-                     [&](const std::string& id) {
-                       const v1::Rule* rule = rules.rule(id);
-                       return rule == nullptr || rule->effect() == v1::EFFECT_RED_FLAG;
-                     });
-}
-
-}  // namespace
 
 absl::StatusOr<v1::Outcome> Intake::takePractice(HubTransaction& transaction, const PhoneCaller& caller,
                                                  const v1::Envelope& envelope) {

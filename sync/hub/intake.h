@@ -23,6 +23,8 @@ class Intake {
  private:
   // Inside a write transaction. Refusals are outcomes, never errors.
   v1::OutcomeOf take(HubTransaction& transaction, const PhoneCaller& caller, const v1::Envelope& envelope);
+  absl::StatusOr<v1::Outcome> takeByKind(HubTransaction& transaction, const PhoneCaller& caller,
+                                         const v1::Envelope& envelope);
   absl::StatusOr<v1::Outcome> takePractice(HubTransaction& transaction, const PhoneCaller& caller,
                                            const v1::Envelope& envelope);
   absl::StatusOr<v1::Outcome> takeReceipt(HubTransaction& transaction, const PhoneCaller& caller,

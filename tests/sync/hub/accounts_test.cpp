@@ -1,0 +1,151 @@
+#include "sync/hub/accounts.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <chrono>
+
+#include "sync/hub/password.h"
+#include "tests/sync/common/test_clinic.h"
+
+namespace newel {
+namespace {
+
+v1::SignInRequest request(const std::string& name, const std::string& password) {
+  v1::SignInRequest request;
+  request.set_user_name(name);
+  request.set_password(password);
+  return request;
+}
+
+// libsodium writes its parameters into the hash: m in KiB, t, p. OWASP's least is m=19456, t=2, p=1.
+TEST(Password, isArgon2idAtOrOverOwaspsFigureWithItsOwnSalt) {
+  const auto hash = hashPassword("a long enough phrase");
+  ASSERT_TRUE(hash.ok());
+  EXPECT_EQ(hash->rfind("$argon2id$v=19$m=65536,t=2,p=1$", 0), 0U) << *hash;
+  EXPECT_EQ(hashCode("ABCDEFGH")->rfind("$argon2id$v=19$m=19456,t=2,p=1$", 0), 0U);
+  EXPECT_NE(*hashPassword("a long enough phrase"), *hash);
+  EXPECT_TRUE(passwordFits(*hash, "a long enough phrase"));
+  EXPECT_FALSE(passwordFits(*hash, "a long enough phrasE"));
+  EXPECT_FALSE(passwordFits(*hash, ""));
+  EXPECT_FALSE(passwordFits("", "a long enough phrase"));
+  EXPECT_FALSE(passwordFits(nobodysHash(), "a long enough phrase"));
+}
+
+// OWASP ASVS 5.0 6.2: length counts, kinds of characters do not, nothing is cut off.
+TEST(Password, acceptedAndRefused) {
+  EXPECT_FALSE(checkPassword("", "u").ok());
+  EXPECT_FALSE(checkPassword("seven77", "u").ok());
+  EXPECT_TRUE(checkPassword("eight888", "u").ok());
+  EXPECT_TRUE(checkPassword("only lower case words", "u").ok());
+  EXPECT_TRUE(checkPassword(std::string("\xd0\xbf\xd0\xb0\xd1\x80\xd0\xbe\xd0\xbb\xd1\x8c 123"), "u").ok());
+  EXPECT_TRUE(checkPassword(std::string(100, 'x') + "y", "u").ok());
+  EXPECT_FALSE(checkPassword("aaaaaaaaaaaa", "u").ok());
+  EXPECT_FALSE(checkPassword("t.sample", "t.sample").ok());
+  EXPECT_FALSE(checkPassword(std::string(300, 'x') + "y", "u").ok());
+}
+
+TEST(Password, the73rdByteCounts) {
+  const std::string long_one = std::string(90, 'p') + "a";
+  const auto hash = hashPassword(long_one);
+  EXPECT_FALSE(passwordFits(*hash, std::string(90, 'p') + "b"));
+}
+
+TEST(Accounts, wrongNameAndWrongPasswordCannotBeToldApart) {
+  test::TestClinic clinic;
+  auto& accounts = clinic.hub().accounts();
+  const absl::Status name = accounts.signIn(request("nobody", test::kPassword), "a").status();
+  const absl::Status password = accounts.signIn(request(test::kUser, "wrong password"), "b").status();
+  EXPECT_EQ(name, password);
+  EXPECT_TRUE(absl::IsUnauthenticated(name));
+  // Both pay for one Argon2id; the best of three, so that a busy machine does not decide.
+  const auto fastest = [&](const std::string& user, const std::string& from) {
+    auto best = std::chrono::nanoseconds::max();
+    for (int i = 0; i < 3; ++i) {
+      const auto begun = std::chrono::steady_clock::now();
+      EXPECT_FALSE(accounts.signIn(request(user, "wrong password"), from).ok());
+      best = std::min<std::chrono::nanoseconds>(best, std::chrono::steady_clock::now() - begun);
+    }
+    return std::chrono::duration<double>(best).count();
+  };
+  const double unknown = fastest("nobody", "c");
+  const double known = fastest(test::kUser, "d");
+  EXPECT_LT(std::max(unknown, known) / std::min(unknown, known), 2.0);
+  EXPECT_GT(unknown, 0.01) << "no password was hashed for an unknown name";
+}
+
+TEST(Accounts, guessingIsSlowedAndTheOwnerElsewhereIsNot) {
+  test::TestClinic clinic;
+  auto& accounts = clinic.hub().accounts();
+  for (int i = 0; i < 5; ++i) {
+    EXPECT_TRUE(absl::IsUnauthenticated(
+        accounts.signIn(request(test::kUser, "guess " + std::to_string(i)), "far").status()));
+  }
+  EXPECT_TRUE(
+      absl::IsResourceExhausted(accounts.signIn(request(test::kUser, test::kPassword), "far").status()));
+  EXPECT_TRUE(accounts.signIn(request(test::kUser, test::kPassword), "near").ok());
+  clinic.clock().advance(absl::Seconds(3));
+  EXPECT_TRUE(accounts.signIn(request(test::kUser, test::kPassword), "far").ok());
+}
+
+TEST(Accounts, sessionsEndByTimeAndBySigningOut) {
+  test::TestClinic clinic;
+  auto& accounts = clinic.hub().accounts();
+  const auto reply = accounts.signIn(request(test::kUser, test::kPassword), "a");
+  ASSERT_TRUE(reply.ok());
+  EXPECT_GE(reply->session().size(), 43U) << "256 bits";
+  EXPECT_TRUE(accounts.authenticate(reply->session(), CallKind::Clinical).ok());
+  EXPECT_TRUE(absl::IsUnauthenticated(accounts.authenticate("", CallKind::Own).status()));
+  EXPECT_TRUE(absl::IsUnauthenticated(accounts.authenticate(reply->session() + "x", CallKind::Own).status()));
+  clinic.clock().advance(absl::Hours(12));
+  EXPECT_TRUE(absl::IsUnauthenticated(accounts.authenticate(reply->session(), CallKind::Own).status()));
+  const auto again = accounts.signIn(request(test::kUser, test::kPassword), "a");
+  const auto caller = accounts.authenticate(again->session(), CallKind::Own);
+  EXPECT_EQ(accounts.signOut(*caller), absl::OkStatus());
+  EXPECT_TRUE(absl::IsUnauthenticated(accounts.authenticate(again->session(), CallKind::Own).status()));
+}
+
+// Every role by every kind of call.
+TEST(Accounts, rolesMayDoWhatTheTableSays) {
+  struct Cell {
+    v1::Role role;
+    bool own, read, clinical, access;
+  };
+  const std::vector<Cell> table = {{v1::ROLE_THERAPIST, true, true, true, true},
+                                   {v1::ROLE_LEAD, true, true, true, true},
+                                   {v1::ROLE_ADMINISTRATOR, true, false, false, true},
+                                   {v1::ROLE_AUDITOR, true, true, false, false},
+                                   {v1::ROLE_UNSPECIFIED, false, false, false, false}};
+  for (const auto& cell : table) {
+    EXPECT_EQ(roleMay(cell.role, CallKind::Own), cell.own) << cell.role;
+    EXPECT_EQ(roleMay(cell.role, CallKind::Read), cell.read) << cell.role;
+    EXPECT_EQ(roleMay(cell.role, CallKind::Clinical), cell.clinical) << cell.role;
+    EXPECT_EQ(roleMay(cell.role, CallKind::Access), cell.access) << cell.role;
+  }
+}
+
+TEST(Accounts, anAuditorReadsAndChangesNothing) {
+  test::TestClinic clinic;
+  ASSERT_TRUE(
+      clinic.hub().accounts().add("au", "Auditor (invented)", v1::ROLE_AUDITOR, test::kPassword).ok());
+  const auto desk = clinic.newDesk();
+  ASSERT_TRUE(desk->signIn("au", test::kPassword).ok());
+  EXPECT_TRUE(desk->caseload().ok());
+  v1::SendMessageRequest message;
+  EXPECT_TRUE(absl::IsPermissionDenied(desk->sendMessage(message).status()));
+  EXPECT_TRUE(absl::IsPermissionDenied(desk->createPairing("x").status()));
+}
+
+TEST(Accounts, namesAreUniqueAndPlain) {
+  test::TestClinic clinic;
+  auto& accounts = clinic.hub().accounts();
+  EXPECT_TRUE(absl::IsAlreadyExists(accounts.add(test::kUser, "X", v1::ROLE_LEAD, test::kPassword).status()));
+  EXPECT_TRUE(absl::IsInvalidArgument(accounts.add("a b", "X", v1::ROLE_LEAD, test::kPassword).status()));
+  EXPECT_TRUE(absl::IsInvalidArgument(accounts.add("ok", "", v1::ROLE_LEAD, test::kPassword).status()));
+  EXPECT_TRUE(
+      absl::IsInvalidArgument(accounts.add("ok", "X", v1::ROLE_UNSPECIFIED, test::kPassword).status()));
+  EXPECT_TRUE(absl::IsInvalidArgument(accounts.add("ok", "X", v1::ROLE_LEAD, "short").status()));
+}
+
+}  // namespace
+}  // namespace newel
