@@ -23,7 +23,6 @@ HomePage {
 
     Notice {
         width: parent.width
-        kind: Notice.New
         title: qsTr("Hands")
         text: page.models.practice.support
     }

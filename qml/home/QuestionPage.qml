@@ -32,7 +32,7 @@ HomePage {
 
     Column {
         width: parent.width
-        spacing: Theme.space
+        spacing: 2
 
         Repeater {
             model: page.models.practice.choices

@@ -65,7 +65,7 @@ HomePage {
 
         SecondaryButton {
             width: Math.min(implicitWidth, parent.width)
-            text: qsTr("See the new programme")
+            text: qsTr("See what is new")
             onClicked: page.models.app.show(AppModel.Programme)
         }
     }

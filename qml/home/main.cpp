@@ -94,6 +94,9 @@ int main(int argc, char** argv) {
   QGuiApplication::setApplicationDisplayName(QStringLiteral("Newel"));
   QGuiApplication::setApplicationVersion(QString::fromLatin1(kAppVersion));
   const Arguments arguments = readArguments(app);
+  // A machine without a language set shows times like "10:00:00"; nobody reads that.
+  if (QLocale::system().language() == QLocale::C)
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
   if (!newel::parts::useOurFont())
     std::cerr << "newel-home: the font Noto Sans is missing (fonts-noto-core)" << std::endl;
   QTranslator translator;

@@ -143,8 +143,18 @@ QString PlayerModel::sideWordsNow() const {
 
 double PlayerModel::fraction() const {
   if (beat() == nullptr || leadingIn()) return 0;
-  return 1 - absl::FDivDuration(player()->leftInBeat(m_session.now()),
-                                absl::Milliseconds(std::max<std::int64_t>(1, beat()->length_ms())));
+  // A bout of minutes is several beats and one hold: the ring shows all of it.
+  const v1::Timeline& timeline = player()->timeline();
+  const HoldSpan span = holdSpanAt(timeline, player()->beat());
+  std::int64_t whole = 0;
+  for (std::uint32_t i = span.first; i <= span.last; ++i) {
+    whole += timeline.beats(static_cast<int>(i)).length_ms();
+  }
+  const bool holding = beat()->kind() == v1::BEAT_KIND_HOLD;
+  const absl::Duration left =
+      holding ? player()->leftInPhase(m_session.now()) : player()->leftInBeat(m_session.now());
+  return std::clamp(1 - absl::FDivDuration(left, absl::Milliseconds(std::max<std::int64_t>(1, whole))), 0.0,
+                    1.0);
 }
 
 bool PlayerModel::resting() const { return beat() != nullptr && (!isWork(*beat()) || leadingIn()); }

@@ -13,7 +13,7 @@ Item {
     readonly property bool tight: height < 330 * Theme.scale || height < 250
     // Words beside the number grow with the person's setting as far as this screen can hold them.
     readonly property real most: height < 600 ? 1.45 : 2
-    readonly property real ringSide: Math.min(200, Math.max(150, height * 0.46))
+    readonly property real ringSide: Math.min(200, width - 138, Math.max(150, height * 0.46))
     readonly property real lowerWidth: wide ? Math.min(320, width * 0.5) : width
 
     function sized(atHundred: int): int {
@@ -114,7 +114,7 @@ Item {
 
                 Words {
                     width: parent.width
-                    visible: text !== ""
+                    visible: text !== "" && !(cue.tight && (cue.facts.waiting || cue.facts.resting))
                     text: cue.facts.setWords
                     font.pixelSize: cue.sized(18)
                     color: Theme.soft
@@ -132,7 +132,7 @@ Item {
 
         Words {
             width: parent.width
-            visible: text !== "" && !cue.tight
+            visible: text !== "" && cue.height > 400 * Theme.scale
             text: cue.facts.soundNote
             color: Theme.brass
             font.pixelSize: cue.sized(16)

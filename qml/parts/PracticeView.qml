@@ -63,7 +63,7 @@ FocusScope {
             width: parent.width - pause.width - Theme.space
             text: qsTr("%1 of %2").arg(view.facts.entryNumber).arg(view.facts.entryCount)
             color: Theme.soft
-            font.pixelSize: Theme.small
+            font.pixelSize: Math.min(Theme.small, 26)
             focus: true
             activeFocusOnTab: true
             Accessible.role: Accessible.Heading

@@ -66,8 +66,9 @@ class Theme : public QObject {
 
   int small() const { return sized(16); }
   int body() const { return sized(18); }
-  int heading() const { return sized(21); }
-  int title() const { return sized(27); }
+  // What is large already grows less, as phones do it: at 200 % a title is still larger than body text.
+  int heading() const { return sized(21, 0.85); }
+  int title() const { return sized(27, 0.6); }
   int numeral() const { return 96; }
   int space() const { return 8; }
   int edge() const { return 16; }
@@ -82,7 +83,10 @@ class Theme : public QObject {
 
  private:
   static QColor colour(std::uint32_t rgb) { return QColor::fromRgb(0xFF000000U | rgb); }
-  int sized(int at_100) const { return static_cast<int>(at_100 * scale() + 0.5); }
+  // `growth`: how much of the scale's increase it takes, 1 for all.
+  int sized(int at_100, double growth = 1) const {
+    return static_cast<int>(at_100 * (1 + (scale() - 1) * growth) + 0.5);
+  }
 
   bool m_system_dark;
   bool m_dark;

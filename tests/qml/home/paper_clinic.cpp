@@ -86,6 +86,7 @@ class PaperLink : public HubLink {
     if (!m_clinic.m_reachable) return absl::UnavailableError("nobody there");
     v1::OfferReply reply;
     reply.set_generation("paper");
+    reply.mutable_hub_time()->set_seconds(kIssued);
     for (const v1::Envelope& record : request.records()) {
       m_clinic.m_arrived.push_back(record);
       v1::OutcomeOf& outcome = *reply.add_outcomes();
@@ -102,6 +103,7 @@ class PaperLink : public HubLink {
     if (!m_clinic.m_reachable) return absl::UnavailableError("nobody there");
     v1::FetchReply reply;
     reply.set_generation("paper");
+    reply.mutable_hub_time()->set_seconds(kIssued);
     for (std::size_t i = request.cursor(); i < m_clinic.m_counter.size(); ++i) {
       *reply.add_records() = m_clinic.m_counter[i];
     }

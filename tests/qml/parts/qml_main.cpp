@@ -1,6 +1,7 @@
 // main() of every test that opens a window: always offscreen, with the program's own font.
 #include <gtest/gtest.h>
 
+#include <QtCore/QLocale>
 #include <QtCore/QTranslator>
 #include <QtGui/QAccessible>
 #include <QtGui/QGuiApplication>
@@ -16,6 +17,7 @@ int main(int argc, char** argv) {
   testing::InitGoogleTest(&argc, argv);
   QGuiApplication app(argc, argv);
   newel::parts::useOurFont();
+  QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
   QAccessible::setActive(true);
   // The phone's words, where the test links them.
   QTranslator translator;
