@@ -125,7 +125,8 @@ absl::StatusOr<std::string> fetchCertificate(const std::string& address, absl::D
   BIO_set_nbio(bio.get(), 1);
   // Not BIO_do_connect_retry(): it goes on asking an address that refuses until its time is up.
   int connected = BIO_do_connect(bio.get());
-  for (absl::Duration waited; connected != 1 && BIO_should_retry(bio.get()) && waited < timeout; waited += kLook) {
+  for (absl::Duration waited; connected != 1 && BIO_should_retry(bio.get()) && waited < timeout;
+       waited += kLook) {
     std::this_thread::sleep_for(absl::ToChronoMilliseconds(kLook));
     connected = BIO_do_connect(bio.get());
   }

@@ -31,7 +31,7 @@ absl::Status makePrivate(const std::string& path, fs::perms perms) {
 // SQLite gives its log and index files the permissions of the store itself.
 absl::Status ensurePrivateStore(const std::string& path) {
   if (!fs::exists(path)) {
-    const absl::Status made = writePrivateFile(path, "");
+    absl::Status made = writePrivateFile(path, "");
     if (!made.ok()) return made;
   }
   return makePrivate(path, fs::perms::owner_read | fs::perms::owner_write);
@@ -130,7 +130,7 @@ absl::StatusOr<std::unique_ptr<Database>> Database::open(const DatabaseOptions& 
     // What is deleted leaves no bytes behind in free pages.
     database->exec("PRAGMA secure_delete = ON");
     if (options.check_pages) {
-      const absl::Status pages = checkPages(*database);
+      absl::Status pages = checkPages(*database);
       if (!pages.ok()) return pages;
     }
     return migrate(*database, options, migrations);
@@ -160,7 +160,7 @@ absl::Status writePrivateFile(const std::string& path, const std::string& conten
     const std::ofstream made(path, std::ios::binary);
     if (!made) return absl::PermissionDeniedError("cannot write " + path);
   }
-  const absl::Status closed = makePrivate(path, fs::perms::owner_read | fs::perms::owner_write);
+  absl::Status closed = makePrivate(path, fs::perms::owner_read | fs::perms::owner_write);
   if (!closed.ok()) return closed;
   std::ofstream stream(path, std::ios::binary | std::ios::trunc);
   stream << content;

@@ -74,7 +74,7 @@ absl::StatusOr<v1::SignInReply> DeskClient::signIn(const std::string& user_name,
 }
 
 absl::Status DeskClient::signOut() {
-  const absl::Status status = m_impl->call(&v1::DeskService::Stub::SignOut, v1::SignOutRequest()).status();
+  absl::Status status = m_impl->call(&v1::DeskService::Stub::SignOut, v1::SignOutRequest()).status();
   m_impl->m_watch.setSession("");
   return status;
 }

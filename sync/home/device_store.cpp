@@ -78,7 +78,7 @@ absl::StatusOr<std::unique_ptr<DeviceStore>> DeviceStore::open(const std::string
 }
 
 absl::Status DeviceStore::wipe() {
-  const absl::Status emptied = write([](Database& database) {
+  absl::Status emptied = write([](Database& database) {
     deleteEverything(database);
     return absl::OkStatus();
   });
@@ -86,7 +86,7 @@ absl::Status DeviceStore::wipe() {
   // 1. The rows are gone and committed: a crash from here on finds an unpaired phone, and wipe() may be
   //    called again. 2. The pages they lay in are rewritten. 3. The log that still holds them is cut.
   const std::lock_guard lock(m_mutex);
-  const absl::Status scrubbed = guarded([&] {
+  absl::Status scrubbed = guarded([&] {
     m_database->exec("VACUUM");
     m_database->exec("PRAGMA wal_checkpoint(TRUNCATE)");
   });

@@ -77,7 +77,7 @@ class HomeEngine::Impl {
   // A change of our own: on the disk, then on its way.
   template <typename Body>
   absl::Status change(Body&& body, bool send) {
-    const absl::Status status = m_store->write(std::forward<Body>(body));
+    absl::Status status = m_store->write(std::forward<Body>(body));
     m_loop->noteLocal(status);
     if (status.ok() && send) m_loop->wake();
     return status;
@@ -140,7 +140,7 @@ absl::Status HomeEngine::pair(const PairingTicket& ticket) {
                ? absl::UnavailableError("the clinic did not answer in time")
                : paired.status();
   }
-  const absl::Status good = checkPairReply(paired->reply);
+  absl::Status good = checkPairReply(paired->reply);
   if (!good.ok()) return good;
   return m_impl->m_loop->betweenRounds([&] {
     return m_impl->change(
@@ -254,7 +254,7 @@ absl::Status HomeEngine::markSeen(v1::ReceiptOf of, const std::string& ref_id, s
   if (!who.has_value()) return absl::FailedPreconditionError("this phone belongs to nobody yet");
   const v1::Receipt receipt = makeReceipt(newId(), who->id(), of, ref_id, ref_number, v1::RECEIPT_STATE_SEEN,
                                           m_impl->m_options.clock->wall());
-  const absl::Status good = check(receipt);
+  absl::Status good = check(receipt);
   if (!good.ok()) return good;
   return m_impl->change(
       [&](Database& database) -> absl::Status {
@@ -276,7 +276,7 @@ absl::Status HomeEngine::writeMessage(const std::string& text) {
   message.set_sender(v1::SENDER_PERSON);
   *message.mutable_written_at() = toTimestamp(m_impl->m_options.clock->wall());
   message.set_text(text);
-  const absl::Status good = check(message);
+  absl::Status good = check(message);
   if (!good.ok()) return good;
   return m_impl->change(
       [&](Database& database) {

@@ -23,7 +23,7 @@ std::int64_t lastRevision(Database& database, const std::string& practice_id) {
 }  // namespace
 
 absl::Status appendLine(Database& database, const v1::JournalLine& line) {
-  const absl::Status good = check(line);
+  absl::Status good = check(line);
   if (!good.ok()) return good;
   if (lastRevision(database, line.practice_id()) > 0) {
     return absl::FailedPreconditionError("practice_id: this practice is closed");
@@ -57,7 +57,7 @@ std::optional<JournalOfPractice> unfinishedJournal(Database& database) {
 }
 
 absl::Status keepPractice(Database& database, const v1::Practice& practice) {
-  const absl::Status good = check(practice);
+  absl::Status good = check(practice);
   if (!good.ok()) return good;
   if (lastRevision(database, practice.id()) >= practice.revision()) {
     return absl::AlreadyExistsError("revision: this practice is kept already");

@@ -146,7 +146,7 @@ absl::Status SyncLoop::syncOnce() {
     m_contact.now = true;
   }
   RoundState state;
-  const absl::Status status = round(state);
+  absl::Status status = round(state);
   finish(status, state);
   return status;
 }
@@ -210,7 +210,7 @@ absl::Status SyncLoop::offerAll(HubLink& link, RoundState& state) {
     });
     if (!applied.ok()) return local(applied);
     state.later = state.later || result.later > 0;
-    const absl::Status noted = noteHub(reply->generation(), reply->hub_time(), state);
+    absl::Status noted = noteHub(reply->generation(), reply->hub_time(), state);
     if (!noted.ok()) return noted;
   }
   return absl::OkStatus();
@@ -227,9 +227,9 @@ absl::Status SyncLoop::fetchAll(HubLink& link, RoundState& state) {
     request.set_limit(kMostFetched);
     const auto reply = link.fetch(request);
     if (!reply.ok()) return reply.status();
-    const absl::Status noted = noteHub(reply->generation(), reply->hub_time(), state);
+    absl::Status noted = noteHub(reply->generation(), reply->hub_time(), state);
     if (!noted.ok()) return noted;
-    const absl::Status taken = takeFetched(*reply, state);
+    absl::Status taken = takeFetched(*reply, state);
     if (!taken.ok()) return taken;
     const bool grew = reply->generation() != settings->generation || reply->cursor() > settings->cursor;
     if (reply->more() && !grew) return absl::InternalError("cursor: the hub has more but does not go on");

@@ -121,7 +121,7 @@ absl::StatusOr<v1::SignInReply> Accounts::signIn(const v1::SignInRequest& reques
 }
 
 absl::Status Accounts::signOut(const DeskCaller& caller) {
-  const absl::Status ended = m_hub->store->write([&](HubTransaction& transaction) {
+  absl::Status ended = m_hub->store->write([&](HubTransaction& transaction) {
     transaction.endSession(caller.session_sha256);
     m_hub->audit->add(transaction, {.action = "account.sign_out", .who = caller.therapist.id()});
     return absl::OkStatus();

@@ -43,7 +43,7 @@ absl::Status markCopy(const std::string& path) {
   auto copy = Database::open(options, hubMigrations());
   if (!copy.ok()) return copy.status();
   return guarded([&]() -> absl::Status {
-    const absl::Status good = checkCopy(**copy);
+    absl::Status good = checkCopy(**copy);
     if (!good.ok()) return good;
     Transaction transaction(**copy);
     SqliteHubTransaction(**copy).putSetting(kBackupMark, "1");
@@ -64,11 +64,11 @@ absl::Status backupStore(const std::string& store_path, const std::string& to) {
   const std::string part = to + ".part";
   std::error_code error;
   for (const char* suffix : {"", "-wal", "-shm", "-journal"}) fs::remove(part + suffix, error);
-  const absl::Status made = writePrivateFile(part, "");
+  absl::Status made = writePrivateFile(part, "");
   if (!made.ok()) return made;
-  const absl::Status copied = guarded([&] { copyPages(store_path, part); });
+  absl::Status copied = guarded([&] { copyPages(store_path, part); });
   if (!copied.ok()) return copied;
-  const absl::Status marked = markCopy(part);
+  absl::Status marked = markCopy(part);
   if (!marked.ok()) return marked;
   fs::rename(part, to, error);
   return error ? absl::InternalError(to + ": " + error.message()) : absl::OkStatus();

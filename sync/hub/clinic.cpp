@@ -22,7 +22,7 @@ const char* const kBackupMark = "is_backup";
 absl::Status initClinic(HubStore& store, v1::ClinicCard card, const std::vector<std::string>& hosts,
                         bool demo, const Clock& clock, Random& random) {
   card.set_clinic_id(newRecordId(clock, random));
-  const absl::Status good = check(card);
+  absl::Status good = check(card);
   if (!good.ok()) return good;
   const ClinicKey key = makeClinicKey(random);
   const auto certificate = makeCertificate(hosts);

@@ -72,7 +72,7 @@ absl::Status addPerson(Hub& hub, const DeskCaller& caller, const DemoPerson& who
   v1::PutPersonRequest put;
   *put.mutable_person() = who.person;
   *put.mutable_identity() = who.identity;
-  const absl::Status added = hub.files().put(caller, put).status();
+  absl::Status added = hub.files().put(caller, put).status();
   if (!added.ok() && !absl::IsAlreadyExists(added)) return added;
   const auto programmes = hub.prescriptions().programmes(who.person.id());
   if (!programmes.ok()) return programmes.status();
@@ -118,7 +118,7 @@ v1::ClinicCard demoCard() {
 }  // namespace
 
 absl::Status fillDemoClinic(HubStore& store, const Clock& clock, Random& random) {
-  const absl::Status made = initClinic(store, demoCard(), {}, /*demo=*/true, clock, random);
+  absl::Status made = initClinic(store, demoCard(), {}, /*demo=*/true, clock, random);
   if (!made.ok() && !absl::IsAlreadyExists(made)) return made;
   const auto hub = Hub::open(&store, &clock, &random);
   if (!hub.ok()) return hub.status();
@@ -128,7 +128,7 @@ absl::Status fillDemoClinic(HubStore& store, const Clock& clock, Random& random)
   const auto caller = demoTherapist(**hub);
   if (!caller.ok()) return caller.status();
   for (const auto& who : demoPeople()) {
-    const absl::Status added = addPerson(**hub, *caller, who, clock, random);
+    absl::Status added = addPerson(**hub, *caller, who, clock, random);
     if (!added.ok()) return added;
   }
   return absl::OkStatus();

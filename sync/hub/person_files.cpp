@@ -56,7 +56,7 @@ absl::StatusOr<v1::ListCaseloadReply> PersonFiles::caseload(const v1::ListCaselo
       reply.set_more(true);
     }
     for (const auto& id : ids) {
-      const absl::Status added = addRow(transaction, id, *reply.add_rows());
+      absl::Status added = addRow(transaction, id, *reply.add_rows());
       if (!added.ok()) return added;
     }
     return absl::OkStatus();
@@ -241,7 +241,7 @@ absl::StatusOr<v1::ListDevicesReply> PersonFiles::devices(const std::string& per
 
 absl::Status PersonFiles::revokeDevice(const DeskCaller& caller, const std::string& device_id) {
   std::string person_id;
-  const absl::Status done = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
+  absl::Status done = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
     const auto device = transaction.device(device_id);
     if (!device.has_value()) return absl::NotFoundError("device_id: no such device");
     person_id = device->person_id;

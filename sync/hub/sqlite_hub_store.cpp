@@ -26,7 +26,7 @@ class SqliteHubStore : public HubStore {
     return guarded([&]() -> absl::Status {
       Transaction transaction(*m_writer);
       SqliteHubTransaction tables(*m_writer);
-      const absl::Status status = body(tables);
+      absl::Status status = body(tables);
       if (status.ok()) transaction.commit();
       return status;
     });
@@ -34,7 +34,7 @@ class SqliteHubStore : public HubStore {
 
   absl::Status read(const std::function<absl::Status(HubTransaction&)>& body) override {
     std::unique_ptr<Database> reader = takeReader();
-    const absl::Status status = guarded([&]() -> absl::Status {
+    absl::Status status = guarded([&]() -> absl::Status {
       SQLite::Transaction view(reader->raw());  // deferred: a view, no lock; rolled back at the end
       SqliteHubTransaction tables(*reader);
       return body(tables);
