@@ -44,6 +44,11 @@ void hubIngest(benchmark::State& state) {
   if (!initClinic(**store, card, {}, true, clock, random).ok()) return state.SkipWithError("no clinic");
   const auto clinic = loadClinic(**store, clock, random);
   if (!clinic.ok()) return state.SkipWithError("no clinic");
+  const auto somebody = [](HubTransaction& transaction) {
+    transaction.putPerson(benchId(1), {1, "bench"});
+    return absl::OkStatus();
+  };
+  if (!(*store)->write(somebody).ok()) return state.SkipWithError("no person");
   AuditTrail audit(&clock);
   const HubContext hub{store->get(),        &clock, &random, &board, &audit, &*clinic, &Catalogue::builtIn(),
                        &RuleBook::builtIn()};
