@@ -23,7 +23,7 @@ HomePage {
 
     Notice {
         width: parent.width
-        title: qsTr("Hands")
+        title: qsTr("Support")
         text: page.models.practice.support
     }
 
@@ -91,7 +91,7 @@ HomePage {
 
     actions: PrimaryButton {
         width: parent.width
-        text: qsTr("My hands hold on: start")
+        text: qsTr("Support is there: start")
         onClicked: page.models.practice.confirmSupportAndStart()
     }
 }

@@ -43,6 +43,10 @@ FocusScope {
         onSkipPressed: page.models.app.show(AppModel.LeaveOut)
     }
 
+    Shield {
+        anchors.fill: parent
+    }
+
     Banner {
         id: strip
 

@@ -87,7 +87,6 @@ void PairModel::finish(const absl::Status& status) {
   m_error = wordsFor(status);
   m_bridge.holdBack(false);
   if (status.ok()) {
-    m_parts.engine->start();
     m_parts.engine->syncSoon();
     emit paired();
   }

@@ -28,6 +28,14 @@ FocusScope {
     }
 
     Component.onCompleted: focusTitle()
+    // A page that shows its next question is a new page.
+    onTitleChanged: shield.raise()
+
+    Shield {
+        id: shield
+
+        anchors.fill: parent
+    }
 
     Rectangle {
         anchors.fill: parent

@@ -5,6 +5,7 @@
 #include <QtCore/QFileInfo>
 #include <QtCore/QJsonArray>
 #include <QtCore/QJsonDocument>
+#include <QtCore/QPointer>
 #include <QtCore/QTimer>
 #include <QtGui/QAccessible>
 #include <QtGui/QKeyEvent>
@@ -23,6 +24,9 @@ namespace newel::parts {
 namespace {
 
 constexpr int kWaitMs = 5000;
+// Two looks in a row at the same place mean that it lies still.
+constexpr int kLookMs = 20;
+constexpr int kMostLooks = 150;
 
 // Splits a line into words; double quotes hold a word together. Null when a quote is left open.
 std::optional<QStringList> wordsOf(const QString& line) {
@@ -64,6 +68,14 @@ bool shown(const QQuickItem* item) {
     if (at->opacity() < 0.01) return false;
   }
   return true;
+}
+
+bool shielded(const QQuickItem* item) {
+  if (!item->isVisible()) return false;
+  if (item->objectName() == "shield") return true;
+  const QList<QQuickItem*> children = item->childItems();
+  return std::any_of(children.begin(), children.end(),
+                     [](const QQuickItem* child) { return shielded(child); });
 }
 
 // Moves every scrolling area around `item` so that its middle can be seen, as a person's finger would.
@@ -177,9 +189,17 @@ void Driver::answer(const QString& text) {
 QString Driver::act(const QStringList& words) {
   const QString& verb = words.first();
   const QString name = words.value(1);
-  if (verb == "click") return click(words, true);
-  if (verb == "press") return click(words, false);
-  if (verb == "type") return type(name, words.value(2));
+  if (verb == "click" || verb == "press") {
+    const bool release = verb == "click";
+    whenStill(name, release ? numberAt(words, 2, 1) : 1,
+              [this, release](QQuickItem*, const QPointF& at) { return pressAt(at, release); });
+    return QString();
+  }
+  if (verb == "type") {
+    whenStill(name, 1,
+              [this, text = words.value(2)](QQuickItem*, const QPointF& at) { return typeAt(at, text); });
+    return QString();
+  }
   if (verb == "key") return key(name);
   if (verb == "wait" || verb == "gone" || verb == "until") return waitFor(words);
   if (verb == "read") return read(name);
@@ -240,18 +260,42 @@ void Driver::sendKey(int code, const QString& text, Qt::KeyboardModifiers modifi
   QCoreApplication::sendEvent(m_window, &release);
 }
 
-QString Driver::click(const QStringList& words, bool release) {
-  const QString name = words.value(1);
-  const QList<QQuickItem*> found = controlsFirst(find(name));
-  if (found.isEmpty()) return QStringLiteral("error nothing visible is named ") + name;
-  const int nth = release ? numberAt(words, 2, 1) : 1;
-  if (nth < 1 || nth > found.size()) return QStringLiteral("error fewer than that are named ") + name;
-  QQuickItem* const item = found.at(nth - 1);
-  if (!item->isEnabled()) return QStringLiteral("error disabled: ") + name;
-  scrollTo(item);
-  const QPointF at = item->mapToScene(QPointF(item->width() / 2, item->height() / 2));
-  const QRectF window(0, 0, m_window->width(), m_window->height());
-  if (!window.contains(at)) return QStringLiteral("error outside the window: ") + name;
+void Driver::whenStill(const QString& name, int nth, Then then) {
+  struct Look {
+    QPointer<QQuickItem> item;
+    QPointF at;
+    int looks = 0;
+  };
+  auto look = std::make_shared<Look>();
+  auto* const timer = new QTimer(this);
+  const auto finish = [this, timer](const QString& text) {
+    timer->stop();
+    timer->deleteLater();
+    answer(text);
+  };
+  connect(timer, &QTimer::timeout, this, [this, name, nth, then = std::move(then), look, finish] {
+    const QList<QQuickItem*> found = controlsFirst(find(name));
+    if (found.isEmpty()) return finish(QStringLiteral("error nothing visible is named ") + name);
+    if (nth < 1 || nth > found.size())
+      return finish(QStringLiteral("error fewer than that are named ") + name);
+    QQuickItem* const item = found.at(nth - 1);
+    if (!item->isEnabled()) return finish(QStringLiteral("error disabled: ") + name);
+    scrollTo(item);
+    const QPointF at = item->mapToScene(QPointF(item->width() / 2, item->height() / 2));
+    const bool still = look->item == item && look->at == at && !shielded(m_window->contentItem());
+    look->item = item;
+    look->at = at;
+    if (!still) {
+      if (++look->looks > kMostLooks) finish(QStringLiteral("error never lay still: ") + name);
+      return;
+    }
+    const QRectF window(0, 0, m_window->width(), m_window->height());
+    finish(window.contains(at) ? then(item, at) : QStringLiteral("error outside the window: ") + name);
+  });
+  timer->start(kLookMs);
+}
+
+QString Driver::pressAt(const QPointF& at, bool release) {
   sendMouse(QEvent::MouseButtonPress, at);
   if (release) {
     sendMouse(QEvent::MouseButtonRelease, at);
@@ -261,9 +305,8 @@ QString Driver::click(const QStringList& words, bool release) {
   return QStringLiteral("ok");
 }
 
-QString Driver::type(const QString& name, const QString& text) {
-  const QString clicked = click({QStringLiteral("click"), name}, true);
-  if (clicked != "ok") return clicked;
+QString Driver::typeAt(const QPointF& at, const QString& text) {
+  pressAt(at, true);
   sendKey(Qt::Key_A, QString(), Qt::ControlModifier);
   sendKey(Qt::Key_Delete, QString());
   for (const QChar c : text) {

@@ -6,8 +6,10 @@
 // One command a line, from a file, a FIFO or stdin ("-"). Words with spaces stand in double quotes; inside
 // them \" and \\ mean themselves and \n a new line. Each command gives one line on stdout: "ok", "ok <JSON>"
 // or "error <reason>", and the next is read only then.
-//   click NAME [NTH]          press and release in its middle; scrolls there first. NTH from 1, default 1
-//   press NAME                press only, for what acts on press; the release follows after 50 ms
+//   click NAME [NTH]          press and release in its middle; scrolls there first. NTH from 1, default 1.
+//                             Waits until it lies still and no shield (qml/parts/Shield.qml) covers the page,
+//                             at most 3 s
+//   press NAME                as click, but the release follows 50 ms after the press
 //   type NAME TEXT            clicks it, selects all, types over
 //   key NAME                  one key to what has the focus: Tab, Backtab, Return, Space, Escape, Up, Down,
 //                             Left, Right, Back, or one character
@@ -62,8 +64,11 @@ class Driver : public QObject {
   void waitUntil(int milliseconds, const QString& what, Test test);
   void answer(const QString& text);
   QString act(const QStringList& words);  // empty: the answer comes later
-  QString click(const QStringList& words, bool release);
-  QString type(const QString& name, const QString& text);
+  // Waits until what `name` means lies still, then acts on its place; `then` gives the answer.
+  using Then = std::function<QString(QQuickItem*, const QPointF&)>;
+  void whenStill(const QString& name, int nth, Then then);
+  QString pressAt(const QPointF& at, bool release);
+  QString typeAt(const QPointF& at, const QString& text);
   QString key(const QString& name);
   QString read(const QString& name) const;
   QString list() const;

@@ -10,6 +10,7 @@
 #include <QtQuick/QQuickItem>
 #include <QtQuick/QQuickWindow>
 
+#include "qml/parts/driver.h"
 #include "tests/qml/home/home_world.h"
 
 Q_IMPORT_QML_PLUGIN(Newel_HomePlugin)
@@ -34,19 +35,34 @@ class HomePages : public testing::TestWithParam<Look> {
  protected:
   HomePages() {
     HomeProgram& program = m_world.program();
+    load();
     program.settings->setTextPercent(GetParam().percent);
     program.settings->setLook(GetParam().dark ? home::SettingsModel::Look::Dark
                                               : home::SettingsModel::Look::Light);
-    QObject::connect(&m_engine, &QQmlApplicationEngine::warnings, [this](const QList<QQmlError>& errors) {
-      for (const QQmlError& error : errors) m_warnings.push_back(error.toString().toStdString());
-    });
-    m_engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
-    m_engine.setInitialProperties({{QStringLiteral("models"), QVariant::fromValue(&program.models)}});
-    m_engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Newel/Home/Main.qml")));
-    if (m_engine.rootObjects().isEmpty()) return;
-    m_window = qobject_cast<QQuickWindow*>(m_engine.rootObjects().constFirst());
+    settle();
+  }
+
+  void load() {
+    m_engine = std::make_unique<QQmlApplicationEngine>();
+    QObject::connect(m_engine.get(), &QQmlApplicationEngine::warnings,
+                     [this](const QList<QQmlError>& errors) {
+                       for (const QQmlError& error : errors)
+                         m_warnings.push_back(error.toString().toStdString());
+                     });
+    m_engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
+    m_engine->setInitialProperties({{QStringLiteral("models"), QVariant::fromValue(&program().models)}});
+    m_engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Newel/Home/Main.qml")));
+    if (m_engine->rootObjects().isEmpty()) return;
+    m_window = qobject_cast<QQuickWindow*>(m_engine->rootObjects().constFirst());
     m_window->resize(GetParam().width, GetParam().height);
     settle();
+  }
+
+  void killAndRestart() {
+    m_window = nullptr;
+    m_engine.reset();
+    m_world.killAndRestart();
+    load();
   }
 
   HomeProgram& program() { return m_world.program(); }
@@ -85,7 +101,7 @@ class HomePages : public testing::TestWithParam<Look> {
   }
 
   HomeWorld m_world;
-  QQmlApplicationEngine m_engine;
+  std::unique_ptr<QQmlApplicationEngine> m_engine;
   QQuickWindow* m_window = nullptr;
   std::vector<std::string> m_warnings;
 };
@@ -177,6 +193,40 @@ TEST_P(HomePages, painUnfinishedAndEmergencyHoldTogether) {
   program().player->stop();
   program().practice->stopReason(v1::STOP_REASON_CHEST_PAIN);
   check(Page::Verdict, "-emergency");
+}
+
+TEST_P(HomePages, unfinishedPracticeAndItsRatingHoldTogether) {
+  m_world.clinic().put(inventedProgramme(1, {"sit-to-stand"}));
+  m_world.pair();
+  program().today->start();
+  m_world.answerAllFine();
+  program().practice->confirmSupportAndStart();
+  m_world.pass(absl::Seconds(16));
+  killAndRestart();
+  check(Page::Unfinished);
+  program().today->goOn();
+  check(Page::Practice, "-taken-up");
+  program().player->goOn();
+  m_world.pass(absl::Milliseconds(300));
+  check(Page::Practice, "-lead-in");
+  ASSERT_TRUE(m_world.passUntilPageChanges());
+  check(Page::Rating);
+  parts::Driver driver(m_window, [] { return QJsonObject(); });
+  const auto click = [&driver](const char* name) {
+    QString answer;
+    QObject::connect(&driver, &parts::Driver::answered, &driver,
+                     [&answer](const QString& text) { answer = text; });
+    driver.run(QStringLiteral("click ") + name);
+    for (int i = 0; i < 200 && answer.isEmpty(); ++i) settle(20);
+    driver.disconnect();
+    EXPECT_EQ(answer.toStdString(), "ok") << name;
+  };
+  click("1");
+  click("Next");
+  check(Page::Rating, "-effort");
+  click("3");
+  click("Next");
+  check(Page::Close, "-finished");
 }
 
 TEST_P(HomePages, lyingDownIsALongHoldInMinutes) {

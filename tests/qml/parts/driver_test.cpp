@@ -3,10 +3,13 @@
 
 #include <gtest/gtest.h>
 
+#include <QtCore/QCoreApplication>
 #include <QtCore/QJsonDocument>
 #include <QtCore/QJsonObject>
+#include <QtGui/QMouseEvent>
 #include <QtQml/QQmlComponent>
 #include <QtQml/QQmlEngine>
+#include <QtQuick/QQuickItem>
 
 #include "tests/qml/parts/window_faults.h"
 
@@ -120,6 +123,25 @@ TEST_F(DriverTest, shotKeepsThePicture) {
   EXPECT_EQ(run(("shot " + file).c_str()), "ok");
   const QImage picture(QString::fromStdString(file));
   EXPECT_EQ(picture.size(), QSize(360, 640));
+}
+
+// A second tap of a trembling hand lands on a page that nobody has seen yet.
+TEST_F(DriverTest, pressRightAfterAPageOpensIsTakenByItsShield) {
+  QQuickItem* const shield = m_window->findChild<QQuickItem*>("shield");
+  ASSERT_NE(shield, nullptr);
+  QMetaObject::invokeMethod(shield, "raise");
+  EXPECT_TRUE(shield->isVisible());
+  const QPointF at(180, 600);
+  QMouseEvent press(QEvent::MouseButtonPress, at, at, Qt::LeftButton, Qt::LeftButton, Qt::NoModifier);
+  QCoreApplication::sendEvent(m_window.get(), &press);
+  QMouseEvent release(QEvent::MouseButtonRelease, at, at, Qt::LeftButton, Qt::NoButton, Qt::NoModifier);
+  QCoreApplication::sendEvent(m_window.get(), &release);
+  EXPECT_EQ(m_window->property("stopped").toInt(), 0);
+  tests::settle(500);
+  EXPECT_FALSE(shield->isVisible());
+  QCoreApplication::sendEvent(m_window.get(), &press);
+  QCoreApplication::sendEvent(m_window.get(), &release);
+  EXPECT_EQ(m_window->property("stopped").toInt(), 1);
 }
 
 TEST_F(DriverTest, titleHasTheFocusWhenAPageOpens) {
