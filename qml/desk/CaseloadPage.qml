@@ -1,0 +1,165 @@
+// "Who needs you today": the caseload, most urgent first, each row saying why.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Templates as T
+import Newel.Desk
+import Newel.Parts
+
+FocusScope {
+    id: page
+
+    required property DeskModel desk
+    readonly property CaseloadModel model: desk.caseload
+
+    Shortcut {
+        sequences: [StandardKey.Find]
+        onActivated: filter.takeFocus()
+    }
+
+    Shortcut {
+        sequences: [StandardKey.Refresh]
+        onActivated: page.model.reload()
+    }
+
+    Component.onCompleted: filter.takeFocus()
+
+    Column {
+        id: top
+
+        x: Theme.edge
+        y: Theme.edge
+        width: parent.width - 2 * Theme.edge
+        spacing: Theme.space
+
+        Flow {
+            width: parent.width
+            spacing: Theme.space * 2
+
+            Words {
+                text: qsTr("Who needs you today")
+                font.pixelSize: Theme.title
+                font.bold: true
+                Accessible.role: Accessible.Heading
+            }
+
+            Say {
+                height: Theme.title * 1.4
+                verticalAlignment: Text.AlignVCenter
+                text: page.model.loading ? qsTr("Reading %1 of %2 …").arg(page.model.read).arg(page.model.total)
+                                         : page.model.summary
+                color: Theme.soft
+                width: Math.min(implicitWidth, top.width)
+            }
+        }
+
+        Flow {
+            width: parent.width
+            spacing: Theme.space
+
+            LineField {
+                id: filter
+
+                width: Math.min(320 * Theme.scale, parent.width)
+                name: qsTr("Find a person")
+                hint: qsTr("Find by name, side, level or words")
+                text: page.model.filter
+                onEdited: text => page.model.filter = text
+                onAccepted: list.openFirst()
+                Keys.onDownPressed: list.forceActiveFocus(Qt.TabFocusReason)
+            }
+
+            SmallButton {
+                text: qsTr("Read again")
+                onClicked: page.model.reload()
+            }
+
+            SmallButton {
+                text: qsTr("New person")
+                words: Theme.rail
+                edge: Theme.rail
+                onClicked: page.desk.openNewPerson()
+            }
+        }
+
+        Problem {
+            width: parent.width
+            text: page.model.problem
+        }
+
+        Flow {
+            width: parent.width
+            visible: page.model.stale
+            spacing: Theme.space
+
+            Problem {
+                width: Math.min(parent.width, 760)
+                text: page.model.news
+                grave: false
+            }
+
+            SmallButton {
+                text: qsTr("Sort again")
+                onClicked: page.model.sortAgain()
+            }
+        }
+
+        Row {
+            id: heads
+
+            width: parent.width
+            visible: page.width >= 900 * Theme.scale && page.model.count > 0
+            layoutDirection: Qt.RightToLeft
+            spacing: Theme.space * 2
+
+            Say {
+                width: Math.min(180, page.width * 0.3)
+                text: qsTr("Done, by week")
+                color: Theme.soft
+            }
+
+            Say {
+                width: 130 * Theme.scale
+                text: qsTr("Heard from")
+                color: Theme.soft
+            }
+        }
+    }
+
+    ListView {
+        id: list
+
+        function openFirst(): void {
+            const first = itemAtIndex(0) as CaseRow;
+            if (first !== null)
+                page.desk.openPerson(first.personId);
+        }
+
+        anchors.top: top.bottom
+        anchors.topMargin: Theme.space
+        anchors.bottom: parent.bottom
+        width: parent.width
+        clip: true
+        activeFocusOnTab: true
+        keyNavigationEnabled: true
+        boundsBehavior: Flickable.StopAtBounds
+        model: page.model
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("People, most urgent first")
+        T.ScrollBar.vertical: ThinBar {}
+
+        delegate: CaseRow {
+            width: list.width
+            onClicked: page.desk.openPerson(personId)
+        }
+    }
+
+    Say {
+        anchors.horizontalCenter: parent.horizontalCenter
+        y: list.y + Theme.edge
+        width: Math.min(parent.width - 2 * Theme.edge, 560)
+        visible: page.model.count === 0 && !page.model.loading
+        text: page.model.filter !== "" ? qsTr("Nobody fits these words.") : qsTr("Nobody here yet. Press New person to begin.")
+        color: Theme.soft
+    }
+}

@@ -1,0 +1,137 @@
+// The draft at a glance: its entries, the minutes of the week, what the rules say of the whole, signing.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Newel.Desk
+import Newel.Parts
+
+Column {
+    id: list
+
+    required property DeskModel desk
+    required property string shown // "entry", "catalogue" or "whole"
+    readonly property DraftModel draft: desk.draft
+
+    signal entryChosen(int row)
+    signal catalogueChosen
+    signal wholeChosen
+
+    spacing: Theme.space
+
+    Words {
+        width: parent.width
+        text: qsTr("Programme %1, %2").arg(list.draft.number).arg(list.draft.name)
+        font.pixelSize: Theme.heading
+        font.bold: true
+        Accessible.role: Accessible.Heading
+    }
+
+    Say {
+        width: parent.width
+        text: qsTr("%1 · draft, %2").arg(list.draft.limbs).arg(list.draft.basis)
+        color: Theme.soft
+    }
+
+    Problem {
+        width: parent.width
+        text: list.draft.notice
+        grave: false
+    }
+
+    Problem {
+        width: parent.width
+        text: list.draft.saveProblem
+    }
+
+    Repeater {
+        model: list.draft.entries
+
+        EntryRow {
+            width: list.width
+            chosen: list.shown === "entry" && list.draft.selected === index
+            onClicked: list.entryChosen(index)
+        }
+    }
+
+    Say {
+        width: parent.width
+        visible: list.draft.entries.count === 0
+        text: qsTr("No exercise yet. Pick one from the catalogue.")
+        color: Theme.soft
+    }
+
+    Flow {
+        width: parent.width
+        spacing: Theme.space
+
+        SmallButton {
+            text: qsTr("Add exercise")
+            words: Theme.rail
+            edge: Theme.rail
+            onClicked: list.catalogueChosen()
+        }
+
+        SmallButton {
+            text: qsTr("Dates, advice, limits")
+            edge: list.shown === "whole" ? Theme.rail : Theme.soft
+            onClicked: list.wholeChosen()
+        }
+
+        SmallButton {
+            text: qsTr("Undo")
+            enabled: list.draft.canUndo
+            onClicked: list.draft.undo()
+        }
+
+        SmallButton {
+            text: qsTr("Redo")
+            enabled: list.draft.canRedo
+            onClicked: list.draft.redo()
+        }
+
+        SmallButton {
+            text: qsTr("Start again")
+            Accessible.name: qsTr("Start again from the last programme")
+            onClicked: list.draft.startAgain()
+        }
+    }
+
+    Say {
+        width: parent.width
+        text: qsTr("Minutes a day: %1").arg(list.draft.minutesWords)
+        font.bold: true
+    }
+
+    WeekMinutes {
+        width: parent.width
+        minutes: list.draft.minutes
+    }
+
+    Repeater {
+        model: list.draft.findings
+
+        FindingRow {
+            required property var modelData
+
+            width: list.width
+            finding: modelData
+            about: qsTr("whole programme")
+            reason: list.draft.reasons[modelData.ruleId] ?? ""
+            onReasoned: text => list.draft.setReason(modelData.ruleId, text)
+        }
+    }
+
+    MainButton {
+        width: parent.width
+        text: qsTr("Review and sign")
+        onClicked: list.desk.openSign()
+    }
+
+    Say {
+        width: parent.width
+        visible: text !== ""
+        text: list.draft.whyNot
+        color: Theme.brass
+        Accessible.name: qsTr("In the way of signing: %1").arg(text)
+    }
+}

@@ -1,0 +1,78 @@
+// What a rule says about an entry or a programme, with its source, and the room for the reason it asks for.
+import QtQuick
+import Newel.Desk
+import Newel.Parts
+
+Item {
+    id: row
+
+    required property var finding   // see findingList()
+    required property string about  // the entry's title, or the programme
+    property string reason: ""
+
+    signal reasoned(string text)
+
+    readonly property bool open: finding.asks && reason === ""
+
+    implicitHeight: column.implicitHeight
+
+    Rectangle {
+        width: 4
+        height: parent.height
+        color: row.finding.effect === 1 ? Theme.stop : row.finding.effect === 2 ? Theme.brass : Theme.soft
+    }
+
+    EffectMark {
+        id: sign
+
+        x: Theme.space * 1.5
+        y: 2
+        width: Math.round(Theme.small * 1.25)
+        height: width
+        effect: row.finding.effect
+    }
+
+    Column {
+        id: column
+
+        x: sign.x + sign.width + Theme.space
+        width: parent.width - x
+        spacing: 3
+
+        Say {
+            width: parent.width
+            text: row.finding.effectWords + ": " + row.finding.words
+            color: row.finding.effect === 1 ? Theme.stop : Theme.ink
+            font.bold: row.finding.effect <= 2
+        }
+
+        Say {
+            width: parent.width
+            visible: row.finding.source !== ""
+            text: qsTr("Source: %1").arg(row.finding.source)
+            color: Theme.soft
+            font.pixelSize: Math.round(Theme.small * 0.85)
+        }
+
+        LineField {
+            id: field
+
+            width: parent.width
+            visible: row.finding.asks
+            name: qsTr("Reason, %1: %2").arg(row.about).arg(row.finding.words)
+            hint: qsTr("Your reason, kept under your signature")
+            problem: row.open && !editing ? qsTr("Needs a written reason.") : ""
+            onEdited: text => row.reasoned(text)
+            Component.onCompleted: text = row.reason
+
+            Connections {
+                target: row
+
+                function onReasonChanged(): void {
+                    if (!field.editing)
+                        field.text = row.reason;
+                }
+            }
+        }
+    }
+}

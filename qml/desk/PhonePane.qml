@@ -1,0 +1,187 @@
+// "What they will see": the phone's own practice screen at one beat of the selected entry, and every beat in the
+// words that the phone shows and says.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Templates as T
+import Newel.Desk
+import Newel.Parts
+
+Column {
+    id: pane
+
+    required property DraftModel draft
+    required property PreviewModel preview
+    property real listHeight: 260
+
+    readonly property var now: preview.facts
+    readonly property real phoneWidth: 412  // dp, a common phone, from memory
+    readonly property real phoneHeight: 780
+    readonly property real zoom: Math.min(0.62, width / phoneWidth)
+
+    spacing: Theme.space
+
+    Say {
+        width: parent.width
+        text: qsTr("What %1 will see, %2").arg(pane.draft.givenName).arg(pane.preview.language)
+        color: Theme.soft
+        visible: pane.preview.count > 0
+    }
+
+    Problem {
+        width: parent.width
+        text: pane.preview.problem
+    }
+
+    Rectangle {
+        width: pane.phoneWidth * pane.zoom + 2
+        height: pane.phoneHeight * pane.zoom + 2
+        visible: pane.preview.count > 0
+        color: Theme.paper
+        border.width: 1
+        border.color: Theme.groove
+        clip: true
+        Accessible.role: Accessible.Graphic
+        Accessible.name: qsTr("The phone's screen: %1 %2 %3").arg(pane.now.cue ?? "").arg(pane.now.number ?? "").arg(pane.now.numberOf ?? "")
+
+        // A picture of the screen: nothing in it can be pressed or reached here.
+        Item {
+            x: 1
+            y: 1
+            width: pane.phoneWidth
+            height: pane.phoneHeight
+            scale: pane.zoom
+            transformOrigin: Item.TopLeft
+
+            PracticeView {
+                anchors.fill: parent
+                Accessible.ignored: true
+                facts: PracticeFacts {
+                    entryNumber: pane.now.entryNumber ?? 1
+                    entryCount: pane.now.entryCount ?? 1
+                    title: pane.now.title ?? ""
+                    cue: pane.now.cue ?? ""
+                    next: pane.now.next ?? ""
+                    support: pane.now.support ?? ""
+                    number: pane.now.number ?? ""
+                    numberOf: pane.now.numberOf ?? ""
+                    setWords: pane.now.setWords ?? ""
+                    sideWords: pane.now.sideWords ?? ""
+                    resting: pane.now.resting ?? false
+                    posts: pane.now.posts ?? []
+                    at: pane.now.at ?? 0
+                }
+            }
+
+            MouseArea {
+                anchors.fill: parent
+                acceptedButtons: Qt.AllButtons
+            }
+        }
+    }
+
+    Flow {
+        width: parent.width
+        visible: pane.preview.count > 0
+        spacing: Theme.space
+
+        SmallButton {
+            least: 32
+            text: qsTr("Before")
+            Accessible.name: qsTr("Beat before")
+            enabled: pane.preview.at > 0
+            onClicked: pane.preview.at -= 1
+        }
+
+        SmallButton {
+            least: 32
+            text: qsTr("Next")
+            Accessible.name: qsTr("Next beat")
+            enabled: pane.preview.at < pane.preview.count - 1
+            onClicked: pane.preview.at += 1
+        }
+
+        Say {
+            height: 32
+            verticalAlignment: Text.AlignVCenter
+            text: qsTr("%1 of %2").arg(pane.preview.at + 1).arg(pane.preview.count)
+            color: Theme.soft
+        }
+    }
+
+    ListView {
+        id: beats
+
+        width: parent.width
+        height: pane.listHeight
+        visible: pane.preview.count > 0
+        clip: true
+        model: pane.preview
+        currentIndex: pane.preview.at
+        activeFocusOnTab: true
+        keyNavigationEnabled: false
+        boundsBehavior: Flickable.StopAtBounds
+        highlightMoveDuration: 0
+        Keys.onUpPressed: pane.preview.at -= 1
+        Keys.onDownPressed: pane.preview.at += 1
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("Every beat, as the phone shows it")
+        T.ScrollBar.vertical: ThinBar {}
+
+        FocusRing {
+            target: beats
+            anchors.margins: 0
+        }
+
+        delegate: T.AbstractButton {
+            id: beat
+
+            required property int index
+            required property string start
+            required property string words
+            required property string what
+
+            width: beats.width
+            implicitHeight: lines.implicitHeight + 6
+            focusPolicy: Qt.NoFocus
+            onClicked: pane.preview.at = index
+            Accessible.role: Accessible.ListItem
+            Accessible.name: qsTr("Beat %1: %2").arg(index + 1).arg(words)
+            Accessible.description: start + ", " + what
+
+            background: Rectangle {
+                color: beat.index === pane.preview.at ? Theme.sheet : "transparent"
+
+                Rectangle {
+                    width: 3
+                    height: parent.height
+                    visible: beat.index === pane.preview.at
+                    color: Theme.rail
+                }
+            }
+
+            Column {
+                id: lines
+
+                x: Theme.space
+                y: 3
+                width: parent.width - 2 * Theme.space
+
+                Say {
+                    width: parent.width
+                    text: beat.words
+                    font.bold: beat.index === pane.preview.at
+                    Accessible.ignored: true
+                }
+
+                Say {
+                    width: parent.width
+                    text: qsTr("%1 · %2").arg(beat.start).arg(beat.what)
+                    color: Theme.soft
+                    font.pixelSize: Math.round(Theme.small * 0.85)
+                    Accessible.ignored: true
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,137 @@
+// The draft of a programme: its entries on the left, what is being written in the middle, the phone beside it.
+// With large text or a small window the columns lie one below the other.
+
+import QtQuick
+import QtQuick.Templates as T
+import Newel.Desk
+import Newel.Parts
+
+FocusScope {
+    id: page
+
+    required property DeskModel desk
+    property string shown: desk.draft.entries.count === 0 ? "catalogue" : "entry"
+    readonly property int columns: width >= 1120 * Theme.scale ? 3 : width >= 760 * Theme.scale ? 2 : 1
+    readonly property bool own: columns > 1
+
+    function show(what: string): void {
+        shown = what;
+        middle.toTop();
+    }
+
+    Shortcut {
+        sequences: [StandardKey.Undo]
+        enabled: page.desk.draft.canUndo
+        onActivated: page.desk.draft.undo()
+    }
+
+    Shortcut {
+        sequences: [StandardKey.Redo]
+        enabled: page.desk.draft.canRedo
+        onActivated: page.desk.draft.redo()
+    }
+
+    Shortcut {
+        sequences: [StandardKey.Find]
+        onActivated: {
+            page.show("catalogue");
+            catalogue.takeFocus();
+        }
+    }
+
+    Connections {
+        target: page.desk.draft
+
+        function onSelectedChanged(): void {
+            if (page.desk.draft.selected < 0 && page.shown === "entry")
+                page.show("catalogue");
+        }
+    }
+
+    Flickable {
+        id: outer
+
+        anchors.fill: parent
+        contentHeight: page.own ? height : left.wanted + middle.wanted + phone.wanted
+        interactive: !page.own
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+        T.ScrollBar.vertical: ThinBar {
+            parent: outer
+        }
+
+        Pane {
+            id: left
+
+            width: page.columns === 3 ? Math.round(page.width * 0.29) : page.columns === 2 ? Math.round(page.width * 0.4) : page.width
+            height: page.own ? outer.height : wanted
+            scrolls: page.own
+            color: Theme.dark ? "transparent" : Qt.darker(Theme.paper, 1.02)
+
+            DraftList {
+                width: parent.width
+                desk: page.desk
+                shown: page.shown
+                onEntryChosen: row => {
+                    page.desk.draft.selected = row;
+                    page.show("entry");
+                }
+                onCatalogueChosen: {
+                    page.show("catalogue");
+                    catalogue.takeFocus();
+                }
+                onWholeChosen: page.show("whole")
+            }
+        }
+
+        Pane {
+            id: middle
+
+            x: page.own ? left.width : 0
+            y: page.own ? 0 : left.height
+            width: page.columns === 3 ? Math.round(page.width * 0.46) : page.width - x
+            height: page.columns === 3 ? outer.height : page.columns === 2 ? Math.round(outer.height * 0.62) : wanted
+            scrolls: page.own
+
+            EntryEditor {
+                width: parent.width
+                visible: page.shown === "entry" && page.desk.draft.selected >= 0
+                entry: page.desk.entry
+                draft: page.desk.draft
+            }
+
+            CataloguePicker {
+                id: catalogue
+
+                width: parent.width
+                visible: page.shown === "catalogue"
+                draft: page.desk.draft
+                onPicked: page.show("entry")
+            }
+
+            WholeEditor {
+                width: parent.width
+                visible: page.shown === "whole"
+                draft: page.desk.draft
+            }
+        }
+
+        Pane {
+            id: phone
+
+            x: page.columns === 3 ? middle.x + middle.width : middle.x
+            y: page.columns === 3 ? 0 : middle.y + middle.height
+            width: page.width - x
+            height: page.columns === 3 ? outer.height : page.columns === 2 ? outer.height - y : wanted
+            scrolls: page.own
+            gap: Theme.space
+
+            PhonePane {
+                width: parent.width
+                draft: page.desk.draft
+                preview: page.desk.preview
+                listHeight: Math.max(180, page.columns === 3 ? phone.height - 620 : 240)
+            }
+        }
+    }
+}

@@ -1,0 +1,87 @@
+#include "qml/desk/attention_words.h"
+
+#include <QtCore/QCoreApplication>
+
+#include "qml/print/record_words.h"
+
+namespace newel::desk {
+namespace {
+
+using print::ageWords;
+using print::text;
+
+QString say(const char* words) { return QCoreApplication::translate("AttentionWords", words); }
+
+QString ruleWords(const std::string& rule_id, const RuleBook& rules) {
+  const v1::Rule* rule = rules.rule(rule_id);
+  if (rule == nullptr || !rule->words().contains("en"))
+    return say("A rule this desk does not know: %1.").arg(text(rule_id));
+  return text(rule->words().at("en").therapist());
+}
+
+QString daysOf(const QString& count) {
+  return count == QLatin1String("1") ? say("1 day") : say("%1 days").arg(count);
+}
+
+}  // namespace
+
+QString reasonWords(const AttentionReason& reason, const RuleBook& rules) {
+  const auto arg = [&reason](const char* name) {
+    const auto found = reason.args.find(name);
+    return found == reason.args.end() ? QString() : text(found->second);
+  };
+  const QString age = ageWords(reason.age.value_or(absl::ZeroDuration()));
+  const std::string& key = reason.key;
+  if (key == "attention.red-flag")
+    return say("%1 Phone them.").arg(ruleWords(arg("rule").toStdString(), rules));
+  if (key == "attention.stopped") return ruleWords(arg("rule").toStdString(), rules);
+  if (key == "attention.hold-not-arrived") return say("Hold order not arrived for %1. Phone them.").arg(age);
+  if (key == "attention.urgent-unseen") return say("Urgent message not seen for %1. Phone them.").arg(age);
+  if (key == "attention.message-unread") return say("Message from them not read for %1").arg(age);
+  if (key == "attention.message-unseen") return say("Your message not seen for %1").arg(age);
+  if (key == "attention.silent")
+    return say("Phone not heard from for %1. Call them.").arg(daysOf(arg("days")));
+  if (key == "attention.stale") return say("Phone not heard from for %1").arg(daysOf(arg("days")));
+  if (key == "attention.never-heard") return say("Paired, but the phone was never heard from");
+  if (key == "attention.not-paired") return say("No phone paired");
+  if (key == "attention.programme-waiting")
+    return say("Programme %1 not arrived for %2").arg(arg("number"), age);
+  if (key == "attention.programme-ended") return say("Programme ended %1 ago").arg(daysOf(arg("days")));
+  if (key == "attention.programme-ending") {
+    return arg("days") == QLatin1String("0") ? say("Programme ends today")
+                                             : say("Programme ends in %1").arg(daysOf(arg("days")));
+  }
+  if (key == "attention.no-programme") return say("No programme yet");
+  if (key == "attention.pain-rising")
+    return say("Pain rising: %1 points over the last practices").arg(arg("points"));
+  if (key == "attention.little-done") return say("Little done: %1 of %2 due").arg(arg("done"), arg("due"));
+  if (key == "attention.some-done") return say("Done %1 of %2 due").arg(arg("done"), arg("due"));
+  if (key == "attention.all-done") return say("All done: %1 of %2 due").arg(arg("done"), arg("due"));
+  if (key == "attention.nothing-due") return say("Nothing was due yet");
+  if (key == "attention.no-data") {
+    return arg("due") == QLatin1String("0")
+               ? say("No data yet for %1 due").arg(arg("no_data"))
+               : say("Done %1 of %2 due, no data yet for %3").arg(arg("done"), arg("due"), arg("no_data"));
+  }
+  return text(key);
+}
+
+QString urgencyWords(Urgency urgency) {
+  switch (urgency) {
+    case Urgency::Now:
+      return say("Now");
+    case Urgency::Today:
+      return say("Today");
+    case Urgency::Soon:
+      return say("Soon");
+    case Urgency::None:
+      break;
+  }
+  return say("All well");
+}
+
+QString figuresWords(const AttentionRow& row) {
+  return row.figures_age ? ageWords(*row.figures_age) : say("never heard from");
+}
+
+}  // namespace newel::desk

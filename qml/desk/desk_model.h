@@ -1,0 +1,154 @@
+// The desk as a whole: which page shows, who is signed in and for how long, what is under way.
+// Each page has a view model of its own; this one only leads between them.
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+
+#include <QtCore/QJsonObject>
+#include <QtCore/QObject>
+#include <QtCore/QTimer>
+
+#include "qml/desk/caseload_model.h"
+#include "qml/desk/desk_context.h"
+#include "qml/desk/desk_settings.h"
+#include "qml/desk/done_model.h"
+#include "qml/desk/draft_model.h"
+#include "qml/desk/entry_model.h"
+#include "qml/desk/hold_model.h"
+#include "qml/desk/hub_worker.h"
+#include "qml/desk/pairing_model.h"
+#include "qml/desk/person_form_model.h"
+#include "qml/desk/person_model.h"
+#include "qml/desk/preview_model.h"
+#include "qml/desk/sign_in_model.h"
+
+namespace newel::desk {
+
+class DeskModel : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("made by the desk")
+  Q_PROPERTY(Page page READ page NOTIFY pageChanged)
+  Q_PROPERTY(QString pageName READ pageName NOTIFY pageChanged)  // of its QML file
+  Q_PROPERTY(bool canGoBack READ canGoBack NOTIFY pageChanged)
+  Q_PROPERTY(QString backWords READ backWords NOTIFY pageChanged)
+  Q_PROPERTY(bool signedIn READ signedIn NOTIFY sessionChanged)
+  Q_PROPERTY(QString therapistName READ therapistName NOTIFY sessionChanged)
+  Q_PROPERTY(QString clinicName READ clinicName NOTIFY sessionChanged)
+  Q_PROPERTY(QString sessionWords READ sessionWords NOTIFY sessionChanged)  // near its end only
+  Q_PROPERTY(QString busyWords READ busyWords NOTIFY busyChanged)
+  Q_PROPERTY(QString banner READ banner CONSTANT)
+  Q_PROPERTY(QString news READ news NOTIFY newsChanged)  // what just went well, until the next page
+  Q_PROPERTY(QString sheetProblem READ sheetProblem NOTIFY newsChanged)
+  Q_PROPERTY(newel::desk::SignInModel* signIn READ signInModel CONSTANT)
+  Q_PROPERTY(newel::desk::CaseloadModel* caseload READ caseload CONSTANT)
+  Q_PROPERTY(newel::desk::PersonModel* person READ person CONSTANT)
+  Q_PROPERTY(newel::desk::PersonFormModel* form READ form CONSTANT)
+  Q_PROPERTY(newel::desk::DraftModel* draft READ draft CONSTANT)
+  Q_PROPERTY(newel::desk::EntryModel* entry READ entry CONSTANT)
+  Q_PROPERTY(newel::desk::PreviewModel* preview READ preview CONSTANT)
+  Q_PROPERTY(newel::desk::PairingModel* pairing READ pairing CONSTANT)
+  Q_PROPERTY(newel::desk::DoneModel* done READ done CONSTANT)
+  Q_PROPERTY(newel::desk::HoldModel* hold READ hold CONSTANT)
+
+ public:
+  enum Page {
+    SignInPage,
+    CaseloadPage,
+    PersonPage,
+    PersonEditPage,
+    ProgrammePage,
+    SignPage,
+    PairingPage,
+    DonePage,
+    HoldPage
+  };
+  Q_ENUM(Page)
+
+  DeskModel(DeskContext& context, const DeskSettings& settings, const QString& banner,
+            QObject* parent = nullptr);
+
+  Page page() const { return m_page; }
+  QString pageName() const;
+  bool canGoBack() const { return m_page != SignInPage && m_page != CaseloadPage; }
+  QString backWords() const;
+  bool signedIn() const { return m_signed_in; }
+  QString therapistName() const;
+  QString clinicName() const;
+  QString sessionWords() const { return m_session_words; }
+  QString busyWords() const { return m_context.worker->busyWords(); }
+  QString banner() const { return m_banner; }
+  QString news() const { return m_news; }
+  QString sheetProblem() const { return m_sheet_problem; }
+  SignInModel* signInModel() { return &m_sign_in; }
+  CaseloadModel* caseload() { return &m_caseload; }
+  PersonModel* person() { return &m_person; }
+  PersonFormModel* form() { return &m_form; }
+  DraftModel* draft() { return &m_draft; }
+  EntryModel* entry() { return &m_entry; }
+  PreviewModel* preview() { return &m_preview; }
+  PairingModel* pairing() { return &m_pairing; }
+  DoneModel* done() { return &m_done; }
+  HoldModel* hold() { return &m_hold; }
+
+  Q_INVOKABLE void openPerson(const QString& person_id);
+  Q_INVOKABLE void openNewPerson();
+  Q_INVOKABLE void openRecord();
+  Q_INVOKABLE void openProgramme();
+  Q_INVOKABLE void openSign();
+  Q_INVOKABLE void openPairing();
+  Q_INVOKABLE void openDone();
+  Q_INVOKABLE void openHold();
+  Q_INVOKABLE void openLift(const QString& hold_id);
+  Q_INVOKABLE void back();
+  Q_INVOKABLE void signOut();
+  // PDFs of the open person, into the sheets folder; news says where.
+  Q_INVOKABLE void saveHandout(bool large_print);
+  Q_INVOKABLE void saveReport();
+  // What the look was changed to.
+  Q_INVOKABLE void keepLook(int text_percent, bool dark);
+
+  void setSheetsFolder(const QString& folder) { m_sheets_folder = folder; }
+  // For the driver: the page and what the tests wait for.
+  QJsonObject facts() const;
+  void showForTest(Page page) { show(page); }
+
+ signals:
+  void pageChanged();
+  void sessionChanged();
+  void busyChanged();
+  void newsChanged();
+
+ private:
+  void show(Page page);
+  void signedInAs(const v1::SignInReply& reply);
+  void sessionEnded();
+  void checkSession();
+  void gotFile();
+  void say(const QString& words);
+  QString sheetFile(const QString& kind);
+
+  DeskContext& m_context;
+  DeskSettings m_settings;
+  QString m_banner;
+  SignInModel m_sign_in;
+  CaseloadModel m_caseload;
+  PersonModel m_person;
+  PersonFormModel m_form;
+  DraftModel m_draft;
+  EntryModel m_entry;
+  PreviewModel m_preview;
+  PairingModel m_pairing;
+  DoneModel m_done;
+  HoldModel m_hold;
+  Page m_page = SignInPage;
+  bool m_signed_in = false;
+  QString m_session_words;
+  QString m_news;
+  QString m_sheet_problem;
+  QString m_sheets_folder;
+  absl::Duration m_session_deadline;  // on the elapsed clock
+  QTimer m_session_check;
+};
+
+}  // namespace newel::desk

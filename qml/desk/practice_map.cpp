@@ -1,0 +1,97 @@
+// One practice in words: what was done of what was asked, set by set, ratings, stops, doubts.
+#include <QtCore/QCoreApplication>
+
+#include "core/time/local_day.h"
+#include "qml/desk/done_model.h"
+#include "qml/print/record_words.h"
+
+namespace newel::desk {
+namespace {
+
+using print::words;
+
+QString say(const char* text) { return QCoreApplication::translate("PracticeMap", text); }
+
+QString painWords(const v1::EntryDone& entry) {
+  if (entry.has_pain_before_0_10() && entry.has_pain_after_0_10()) {
+    return say("pain %1 before, %2 after").arg(entry.pain_before_0_10()).arg(entry.pain_after_0_10());
+  }
+  if (entry.has_pain_after_0_10()) return say("pain %1 after").arg(entry.pain_after_0_10());
+  if (entry.has_pain_before_0_10())
+    return say("pain %1 before, not rated after").arg(entry.pain_before_0_10());
+  return say("pain not rated");
+}
+
+QString setsWords(const v1::EntryDone& entry) {
+  QStringList sets;
+  for (const auto& set : entry.sets()) {
+    QString one = set.side() == v1::SIDE_UNSPECIFIED
+                      ? say("set %1: ").arg(set.set())
+                      : say("set %1 %2: ").arg(set.set()).arg(words(set.side()));
+    sets << one + print::doneWords(set.done());
+  }
+  return sets.join(QStringLiteral("; "));
+}
+
+QVariantMap entryMap(const v1::EntryDone& entry, const DeskContext& context) {
+  QString skipped;
+  if (entry.skipped() != v1::STOP_REASON_UNSPECIFIED) {
+    skipped = say("left out or stopped: %1").arg(words(entry.skipped()));
+    if (!entry.skipped_words().empty()) skipped += say(" (\"%1\")").arg(print::text(entry.skipped_words()));
+  }
+  QString dose = say("%1 of %2 times").arg(entry.done().repetitions()).arg(entry.asked().repetitions());
+  if (entry.asked().hold_ms() > 0) {
+    dose += say(", held %1 of %2 s").arg(entry.done().hold_ms() / 1000).arg(entry.asked().hold_ms() / 1000);
+  }
+  if (entry.voided_holds() > 0) dose += say(", %1 holds begun again").arg(entry.voided_holds());
+  return {{QStringLiteral("title"), print::titleOf(*context.catalogue, entry.exercise_id(), "en")},
+          {QStringLiteral("dose"), dose},
+          {QStringLiteral("sets"), setsWords(entry)},
+          {QStringLiteral("pain"), painWords(entry)},
+          {QStringLiteral("effort"), entry.has_effort_0_10() ? say("effort %1 of 10").arg(entry.effort_0_10())
+                                                             : say("effort not rated")},
+          {QStringLiteral("skipped"), skipped}};
+}
+
+QString endWords(const v1::Practice& practice) {
+  QString end = words(practice.end());
+  if (practice.stop_reason() != v1::STOP_REASON_UNSPECIFIED)
+    end += say(": %1").arg(words(practice.stop_reason()));
+  if (practice.resumed() == 1) end += say(", interrupted and taken up again once");
+  if (practice.resumed() > 1) end += say(", interrupted and taken up again %1 times").arg(practice.resumed());
+  return end;
+}
+
+}  // namespace
+
+QVariantMap practiceMap(const v1::Practice& practice, const PersonFile& file, const DeskContext& context) {
+  const absl::TimeZone zone = loadZone(practice.zone()).value_or(zoneOf(file));
+  QVariantList entries;
+  for (const auto& entry : practice.entries()) entries << entryMap(entry, context);
+  QStringList doubts;
+  for (const int doubt : practice.doubts()) doubts << words(static_cast<v1::ClockDoubt>(doubt));
+  QStringList flags;
+  for (const auto& id : practice.red_flag_rule_ids()) {
+    const v1::Rule* rule = context.rules->rule(id);
+    flags << (rule != nullptr && rule->words().contains("en")
+                  ? print::text(rule->words().at("en").therapist())
+                  : print::text(id));
+  }
+  const bool bad = practice.end() != v1::PRACTICE_END_FINISHED;
+  return {{QStringLiteral("id"), print::text(practice.id())},
+          {QStringLiteral("day"), print::dayWords(practice.local_day())},
+          {QStringLiteral("begun"), print::momentWords(toTime(practice.started_at()), zone)},
+          {QStringLiteral("how"), practice.origin() == v1::ORIGIN_TOLD_LATER ? say("told later, not timed")
+                                                                             : say("timed by the phone")},
+          {QStringLiteral("minutes"), say("%1 min").arg((practice.elapsed_ms() + 59999) / 60000)},
+          {QStringLiteral("programme"), practice.programme_number()},
+          {QStringLiteral("end"), endWords(practice)},
+          {QStringLiteral("stopped"), bad},
+          {QStringLiteral("redFlag"), practice.end() == v1::PRACTICE_END_RED_FLAG},
+          {QStringLiteral("flags"), flags.join(QLatin1Char(' '))},
+          {QStringLiteral("note"), print::text(practice.note())},
+          {QStringLiteral("doubts"), doubts.join(QStringLiteral(", "))},
+          {QStringLiteral("entries"), entries}};
+}
+
+}  // namespace newel::desk

@@ -1,0 +1,178 @@
+#include "qml/desk/preview_model.h"
+
+#include <google/protobuf/util/message_differencer.h>
+
+#include <algorithm>
+
+#include "core/practice/compile.h"
+#include "qml/print/record_words.h"
+
+namespace newel::desk {
+namespace {
+
+QString clockOf(std::int64_t ms) {
+  return QStringLiteral("%1:%2").arg(ms / 60000).arg(ms / 1000 % 60, 2, 10, QLatin1Char('0'));
+}
+
+}  // namespace
+
+PreviewModel::PreviewModel(DraftModel& draft, const DeskContext& context, QObject* parent)
+    : QAbstractListModel(parent), m_draft(draft), m_context(context) {
+  connect(&draft, &DraftModel::changed, this, &PreviewModel::refresh);
+  connect(&draft, &DraftModel::selectedChanged, this, &PreviewModel::refresh);
+}
+
+QHash<int, QByteArray> PreviewModel::roleNames() const {
+  return {{Start, "start"}, {Words, "words"}, {Spoken, "spoken"}, {What, "what"}};
+}
+
+void PreviewModel::refresh() {
+  v1::Timeline timeline;
+  QString problem;
+  const v1::Entry* entry = m_draft.selectedEntry();
+  if (entry != nullptr && m_draft.file() != nullptr) {
+    const auto& person = m_draft.file()->person;
+    auto compiled = compileTimeline(*entry, person, *m_context.catalogue, person.language());
+    if (compiled.ok()) {
+      timeline = *std::move(compiled);
+    } else {
+      problem = print::text(std::string(compiled.status().message()));
+    }
+  }
+  if (problem == m_problem && google::protobuf::util::MessageDifferencer::Equals(timeline, m_timeline)) {
+    emit atChanged();  // the entry's place among the others may be another one
+    return;
+  }
+  const bool other = timeline.entry_id() != m_timeline.entry_id();
+  beginResetModel();
+  m_timeline = std::move(timeline);
+  m_problem = problem;
+  m_at = other ? 0 : std::clamp(m_at, 0, std::max(0, count() - 1));
+  endResetModel();
+  emit shownChanged();
+  emit atChanged();
+}
+
+void PreviewModel::setAt(int at) {
+  const int kept = std::clamp(at, 0, std::max(0, count() - 1));
+  if (kept == m_at) return;
+  m_at = kept;
+  emit atChanged();
+}
+
+QString PreviewModel::language() const {
+  if (count() == 0) return {};
+  return m_timeline.fell_back() ? tr("in English: the words are not there yet in the person's language")
+                                : tr("in the person's language (%1)").arg(print::text(m_timeline.language()));
+}
+
+int PreviewModel::repetitionsOfSet(const v1::Beat& beat) const {
+  std::uint32_t most = 0;
+  for (const auto& other : m_timeline.beats()) {
+    if (other.set() == beat.set()) most = std::max(most, other.repetition());
+  }
+  return static_cast<int>(most);
+}
+
+QString PreviewModel::number(const v1::Beat& beat) const {
+  const bool counts = isWork(beat.kind()) && beat.kind() != v1::BEAT_KIND_HOLD;
+  if (!counts) return QString::number(beat.length_ms() / 1000);
+  return QString::number(beat.step() > 0 ? beat.step() : beat.repetition());
+}
+
+QString PreviewModel::numberOf(const v1::Beat& beat) const {
+  switch (beat.kind()) {
+    case v1::BEAT_KIND_HOLD:
+      return tr("seconds to hold");
+    case v1::BEAT_KIND_REST:
+      return tr("seconds of rest");
+    case v1::BEAT_KIND_CHANGE_SIDE:
+      return tr("seconds to change side");
+    case v1::BEAT_KIND_GET_READY:
+      return tr("seconds to get ready");
+    default:
+      break;
+  }
+  if (beat.step() > 0) {
+    std::uint32_t most = 0;
+    for (const auto& other : m_timeline.beats()) {
+      if (other.set() == beat.set() && other.repetition() == beat.repetition() &&
+          other.part_id() == beat.part_id()) {
+        most = std::max(most, other.step());
+      }
+    }
+    return most == 1 ? tr("of 1 step") : tr("of %1 steps").arg(most);
+  }
+  const int times = repetitionsOfSet(beat);
+  return times == 1 ? tr("of 1 time") : tr("of %1 times").arg(times);
+}
+
+QString PreviewModel::setWords(const v1::Beat& beat) const {
+  const v1::Entry* entry = m_draft.selectedEntry();
+  if (beat.set() == 0 || entry == nullptr) return {};
+  const QString what = entry->dose().has_sets() ? tr("set %1 of %2") : tr("round %1 of %2");
+  QString words = what.arg(beat.set()).arg(std::max(m_timeline.sets(), beat.set()));
+  if (beat.kind() == v1::BEAT_KIND_HOLD && beat.repetition() > 0 && repetitionsOfSet(beat) > 1) {
+    words = tr("time %1 of %2, %3").arg(beat.repetition()).arg(repetitionsOfSet(beat)).arg(words);
+  }
+  return words;
+}
+
+QString PreviewModel::sideWords(const v1::Beat& beat) const {
+  if (beat.side() == v1::SIDE_UNSPECIFIED) return {};
+  const QString leg = beat.side() == v1::SIDE_LEFT ? tr("left leg") : tr("right leg");
+  if (beat.role() == v1::LIMB_ROLE_SOUND) return tr("%1, sound limb").arg(leg);
+  return m_timeline.prosthesis() == v1::PROSTHESIS_USE_ON ? tr("%1, prosthesis").arg(leg)
+                                                          : tr("%1, residual limb").arg(leg);
+}
+
+QVariant PreviewModel::data(const QModelIndex& index, int role) const {
+  if (!index.isValid() || index.row() >= count()) return {};
+  const v1::Beat& beat = m_timeline.beats(index.row());
+  switch (role) {
+    case Start:
+      return clockOf(beat.start_ms());
+    case Words:
+      return print::text(beat.screen());
+    case Spoken:
+      return print::text(beat.spoken());
+    case What: {
+      QStringList parts{tr("%1 s").arg(beat.length_ms() / 1000), setWords(beat), sideWords(beat)};
+      parts.removeAll(QString());
+      return parts.join(QStringLiteral(" · "));
+    }
+    default:
+      return {};
+  }
+}
+
+QVariantMap PreviewModel::facts() const {
+  if (m_at >= count()) return {};
+  const v1::Beat& beat = m_timeline.beats(m_at);
+  QString next = tr("Then: this exercise is done");
+  if (m_at + 1 < count()) {
+    const auto& coming = m_timeline.beats(m_at + 1);
+    next = coming.screen() == beat.screen() ? QString() : tr("Then: %1").arg(print::text(coming.screen()));
+  }
+  QVariantList posts;
+  for (int i = 0; i < m_draft.programme().entries_size(); ++i) {
+    const bool here = i == m_draft.selected();
+    posts << QVariantMap{{QStringLiteral("treads"), here ? count() : 0},
+                         {QStringLiteral("done"), here ? m_at : 0}};
+  }
+  return {{QStringLiteral("entryNumber"), m_draft.selected() + 1},
+          {QStringLiteral("entryCount"), m_draft.programme().entries_size()},
+          {QStringLiteral("title"), print::text(m_timeline.title())},
+          {QStringLiteral("cue"), print::text(beat.screen())},
+          {QStringLiteral("next"), next},
+          {QStringLiteral("support"), print::text(m_timeline.support_words())},
+          {QStringLiteral("number"), number(beat)},
+          {QStringLiteral("numberOf"), numberOf(beat)},
+          {QStringLiteral("setWords"), setWords(beat)},
+          {QStringLiteral("sideWords"), sideWords(beat)},
+          {QStringLiteral("resting"), !isWork(beat.kind())},
+          {QStringLiteral("posts"), posts},
+          {QStringLiteral("at"), m_draft.selected()}};
+}
+
+}  // namespace newel::desk
