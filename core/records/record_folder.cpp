@@ -1,6 +1,7 @@
 #include "core/records/record_folder.h"
 
 #include <google/protobuf/descriptor.h>
+#include <google/protobuf/io/tokenizer.h>
 #include <google/protobuf/text_format.h>
 
 #include <algorithm>
@@ -17,6 +18,12 @@ namespace {
 
 using google::protobuf::FieldDescriptor;
 using google::protobuf::TextFormat;
+
+// The text was parsed before, with words for whoever wrote it; here its faults are nobody's news.
+class Silent : public google::protobuf::io::ErrorCollector {
+ public:
+  void AddError(int, google::protobuf::io::ColumnNumber, const std::string&) override {}
+};
 
 struct PathStep {
   std::string field;
@@ -86,6 +93,8 @@ int lineOfPath(const std::string& text, const google::protobuf::Message& prototy
   const std::unique_ptr<google::protobuf::Message> message(prototype.New());
   TextFormat::ParseInfoTree tree;
   TextFormat::Parser parser;
+  Silent silent;
+  parser.RecordErrorsTo(&silent);
   parser.WriteLocationsTo(&tree);
   if (!parser.ParseFromString(text, message.get())) return 1;
   int line = 1;

@@ -259,6 +259,16 @@ absl::StatusOr<WearDay> wearDay(const v1::WearPlan& plan, const std::vector<v1::
   return PlanRun(plan, std::move(current)).until(*first, day);
 }
 
+const v1::WearPlan* planInForce(const std::vector<v1::WearPlan>& plans, absl::CivilDay day) {
+  const std::string today = formatLocalDay(day);
+  const v1::WearPlan* found = nullptr;
+  for (const auto& plan : plans) {
+    if (plan.effective_day() > today) continue;
+    if (found == nullptr || plan.number() > found->number()) found = &plan;
+  }
+  return found;
+}
+
 std::uint32_t plannedMinutes(const v1::WearStep& step) {
   return step.all_day() ? kMinutesOfADay : step.blocks() * step.block_min();
 }

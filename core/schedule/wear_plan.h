@@ -59,6 +59,9 @@ struct WearDay {
 absl::StatusOr<WearDay> wearDay(const v1::WearPlan& plan, const std::vector<v1::WearBlock>& blocks,
                                 absl::CivilDay day);
 
+// The plan that counts on `day`: the highest number among those in force by then. nullptr when there is none.
+const v1::WearPlan* planInForce(const std::vector<v1::WearPlan>& plans, absl::CivilDay day);
+
 // Blocks x minutes; 1440 where a step has no limit.
 std::uint32_t plannedMinutes(const v1::WearStep& step);
 

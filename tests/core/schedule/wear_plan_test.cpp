@@ -275,6 +275,16 @@ TEST(WearPlan, aNewPlanBeginsFresh) {
   EXPECT_FALSE(day.call_clinic);
 }
 
+TEST(WearPlan, theHighestNumberInForceCounts) {
+  auto second = plan();
+  second.set_number(2);
+  second.set_effective_day("2026-11-05");
+  const std::vector<v1::WearPlan> plans = {second, plan()};
+  EXPECT_EQ(planInForce(plans, kFirst - 1), nullptr);
+  EXPECT_EQ(planInForce(plans, kFirst + 2)->number(), 1U);
+  EXPECT_EQ(planInForce(plans, kFirst + 3)->number(), 2U);
+}
+
 TEST(WearPlan, tooMuchTooLittleAndShortBreaksDoNotCount) {
   const auto reasonOf = [](const std::vector<v1::WearBlock>& blocks) {
     const auto day = on(kFirst + 1, blocks);
