@@ -245,7 +245,7 @@ void PracticeModel::painBefore(int pain) {
 void PracticeModel::confirmSupportAndStart() {
   apply([](PracticeRun& run, absl::Time wall, absl::Duration now) {
     if (run.step() == RunStep::Support) {
-      const absl::Status status = run.confirmSupport(wall, now);
+      absl::Status status = run.confirmSupport(wall, now);
       if (!status.ok()) return status;
     }
     return run.startEntry(wall, now);

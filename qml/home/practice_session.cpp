@@ -180,7 +180,7 @@ void PracticeSession::repeatWords() {
 }
 
 std::string PracticeSession::soundProblem() const {
-  const std::string tones = m_parts.tones->whyNot();
+  std::string tones = m_parts.tones->whyNot();
   if (!tones.empty()) return tones;
   if (!m_voice || m_run == nullptr || m_run->entryCount() == 0) return "";
   const std::size_t index = std::min(m_run->entryIndex(), m_run->entryCount() - 1);

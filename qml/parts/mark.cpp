@@ -30,7 +30,7 @@ void paintSquare(QPainter& painter, double size, const QColor& colour, bool fill
   painter.drawRoundedRect(QRectF(inset, inset, size - 2 * inset, size - 2 * inset), size * 0.12, size * 0.12);
 }
 
-void paintStrokes(QPainter& painter, double size, const QColor& colour, const QPolygonF& unit) {
+void paintStrokes(QPainter& painter, double size, const QColor& colour, const QList<QPointF>& unit) {
   QPolygonF points;
   for (const QPointF& point : unit) points << point * size;
   painter.setPen(QPen(colour, size * 0.11, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
@@ -81,7 +81,7 @@ void Mark::paint(QPainter* painter) {
       break;
     case Shape::Triangle: {
       const QPolygonF triangle(
-          {{size * 0.5, size * 0.06}, {size * 0.98, size * 0.92}, {size * 0.02, size * 0.92}});
+          QList<QPointF>{{size * 0.5, size * 0.06}, {size * 0.98, size * 0.92}, {size * 0.02, size * 0.92}});
       painter->drawPolygon(triangle);
       painter->setBrush(m_inner);
       paintExclamation(*painter, size, size * 0.36);
@@ -89,29 +89,29 @@ void Mark::paint(QPainter* painter) {
     }
     case Shape::Tick:
       paintSquare(*painter, size, m_colour, true);
-      paintStrokes(*painter, size, m_inner, QPolygonF({{0.28, 0.52}, {0.44, 0.68}, {0.74, 0.34}}));
+      paintStrokes(*painter, size, m_inner, {{0.28, 0.52}, {0.44, 0.68}, {0.74, 0.34}});
       break;
     case Shape::Square:
       paintSquare(*painter, size, m_colour, false);
       break;
     case Shape::Minus:
       paintSquare(*painter, size, m_colour, false);
-      paintStrokes(*painter, size, m_colour, QPolygonF({{0.32, 0.5}, {0.68, 0.5}}));
+      paintStrokes(*painter, size, m_colour, {{0.32, 0.5}, {0.68, 0.5}});
       break;
     case Shape::Letter:
       painter->drawRoundedRect(QRectF(0, size * 0.16, size, size * 0.68), size * 0.08, size * 0.08);
-      paintStrokes(*painter, size, m_inner, QPolygonF({{0.14, 0.32}, {0.5, 0.58}, {0.86, 0.32}}));
+      paintStrokes(*painter, size, m_inner, {{0.14, 0.32}, {0.5, 0.58}, {0.86, 0.32}});
       break;
     case Shape::Bars:
       painter->drawRect(QRectF(size * 0.22, size * 0.14, size * 0.18, size * 0.72));
       painter->drawRect(QRectF(size * 0.60, size * 0.14, size * 0.18, size * 0.72));
       break;
     case Shape::Play:
-      painter->drawPolygon(
-          QPolygonF({{size * 0.24, size * 0.12}, {size * 0.88, size * 0.5}, {size * 0.24, size * 0.88}}));
+      painter->drawPolygon(QPolygonF(
+          QList<QPointF>{{size * 0.24, size * 0.12}, {size * 0.88, size * 0.5}, {size * 0.24, size * 0.88}}));
       break;
     case Shape::Back:
-      paintStrokes(*painter, size, m_colour, QPolygonF({{0.62, 0.18}, {0.32, 0.5}, {0.62, 0.82}}));
+      paintStrokes(*painter, size, m_colour, {{0.62, 0.18}, {0.32, 0.5}, {0.62, 0.82}});
       break;
   }
 }

@@ -7,6 +7,7 @@
 
 #include <QtCore/QObject>
 #include <QtGui/QColor>
+#include <cmath>
 
 #include "qml/parts/palette.h"
 
@@ -85,7 +86,7 @@ class Theme : public QObject {
   static QColor colour(std::uint32_t rgb) { return QColor::fromRgb(0xFF000000U | rgb); }
   // `growth`: how much of the scale's increase it takes, 1 for all.
   int sized(int at_100, double growth = 1) const {
-    return static_cast<int>(at_100 * (1 + (scale() - 1) * growth) + 0.5);
+    return static_cast<int>(std::lround(at_100 * (1 + (scale() - 1) * growth)));
   }
 
   bool m_system_dark;
