@@ -28,6 +28,8 @@ struct CallWords {
   std::string last_one = "Last one.";
   std::string next = "Next:";
   std::string get_ready = "Get ready.";
+  std::string done = "Done. Now look at the phone.";
+  std::string stop = "Stop now.";
 };
 
 // The cues of beat `index`, in order of time for a beat of its planned length. `index` must be in range.

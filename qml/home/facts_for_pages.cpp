@@ -6,7 +6,7 @@
 
 namespace newel::home {
 
-absl::TimeZone zoneOf(const HomeParts& parts) { return loadZone(parts.zone).value_or(absl::UTCTimeZone()); }
+absl::TimeZone zoneOf(const HomeParts& parts) { return loadZone(parts.zone()).value_or(absl::UTCTimeZone()); }
 
 absl::CivilDay todayOf(const HomeParts& parts) { return localDayAt(parts.clock->wall(), zoneOf(parts)); }
 

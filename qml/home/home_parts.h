@@ -1,6 +1,9 @@
 // What the view models are given to work with; made in main, outlives them all.
 #pragma once
 
+#include <functional>
+#include <string>
+
 #include "core/library/catalogue.h"
 #include "core/safety/rule_book.h"
 #include "core/time/clock.h"
@@ -19,7 +22,7 @@ struct HomeParts {
   platform::Speech* speech = nullptr;
   platform::Tones* tones = nullptr;
   platform::StayAwake* stay_awake = nullptr;
-  std::string zone;  // IANA, where the phone is now
+  std::function<std::string()> zone;  // IANA name, where the phone is now; asked anew each time
 };
 
 }  // namespace newel::home

@@ -121,9 +121,10 @@ int main(int argc, char** argv) {
   const auto speech = platform::makeSpeech();
   const auto tones = platform::makeTones();
   const auto stay_awake = platform::makeStayAwake("A practice is running");
-  HomeParts parts{
-      engine->get(), &clock,      &Catalogue::builtIn(), &RuleBook::builtIn(),
-      speech.get(),  tones.get(), stay_awake.get(),      QTimeZone::systemTimeZoneId().toStdString()};
+  HomeParts parts{engine->get(),         &clock,
+                  &Catalogue::builtIn(), &RuleBook::builtIn(),
+                  speech.get(),          tones.get(),
+                  stay_awake.get(),      [] { return QTimeZone::systemTimeZoneId().toStdString(); }};
 
   EngineBridge bridge;
   PracticeSession session(parts);

@@ -204,10 +204,7 @@ QVariantList PlayerModel::posts() const {
 
 int PlayerModel::at() const { return run() == nullptr ? 0 : static_cast<int>(run()->entryIndex()); }
 
-void PlayerModel::stop() {
-  m_session.apply(
-      [](PracticeRun& run, absl::Time wall, absl::Duration now) { return run.stopPressed(wall, now); });
-}
+void PlayerModel::stop() { m_session.stopPressed(); }
 
 void PlayerModel::pause() {
   m_paused_by_person = true;

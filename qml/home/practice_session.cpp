@@ -14,6 +14,8 @@ namespace {
 
 // Repaints, and tells the player that the program is awake: longer silence than kSleptAfter means it slept.
 constexpr int kPulseMs = 100;
+// The last tone of a practice is heard to its end before the device is given back.
+constexpr int kCoolMs = 1500;
 // A timer that fires early would find nothing to do and be set again; a millisecond over avoids the round.
 constexpr int kTimerSlackMs = 1;
 // A cue later than this is not given any more: the phone was busy or asleep.
@@ -29,6 +31,8 @@ CallWords callWordsIn(const Catalogue& catalogue, const std::string& language) {
   take("beat.last-one", words.last_one);
   take("beat.next", words.next);
   take("beat.get-ready", words.get_ready);
+  take("beat.done", words.done);
+  take("beat.stop", words.stop);
   return words;
 }
 
@@ -40,6 +44,9 @@ PracticeSession::PracticeSession(const HomeParts& parts, QObject* parent) : QObj
   connect(&m_wake, &QTimer::timeout, this, &PracticeSession::wake);
   m_pulse.setInterval(kPulseMs);
   connect(&m_pulse, &QTimer::timeout, this, &PracticeSession::pulse);
+  m_cool.setSingleShot(true);
+  m_cool.setInterval(kCoolMs);
+  connect(&m_cool, &QTimer::timeout, this, [this] { m_parts.tones->warm(false); });
 }
 
 PracticeSession::~PracticeSession() = default;
@@ -53,7 +60,7 @@ RunInput PracticeSession::inputFor(const v1::Programme& programme, const v1::Per
   RunInput input;
   input.programme = programme;
   input.person = person;
-  input.zone = m_parts.zone;
+  input.zone = m_parts.zone();
   const absl::CivilDay today = todayOf(m_parts);
   input.local_day = formatLocalDay(today);
   input.language = person.language();
@@ -152,11 +159,20 @@ void PracticeSession::closeIfDone() {
 
 void PracticeSession::holdCame(const v1::HoldOrder& order) {
   if (m_run == nullptr || m_run->over() || !order.lifts_id().empty()) return;
-  m_parts.speech->stop();
-  m_parts.tones->play(platform::Tone::Stopped);
+  const bool led = m_run->player() != nullptr;
   apply([&order](PracticeRun& run, absl::Time wall, absl::Duration now) {
     return run.holdOrder(order, wall, now);
   });
+  if (!led || m_run == nullptr || m_run->player() != nullptr) return;
+  // Eyes are on the floor, not on the screen.
+  m_parts.tones->play(platform::Tone::Stopped);
+  const CallWords words = callWordsIn(*m_parts.catalogue, m_input.language);
+  if (m_voice) m_parts.speech->say(words.stop + " " + order.reason(), m_input.language);
+}
+
+void PracticeSession::stopPressed() {
+  apply([](PracticeRun& run, absl::Time wall, absl::Duration now) { return run.stopPressed(wall, now); });
+  if (m_run != nullptr && m_run->player() == nullptr) m_parts.tones->play(platform::Tone::Stopped);
 }
 
 void PracticeSession::pauseForSystem() {
@@ -192,18 +208,40 @@ void PracticeSession::followPlayer() {
   const bool runs = player != nullptr && player->state() == PlayerState::Running;
   const bool leads = player != nullptr;
   m_parts.stay_awake->keepOn(leads);
-  m_parts.tones->warm(leads);
+  if (leads) {
+    m_cool.stop();
+    m_parts.tones->warm(true);
+    noteZone();
+  } else if (m_led) {
+    m_cool.start();
+    if (m_run != nullptr && m_run->step() == RunStep::Rating) callDone();
+  }
   if (runs) {
     beatBegan();
     if (!m_pulse.isActive()) m_pulse.start();
   } else {
     m_pulse.stop();
     m_cued = m_cued && player != nullptr && player->state() == PlayerState::WaitingTap;
-    if (player == nullptr || player->state() == PlayerState::Paused) m_parts.speech->stop();
+    if (m_led && (player == nullptr ? m_run == nullptr || m_run->step() != RunStep::Rating
+                                    : player->state() == PlayerState::Paused)) {
+      m_parts.speech->stop();
+    }
   }
+  m_led = leads;
   fireCues();
   schedule();
   emit changed();
+}
+
+void PracticeSession::callDone() {
+  const CallWords words = callWordsIn(*m_parts.catalogue, m_input.language);
+  m_parts.tones->play(platform::Tone::Rest);
+  if (m_voice) m_parts.speech->say(words.done, m_input.language);
+}
+
+void PracticeSession::noteZone() {
+  const absl::Status status = m_run->zoneChanged(m_parts.zone(), m_parts.clock->wall(), now());
+  if (!status.ok()) tellFailure(status);
 }
 
 PracticeSession::Moment PracticeSession::moment() const {

@@ -46,6 +46,7 @@ class PracticeSession : public QObject {
   const QString& lastError() const { return m_error; }
 
   void holdCame(const v1::HoldOrder& order);
+  void stopPressed();
   // Not in front any more, or about to end: what runs is paused.
   void pauseForSystem();
 
@@ -76,6 +77,8 @@ class PracticeSession : public QObject {
   void tellFailure(const absl::Status& status);
   void followPlayer();
   void beatBegan();
+  void callDone();
+  void noteZone();
   void fireCues();
   void fire(const Cue& cue);
   void schedule();
@@ -89,7 +92,9 @@ class PracticeSession : public QObject {
   QString m_error;
   QTimer m_wake;   // to the next deadline or cue
   QTimer m_pulse;  // ten times a second while something runs
+  QTimer m_cool;   // until the sound device is given back
   bool m_voice = true;
+  bool m_led = false;  // a player led when last looked at
 
   // The beat whose cues are being given.
   std::size_t m_cued_entry = 0;

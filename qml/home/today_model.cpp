@@ -1,6 +1,7 @@
 #include "qml/home/today_model.h"
 
 #include <algorithm>
+#include <chrono>
 #include <set>
 
 #include "core/practice/compile.h"
@@ -30,6 +31,8 @@ TodayModel::TodayModel(PracticeSession& session, EngineBridge& bridge, SettingsM
                        const HomeParts& parts, QObject* parent)
     : QObject(parent), m_session(session), m_settings(settings), m_parts(parts) {
   connect(&bridge, &EngineBridge::news, this, &TodayModel::refresh);
+  m_midnight.setSingleShot(true);
+  connect(&m_midnight, &QTimer::timeout, this, &TodayModel::refresh);
 }
 
 QString TodayModel::day() const { return dayWords(todayOf(m_parts)); }
@@ -38,7 +41,14 @@ void TodayModel::refresh() {
   findDue();
   findNotices();
   findUnfinished();
+  waitForMidnight();
   emit changed();
+}
+
+void TodayModel::waitForMidnight() {
+  const absl::Time next = absl::FromCivil(todayOf(m_parts) + 1, zoneOf(m_parts));
+  // A second over, so that the day has surely changed.
+  m_midnight.start(std::chrono::milliseconds(absl::ToInt64Milliseconds(next - m_parts.clock->wall()) + 1000));
 }
 
 QVariantMap TodayModel::rowOf(const v1::Entry& entry, bool done, bool held) const {
@@ -106,7 +116,9 @@ void TodayModel::findDue() {
     m_due.push_back(occasion);
     m_total_ms += row.value("ms").toLongLong();
   }
-  if (m_due.empty()) m_nothing_words = nothingDueWords();
+  // What is on hold has its own notice; saying when it comes again would be a promise.
+  const bool nothing_held = !m_all_held && held.empty();
+  if (m_due.empty() && nothing_held) m_nothing_words = nothingDueWords();
   const std::optional<OpenStop> stop =
       openStop(*m_parts.rules, practices, today, clinicSpokeAt(*m_parts.engine));
   if (stop.has_value()) {

@@ -5,6 +5,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include <QtCore/QObject>
+#include <QtCore/QTimer>
 #include <QtCore/QVariantList>
 
 #include "core/schedule/occasions.h"
@@ -70,12 +71,14 @@ class TodayModel : public QObject {
   void findDue();
   void findNotices();
   void findUnfinished();
+  void waitForMidnight();
   QVariantMap rowOf(const v1::Entry& entry, bool done, bool held) const;
   QString nothingDueWords() const;
 
   PracticeSession& m_session;
   SettingsModel& m_settings;
   const HomeParts& m_parts;
+  QTimer m_midnight;            // another local day, another list
   std::vector<Occasion> m_due;  // those that may be practised now
   QVariantList m_rows;
   QVariantList m_notices;

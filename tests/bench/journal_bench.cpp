@@ -35,7 +35,13 @@ void journalAppend(benchmark::State& state) {
   const BenchFolder folder("journal");
   SimulatedClock clock(absl::FromUnixSeconds(1764000000));
   RealRandom random;
-  auto engine = HomeEngine::open({folder.path(), &clock, &random, "bench", "bench"});
+  HomeEngine::Options options;
+  options.folder = folder.path();
+  options.clock = &clock;
+  options.random = &random;
+  options.app_version = "bench";
+  options.device_name = "bench";
+  auto engine = HomeEngine::open(options);
   if (!engine.ok()) return state.SkipWithError(std::string(engine.status().message()).c_str());
   std::uint32_t sequence = 0;
   for (auto _ : state) {

@@ -19,7 +19,7 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   EXPECT_TRUE(opened.ok()) << opened.status();
   engine = *std::move(opened);
   parts = {engine.get(), &clock, &Catalogue::builtIn(), &RuleBook::builtIn(),
-           &speech,      &tones, &stay_awake,           "Europe/Berlin"};
+           &speech,      &tones, &stay_awake,           [] { return std::string("Europe/Berlin"); }};
   bridge = std::make_unique<home::EngineBridge>();
   session = std::make_unique<home::PracticeSession>(parts);
   settings = std::make_unique<home::SettingsModel>(folder, parts);
