@@ -74,7 +74,7 @@ FocusScope {
                     Say {
                         width: parent.width
                         visible: page.open
-                        text: qsTr("On the phone: open Newel, press Scan, and hold it over the square. Or type what stands here.")
+                        text: qsTr("On the phone, open Newel and type the address and the code. Or read the square with the phone's camera and paste its text into Newel.")
                     }
 
                     Say {
