@@ -42,50 +42,60 @@ Item {
             Accessible.ignored: true
         }
 
-        T.TextField {
-            id: field
-
+        Item {
             width: parent.width
-            implicitHeight: Math.max(36, contentHeight + 12)
-            leftPadding: Theme.space
-            rightPadding: Theme.space
-            verticalAlignment: TextInput.AlignVCenter
-            color: Theme.ink
-            selectionColor: Theme.rail
-            selectedTextColor: Theme.paper
-            font.pixelSize: Theme.small
-            echoMode: entry.secret ? TextInput.Password : TextInput.Normal
-            selectByMouse: true
-            clip: true
-            onTextEdited: entry.edited(text)
-            onAccepted: entry.accepted()
+            height: field.height
 
-            Accessible.role: Accessible.EditableText
-            Accessible.name: entry.name
-            Accessible.description: entry.problem !== "" ? entry.problem : entry.hint
+            // Qt 6.4 withholds the name of a password field from the screen reader; the group around it has it.
+            Accessible.role: Accessible.Grouping
+            Accessible.name: entry.secret ? entry.name : ""
+            Accessible.ignored: !entry.secret
 
-            Text {
-                anchors.fill: parent
-                leftPadding: Theme.space
-                rightPadding: Theme.space
-                verticalAlignment: Text.AlignVCenter
-                visible: field.text === "" && !field.activeFocus
-                text: entry.hint
-                textFormat: Text.PlainText
-                elide: Text.ElideRight
-                color: Theme.soft
-                font.pixelSize: Theme.small
-                Accessible.ignored: true
+            FocusRing {
+                target: field
             }
 
-            background: Rectangle {
-                color: Theme.sheet
-                radius: Theme.radius
-                border.width: entry.problem !== "" ? 3 : 1
-                border.color: entry.problem !== "" ? Theme.stop : Theme.soft
+            T.TextField {
+                id: field
 
-                FocusRing {
-                    target: field
+                width: parent.width
+                implicitHeight: Math.max(36, contentHeight + 12)
+                leftPadding: Theme.space
+                rightPadding: Theme.space
+                verticalAlignment: TextInput.AlignVCenter
+                color: Theme.ink
+                selectionColor: Theme.rail
+                selectedTextColor: Theme.paper
+                font.pixelSize: Theme.small
+                echoMode: entry.secret ? TextInput.Password : TextInput.Normal
+                selectByMouse: true
+                clip: true
+                onTextEdited: entry.edited(text)
+                onAccepted: entry.accepted()
+
+                Accessible.role: Accessible.EditableText
+                Accessible.name: entry.name
+                Accessible.description: entry.problem !== "" ? entry.problem : entry.secret ? entry.name : entry.hint
+
+                Text {
+                    anchors.fill: parent
+                    leftPadding: Theme.space
+                    rightPadding: Theme.space
+                    verticalAlignment: Text.AlignVCenter
+                    visible: field.text === "" && !field.activeFocus
+                    text: entry.hint
+                    textFormat: Text.PlainText
+                    elide: Text.ElideRight
+                    color: Theme.soft
+                    font.pixelSize: Theme.small
+                    Accessible.ignored: true
+                }
+
+                background: Rectangle {
+                    color: Theme.sheet
+                    radius: Theme.radius
+                    border.width: entry.problem !== "" ? 3 : 1
+                    border.color: entry.problem !== "" ? Theme.stop : Theme.soft
                 }
             }
         }
