@@ -18,4 +18,7 @@ class OffsetClock : public Clock {
   absl::Duration m_offset;
 };
 
+// What NEWEL_WALL_OFFSET_S asks for, in whole seconds; zero when it is not set or is no number. For tests.
+absl::Duration wallOffsetAskedFor();
+
 }  // namespace newel::platform

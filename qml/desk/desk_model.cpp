@@ -300,6 +300,8 @@ QJsonObject DeskModel::facts() const {
           {QStringLiteral("loading"), m_caseload.loading()},
           {QStringLiteral("people"), m_caseload.total()},
           {QStringLiteral("person"), m_person.loaded() ? m_person.name() : QString()},
+          {QStringLiteral("person_id"),
+           m_person.loaded() ? QString::fromStdString(m_person.file()->person.id()) : QString()},
           {QStringLiteral("programmes"), m_person.programmes().size()},
           {QStringLiteral("practices"),
            m_person.loaded() ? static_cast<int>(m_person.file()->practices.size()) : 0},

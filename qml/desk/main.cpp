@@ -113,13 +113,6 @@ std::string wrongChoice(const QCommandLineParser& parser) {
   return "";
 }
 
-// Seconds that a test shifts the wall clock by; zero otherwise.
-absl::Duration wallOffset() {
-  bool fine = false;
-  const qlonglong seconds = qEnvironmentVariable("NEWEL_WALL_OFFSET_S").toLongLong(&fine);
-  return fine ? absl::Seconds(seconds) : absl::ZeroDuration();
-}
-
 // "1280x720" from the environment of a test; 1280 x 800 otherwise.
 QSize windowSize() {
   const QStringList parts = qEnvironmentVariable("NEWEL_WINDOW_SIZE").split(QLatin1Char('x'));
@@ -221,7 +214,7 @@ int main(int argc, char** argv) {
     QGuiApplication::installTranslator(&translator);
   }
   const std::unique_ptr<Clock> system_clock = platform::makeSystemClock();
-  const absl::Duration offset = wallOffset();
+  const absl::Duration offset = platform::wallOffsetAskedFor();
   const platform::OffsetClock clock(*system_clock, offset);
   RealRandom random;
   DeskContext context = makeContext(clock, random, arguments.data);

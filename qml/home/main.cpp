@@ -59,13 +59,6 @@ Arguments readArguments(const QGuiApplication& app) {
   return arguments;
 }
 
-// Seconds that a test shifts the wall clock by; zero otherwise.
-absl::Duration wallOffset() {
-  bool fine = false;
-  const qlonglong seconds = qEnvironmentVariable("NEWEL_WALL_OFFSET_S").toLongLong(&fine);
-  return fine ? absl::Seconds(seconds) : absl::ZeroDuration();
-}
-
 // Goes through every page once; the number of warnings that QML or the pages gave meanwhile.
 int selfTest(QGuiApplication& app, AppModel& model, int& warnings) {
   const QMetaEnum pages = QMetaEnum::fromType<AppModel::Page>();
@@ -106,7 +99,7 @@ int main(int argc, char** argv) {
   }
 
   const std::unique_ptr<Clock> system_clock = platform::makeSystemClock();
-  const absl::Duration offset = wallOffset();
+  const absl::Duration offset = platform::wallOffsetAskedFor();
   platform::OffsetClock clock(*system_clock, offset);
   RealRandom random;
   HomeEngine::Options options;

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "platform/clock.h"
+#include "platform/offset_clock.h"
 #include "sync/common/real_random.h"
 #include "sync/hub/hub_commands.h"
 
@@ -91,9 +92,10 @@ int main(int argc, char** argv) {
   verify->add_option("--head", options.audit_head, "number:hash as `audit head` printed it");
   CLI11_PARSE(app, argc, argv);
 
-  const auto clock = newel::platform::makeSystemClock();
+  const auto system_clock = newel::platform::makeSystemClock();
+  newel::platform::OffsetClock clock(*system_clock, newel::platform::wallOffsetAskedFor());
   newel::RealRandom random;
-  const newel::HubMachine machine{clock.get(), &random, &std::cout, &std::cerr};
+  const newel::HubMachine machine{&clock, &random, &std::cout, &std::cerr};
   if (init->parsed()) return newel::initCommand(machine, options.data, options.init);
   if (serve->parsed()) return newel::serveCommand(machine, options.data, options.serve, waitForEnd);
   if (demo->parsed()) return newel::demoCommand(machine, options.data);

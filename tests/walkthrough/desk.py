@@ -2,6 +2,20 @@
 
 from driven import Driven, offscreen
 
+SHORT = {"Sets": 1, "Repetitions": 2, "Rest between sets": 5, "Seconds out": 2, "Seconds back": 2}
+
+# What the first programme is made of: title, words to find it by, the dose made short so that a walk takes minutes.
+ENTRIES = [
+    ("Sit to stand", "sit to stand", {**SHORT, "Hold seconds": 3}),
+    ("Shift weight side to side", "weight side", {**SHORT, "Repetitions": 1, "Hold seconds": 3}),
+    ("Stand with even weight", "even weight", {**SHORT, "Repetitions": 1, "Hold seconds": 8}),
+    ("Stairs, both feet to each step", "stairs", {"Times there and back": 1, "Steps one way": 2, "Seconds a step": 2}),
+    ("Bridge over a roll", "bridge", {**SHORT, "Hold seconds": 5}),
+    ("Step through over the prosthesis", "step through", {**SHORT}),
+]
+BLOCKED = ("Stairs, one foot to each step", "stairs")
+REASON = "Got up from the mat without help at two visits; a neighbour is in the flat."
+
 
 class Desk:
     def __init__(self, programs, data, log, pictures):
@@ -21,6 +35,12 @@ class Desk:
         self.shot("desk-sign-in")
         self.app.click("Sign in")
         self.app.wait("New person", 15000)
+        self.settle()
+
+    def settle(self, ms=15000):
+        """Until nothing is being fetched."""
+        self.app.until("idle", "true", ms)
+        self.app.until("loading", "false", ms)
 
     def shot(self, name):
         self.app.shot(f"{self.pictures}/{name}.png")
@@ -37,7 +57,7 @@ class Desk:
                        "Mobility level: K2", "Walking aid: one cane", "Asked: none of these",
                        "Stairs and rails: rails on both sides", "Ramp: yes", "Chair on wheels: no",
                        "Worktop or heavy table: yes", "Room to lie on the floor or a firm bed: yes",
-                       "Someone within call: yes", "Can get up from the floor: yes", "Low vision: no",
+                       "Someone within call: yes", "Can get up from the floor: not known", "Low vision: no",
                        "Hard of hearing: no", "Language: English"):
             app.click(choice)
         for _ in range(2):
@@ -47,9 +67,92 @@ class Desk:
         self.shot("desk-new-person")
         app.click("Save record")
         app.wait("Write the first programme", 15000)
-        self.shot("desk-person")
+        self.shot("desk-person-new")
+        return app.state()["person_id"]
 
     def open_person(self, name):
         self.app.wait(f"Open {name}", 15000)
         self.app.click(f"Open {name}")
         self.app.wait("What was done", 15000)
+        self.settle()
+
+    def back(self):
+        """To the person's page, or from there to the caseload."""
+        self.app.click("Back to *")
+
+    # ---- writing a programme ----
+
+    def add(self, title, words):
+        self.app.click("Add exercise")
+        self.app.wait("Find an exercise")
+        self.app.type("Find an exercise", words)
+        self.app.wait(f"Add {title}")
+        self.app.click(f"Add {title}")
+        self.app.wait(f"Remove, {title}")
+
+    def dose(self, title, numbers):
+        for what, number in numbers.items():
+            self.app.type(f"{what}, {title}", number)
+            self.app.ask("key", "Tab")
+
+    def every_day(self, title):
+        for day in ("Tue", "Thu", "Sat", "Sun"):
+            self.app.click(f"Day, {title}: {day}")
+
+    def write_first_programme(self):
+        """Six entries; one rule blocks a seventh, which is taken out; one asks, and gets a written reason."""
+        app = self.app
+        app.click("Write the first programme")
+        app.wait("Find an exercise")
+        for title, words, numbers in ENTRIES:
+            self.add(title, words)
+            self.dose(title, numbers)
+            self.every_day(title)
+        self.shot("desk-programme")
+        self.add(*BLOCKED)
+        app.wait("Block: *")
+        blocked_may_sign = app.state()["may_sign"]
+        self.shot("desk-programme-blocked")
+        app.click(f"Remove, {BLOCKED[0]}")
+        app.gone("Block: *")
+        ask_may_sign = app.state()["may_sign"]
+        app.click("Edit Bridge over a roll")
+        app.type("Reason, Bridge over a roll*", REASON)
+        app.ask("key", "Tab")
+        app.until("may_sign", "true")
+        self.shot("desk-programme-reason")
+        return blocked_may_sign, ask_may_sign
+
+    def sign(self, picture, news=None):
+        app = self.app
+        app.click("Review and sign")
+        app.wait("Sign for Marta Quill: left, transfemoral")
+        if news:
+            app.type("What is new, for the person to read", news)
+        self.shot(picture)
+        app.click("Sign for Marta Quill: left, transfemoral")
+        app.wait("What was done", 20000)
+        self.settle()
+
+    # ---- pairing, holds, what was done ----
+
+    def pairing_code(self):
+        self.app.click("Pair a phone")
+        self.app.wait("Code to type: *", 15000)
+        state = self.app.state()
+        self.shot("desk-pairing")
+        return state["pairing_address"], state["typed_code"]
+
+    def hold_everything(self, reason):
+        """Up to the button that sends it; the caller presses that and takes the time."""
+        self.app.click("Hold order")
+        self.app.wait("Reason for the person")
+        self.app.click("Hold everything")
+        self.app.type("Reason for the person", reason)
+        self.app.click("Look once more")
+        self.app.wait("Send hold order")
+        self.shot("desk-hold")
+
+    def practices_seen(self, number, ms=20000):
+        self.app.until("practices", number, ms)
+        self.settle()

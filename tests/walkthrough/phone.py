@@ -42,6 +42,22 @@ class Phone:
         self.app.click("Connect")
         self.app.until("paired", "true", 20000)
 
+    def see_programme(self, picture):
+        """Reads what is new, as a person would, and comes back."""
+        if self.app.sees("See the new programme"):
+            self.app.click("See the new programme")
+        else:
+            self.app.click("My programme")
+        self.app.until("page", "Programme")
+        self.app.sleep(500)
+        self.shot(picture)
+        self.app.ask("key", "Back")
+        self.app.until("page", "Today")
+
+    def go_on(self):
+        """After a pause: the one button that goes on."""
+        self.app.click("Go on")
+
     def answer_questions(self, pictures=()):
         """Ready check and pain, every answer the one that lets the practice go on."""
         number = 0
