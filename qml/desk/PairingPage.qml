@@ -100,8 +100,10 @@ FocusScope {
 
                     Say {
                         width: parent.width
-                        visible: page.open
+                        // Also after the pairing: that is when the phone asks for the comparison.
+                        visible: page.open || page.pairing.pairedPhone !== ""
                         text: qsTr("When typed by hand, compare this on both screens: %1").arg(page.pairing.fingerprint)
+                        font.bold: !page.open
                     }
 
                     Say {

@@ -41,17 +41,25 @@ class Phone:
         self.shot("phone-pair")
         self.app.click("Connect")
         self.app.until("paired", "true", 20000)
+        self.app.wait("Yes, the same")
+        self.shot("phone-compare")
+        signs = next(name for name in self.app.ask("list") if re.fullmatch(r"([0-9A-F]{4} ?){4}", name))
+        return signs
+
+    def signs_agree(self):
+        self.app.click("Yes, the same")
+        self.app.until("page", "Today")
 
     def see_programme(self, picture):
         """Reads what is new, as a person would, and comes back."""
-        if self.app.sees("See the new programme"):
-            self.app.click("See the new programme")
+        if self.app.sees("See what is new"):
+            self.app.click("See what is new")
         else:
             self.app.click("My programme")
         self.app.until("page", "Programme")
         self.app.sleep(500)
         self.shot(picture)
-        self.app.ask("key", "Back")
+        self.app.click("Back")
         self.app.until("page", "Today")
 
     def go_on(self):
@@ -84,7 +92,7 @@ class Phone:
         self.app.until("page", "GetReady")
         if picture:
             self.shot(picture)
-        self.app.click("My hands hold on: start")
+        self.app.click("Support is there: start" if self.app.sees("Support is there: start") else "Start")
         self.app.until("page", "Practice")
 
     def rate(self, pain, effort, picture=None):
