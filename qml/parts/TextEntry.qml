@@ -45,37 +45,43 @@ Item {
             font.pixelSize: Theme.small
         }
 
-        T.TextField {
-            id: field
-
+        // The field clips its text, so the ring lies beside it.
+        Item {
             width: parent.width
-            implicitHeight: Math.max(Theme.target, contentHeight + topPadding + bottomPadding)
-            leftPadding: Theme.space * 1.5
-            rightPadding: Theme.space * 1.5
-            topPadding: Theme.space
-            bottomPadding: Theme.space
-            verticalAlignment: TextInput.AlignVCenter
-            color: Theme.ink
-            selectionColor: Theme.rail
-            selectedTextColor: Theme.paper
-            font.pixelSize: Theme.body
-            echoMode: entry.secret ? TextInput.Password : TextInput.Normal
-            selectByMouse: true
-            clip: true
-            onAccepted: entry.accepted()
+            height: field.height
 
-            Accessible.role: Accessible.EditableText
-            Accessible.name: entry.label
-            Accessible.description: entry.error !== "" ? entry.error : entry.help
+            FocusRing {
+                target: field
+            }
 
-            background: Rectangle {
-                color: Theme.sheet
-                radius: Theme.radius
-                border.width: entry.error !== "" ? 3 : 2
-                border.color: entry.error !== "" ? Theme.stop : Theme.soft
+            T.TextField {
+                id: field
 
-                FocusRing {
-                    target: field
+                width: parent.width
+                implicitHeight: Math.max(Theme.target, contentHeight + topPadding + bottomPadding)
+                leftPadding: Theme.space * 1.5
+                rightPadding: Theme.space * 1.5
+                topPadding: Theme.space
+                bottomPadding: Theme.space
+                verticalAlignment: TextInput.AlignVCenter
+                color: Theme.ink
+                selectionColor: Theme.rail
+                selectedTextColor: Theme.paper
+                font.pixelSize: Theme.body
+                echoMode: entry.secret ? TextInput.Password : TextInput.Normal
+                selectByMouse: true
+                clip: true
+                onAccepted: entry.accepted()
+
+                Accessible.role: Accessible.EditableText
+                Accessible.name: entry.label
+                Accessible.description: entry.error !== "" ? entry.error : entry.help
+
+                background: Rectangle {
+                    color: Theme.sheet
+                    radius: Theme.radius
+                    border.width: entry.error !== "" ? 3 : 2
+                    border.color: entry.error !== "" ? Theme.stop : Theme.soft
                 }
             }
         }

@@ -17,7 +17,8 @@ namespace {
 // Ours, no source: the stream brings news at once, so a quiet turn only catches what a dead stream missed.
 constexpr absl::Duration kQuietTurn = absl::Minutes(15);
 constexpr absl::Duration kFirstRetry = absl::Seconds(1);
-constexpr absl::Duration kLongestRetry = absl::Minutes(5);
+// A minute at most: a hold order may be waiting there.
+constexpr absl::Duration kLongestRetry = absl::Minutes(1);
 // A sleep ends at an instant of the clock that counts suspend, so it is looked at in pieces.
 constexpr std::chrono::seconds kPiece(20);
 // A hub that always has "more" must not keep a round alive for ever.
