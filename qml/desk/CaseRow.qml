@@ -14,10 +14,10 @@ T.AbstractButton {
     required property int urgency
     required property string urgencyWords
     required property string reason
-    required property list<string> moreReasons
+    required property var moreReasons
     required property string age
     required property bool fresh
-    required property list<var> weeks
+    required property var weeks
     required property string weeksWords
 
     readonly property bool narrow: width < 900 * Theme.scale

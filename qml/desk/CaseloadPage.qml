@@ -13,12 +13,12 @@ FocusScope {
     readonly property CaseloadModel model: desk.caseload
 
     Shortcut {
-        sequences: [StandardKey.Find]
+        sequences: ["Ctrl+F"]
         onActivated: filter.takeFocus()
     }
 
     Shortcut {
-        sequences: [StandardKey.Refresh]
+        sequences: ["F5"]
         onActivated: page.model.reload()
     }
 

@@ -65,7 +65,7 @@ Column {
 
             Accessible.role: Accessible.Button
             Accessible.name: qsTr("Add %1").arg(title)
-            Accessible.description: [purpose, facts, worstWords].join(". ")
+            Accessible.description: purpose + ". " + facts + ". " + worstWords
             Accessible.onPressAction: row.clicked()
             Keys.onReturnPressed: row.clicked()
             Keys.onEnterPressed: row.clicked()

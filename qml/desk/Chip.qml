@@ -11,8 +11,8 @@ T.AbstractButton {
     property bool many: false
     property string group: "" // the question it answers, for the screen reader
 
-    implicitWidth: label.implicitWidth + leftPadding + rightPadding + (chosen ? tick.width + Theme.space / 2 : 0)
-    implicitHeight: Math.max(32, label.implicitHeight + 8)
+    implicitWidth: implicitContentWidth + leftPadding + rightPadding
+    implicitHeight: Math.max(32, implicitContentHeight + 8)
     leftPadding: Theme.space * 1.25
     rightPadding: Theme.space * 1.25
     focusPolicy: Qt.StrongFocus
@@ -26,33 +26,10 @@ T.AbstractButton {
     Keys.onReturnPressed: chip.clicked()
     Keys.onEnterPressed: chip.clicked()
 
-    contentItem: Item {
-        Mark {
-            id: tick
-
-            anchors.verticalCenter: parent.verticalCenter
-            visible: chip.chosen
-            width: Math.round(Theme.small * 0.9)
-            height: width
-            shape: Mark.Tick
-            colour: Theme.paper
-            inner: Theme.rail
-        }
-
-        Text {
-            id: label
-
-            anchors.verticalCenter: parent.verticalCenter
-            x: chip.chosen ? tick.width + Theme.space / 2 : 0
-            width: parent.width - x
-            text: chip.text
-            textFormat: Text.PlainText
-            color: !chip.enabled ? Theme.soft : chip.chosen ? Theme.paper : Theme.ink
-            font.pixelSize: Theme.small
-            font.bold: chip.chosen
-            wrapMode: Text.Wrap
-            Accessible.ignored: true
-        }
+    contentItem: ChipFace {
+        text: chip.text
+        chosen: chip.chosen
+        able: chip.enabled
     }
 
     background: Rectangle {

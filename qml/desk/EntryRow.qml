@@ -17,13 +17,14 @@ T.AbstractButton {
     required property string worstWords
     required property bool changed
     property bool chosen: false
+    readonly property var told: [dose, details, minutes, worstWords, changed ? qsTr("changed") : ""]
 
     implicitHeight: column.implicitHeight + Theme.space * 1.5
     focusPolicy: Qt.StrongFocus
 
     Accessible.role: Accessible.ListItem
     Accessible.name: qsTr("Edit %1").arg(title)
-    Accessible.description: [dose, details, minutes, worstWords, changed ? qsTr("changed") : ""].filter(w => w !== "").join(". ")
+    Accessible.description: told.filter(w => w !== "").join(". ")
     Accessible.selected: chosen
     Accessible.onPressAction: row.clicked()
     Keys.onReturnPressed: row.clicked()

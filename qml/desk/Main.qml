@@ -18,7 +18,7 @@ Window {
     color: Theme.paper
 
     Shortcut {
-        sequences: [StandardKey.Back]
+        sequences: ["Alt+Left"]
         enabled: window.desk.canGoBack
         onActivated: window.desk.back()
     }

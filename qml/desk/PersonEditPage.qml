@@ -11,10 +11,13 @@ FocusScope {
 
     required property DeskModel desk
     readonly property PersonFormModel form: desk.form
+    readonly property var values: form.values
+    readonly property var problems: form.problems
+    readonly property var options: form.options
     readonly property bool wide: width >= 1000 * Theme.scale
 
     Shortcut {
-        sequences: [StandardKey.Save]
+        sequences: ["Ctrl+S"]
         onActivated: page.form.save()
     }
 
@@ -100,7 +103,7 @@ FocusScope {
 
             LimbForm {
                 width: parent.width
-                visible: ((page.form.values["lost"] ?? 0) & 1) !== 0
+                visible: ((page.values["lost"] ?? 0) & 1) !== 0
                 form: page.form
                 side: "left"
                 sideWords: qsTr("left")
@@ -108,7 +111,7 @@ FocusScope {
 
             LimbForm {
                 width: parent.width
-                visible: ((page.form.values["lost"] ?? 0) & 2) !== 0
+                visible: ((page.values["lost"] ?? 0) & 2) !== 0
                 form: page.form
                 side: "right"
                 sideWords: qsTr("right")
@@ -116,7 +119,7 @@ FocusScope {
 
             FormStrip {
                 width: parent.width
-                visible: page.form.values["lost"] === 3
+                visible: page.values["lost"] === 3
                 form: page.form
                 key: "strong_side"
                 label: qsTr("Leg that goes first on stairs (yours to choose, there is no default)")
@@ -142,7 +145,7 @@ FocusScope {
                 label: qsTr("Conditions that change what is safe")
                 group: qsTr("Condition")
                 many: true
-                options: page.form.options["conditions"]
+                options: page.options["conditions"]
                 chosen: page.form.conditions
                 onPicked: value => page.form.toggleCondition(value)
             }
@@ -150,13 +153,13 @@ FocusScope {
             Chip {
                 text: qsTr("Asked: none of these")
                 many: true
-                chosen: page.form.values["no_conditions"] === true
+                chosen: page.values["no_conditions"] === true
                 onClicked: page.form.set("no_conditions", !chosen)
             }
 
             Problem {
                 width: parent.width
-                text: page.form.problems["conditions"] ?? ""
+                text: page.problems["conditions"] ?? ""
             }
         }
 
@@ -183,9 +186,9 @@ FocusScope {
 
             StepField {
                 label: qsTr("Sturdy chairs without wheels")
-                value: page.form.values["home.sturdy_chairs"] ?? 0
+                value: page.values["home.sturdy_chairs"] ?? 0
                 to: 20
-                problem: page.form.problems["home.sturdy_chairs"] ?? ""
+                problem: page.problems["home.sturdy_chairs"] ?? ""
                 onChanged: value => page.form.set("home.sturdy_chairs", value)
             }
 
@@ -261,8 +264,8 @@ FocusScope {
                 unit: qsTr("cm")
                 from: 80
                 to: 230
-                value: page.form.values["height_cm"] ?? 0
-                problem: page.form.problems["height_cm"] ?? ""
+                value: page.values["height_cm"] ?? 0
+                problem: page.problems["height_cm"] ?? ""
                 onChanged: value => page.form.set("height_cm", value)
             }
 

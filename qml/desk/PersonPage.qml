@@ -16,7 +16,7 @@ FocusScope {
     readonly property bool own: columns > 1 // each column scrolls by itself
 
     Shortcut {
-        sequences: [StandardKey.Refresh]
+        sequences: ["F5"]
         onActivated: page.person.reload()
     }
 

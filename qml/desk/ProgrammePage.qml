@@ -20,19 +20,19 @@ FocusScope {
     }
 
     Shortcut {
-        sequences: [StandardKey.Undo]
+        sequences: ["Ctrl+Z"]
         enabled: page.desk.draft.canUndo
         onActivated: page.desk.draft.undo()
     }
 
     Shortcut {
-        sequences: [StandardKey.Redo]
+        sequences: ["Ctrl+Shift+Z", "Ctrl+Y"]
         enabled: page.desk.draft.canRedo
         onActivated: page.desk.draft.redo()
     }
 
     Shortcut {
-        sequences: [StandardKey.Find]
+        sequences: ["Ctrl+F"]
         onActivated: {
             page.show("catalogue");
             catalogue.takeFocus();

@@ -1,4 +1,6 @@
 // What belongs to the programme as a whole: its days, the limits for pain, advice.
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Newel.Desk
 import Newel.Parts
