@@ -20,6 +20,7 @@ constexpr char kCertificateMark[] = "newel/certificate";
 constexpr int kKeepaliveMs = 20000;
 constexpr int kKeepaliveTimeoutMs = 10000;
 constexpr int kLongestReconnectMs = 5000;
+constexpr absl::Duration kPiece = absl::Milliseconds(200);
 
 absl::Status otherHub(const std::string& where) {
   absl::Status status = absl::UnauthenticatedError("certificate: another hub answers at " + where);
@@ -46,6 +47,21 @@ std::shared_ptr<grpc::Channel> channelTo(const std::string& address, const std::
   arguments.SetInt(GRPC_ARG_USE_LOCAL_SUBCHANNEL_POOL, 1);
   arguments.SetMaxReceiveMessageSize(static_cast<int>(kMostMessageBytes));
   return grpc::CreateCustomChannel(address, grpc::SslCredentials(options), arguments);
+}
+
+bool awaitConnection(grpc::Channel& channel, absl::Duration most, const std::function<bool()>& stopped) {
+  if (channel.GetState(true) == GRPC_CHANNEL_TRANSIENT_FAILURE) {
+    grpc::experimental::ChannelResetConnectionBackoff(&channel);
+  }
+  bool tried = false;
+  for (absl::Duration waited; waited < most; waited += kPiece) {
+    const grpc_connectivity_state state = channel.GetState(true);
+    if (state == GRPC_CHANNEL_READY) return true;
+    if (stopped() || (tried && state == GRPC_CHANNEL_TRANSIENT_FAILURE)) return false;
+    tried = tried || state == GRPC_CHANNEL_CONNECTING;
+    channel.WaitForStateChange(state, gpr_time_from_millis(absl::ToInt64Milliseconds(kPiece), GPR_TIMESPAN));
+  }
+  return channel.GetState(false) == GRPC_CHANNEL_READY;
 }
 
 absl::StatusOr<PinnedChannel> connectPinned(const std::string& address, const std::string& fingerprint,

@@ -6,6 +6,7 @@
 #include <grpcpp/channel.h>
 #include <grpcpp/client_context.h>
 
+#include <functional>
 #include <memory>
 #include <string>
 
@@ -36,5 +37,11 @@ absl::Status fromCall(const grpc::Status& status);
 
 // `context` gives up after `length`.
 void setDeadline(grpc::ClientContext& context, absl::Duration length);
+
+// Brings an idle or failed channel to its hub, or finds that it cannot be reached, within about `most`. To be
+// called before a call: gRPC 1.51 reads a handshake only while some call waits, and on a failed channel each
+// call fails at once, so that after an outage nothing but a timer every five seconds would ever move it, too
+// slow for a handshake. True when connected. `stopped` is asked several times a second.
+bool awaitConnection(grpc::Channel& channel, absl::Duration most, const std::function<bool()>& stopped);
 
 }  // namespace newel

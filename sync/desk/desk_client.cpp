@@ -27,14 +27,16 @@ absl::StatusOr<Record> parsed(const std::string& bytes, const std::string& what)
 class DeskClient::Impl {
  public:
   Impl(const std::shared_ptr<grpc::Channel>& channel, Random* random)
-      : m_stub(v1::DeskService::NewStub(channel)),
+      : m_channel(channel),
+        m_stub(v1::DeskService::NewStub(channel)),
         m_random(random != nullptr ? random : &m_own_random),
-        m_watch(m_stub.get(), m_random) {}
+        m_watch(channel, m_stub.get(), m_random) {}
 
   template <typename Reply, typename Request>
   absl::StatusOr<Reply> call(grpc::Status (v1::DeskService::Stub::*method)(grpc::ClientContext*,
                                                                            const Request&, Reply*),
                              const Request& request) {
+    awaitConnection(*m_channel, kCallDeadline / 4, [] { return false; });
     grpc::ClientContext context;
     const std::string session = m_watch.session();
     if (!session.empty()) context.AddMetadata("authorization", "Bearer " + session);
@@ -46,6 +48,7 @@ class DeskClient::Impl {
   }
 
   RealRandom m_own_random;
+  std::shared_ptr<grpc::Channel> m_channel;
   std::unique_ptr<v1::DeskService::Stub> m_stub;
   Random* m_random;
   HubWatch m_watch;

@@ -4,6 +4,7 @@
 
 #include <utility>
 
+#include "sync/common/pinned_channel.h"
 #include "sync/common/retry_rule.h"
 
 namespace newel {
@@ -11,6 +12,7 @@ namespace {
 
 constexpr absl::Duration kFirstRetry = absl::Milliseconds(500);
 constexpr absl::Duration kLongestRetry = absl::Seconds(30);
+constexpr absl::Duration kConnectWait = absl::Seconds(8);
 
 }  // namespace
 
@@ -62,6 +64,10 @@ void HubWatch::run(const std::function<void(const std::string& person_id)>& chan
 }
 
 bool HubWatch::readUntilEnd(const std::function<void(const std::string& person_id)>& changed) {
+  awaitConnection(*m_channel, kConnectWait, [this] {
+    const std::lock_guard lock(m_mutex);
+    return m_stop;
+  });
   grpc::ClientContext context;
   {
     const std::lock_guard lock(m_mutex);

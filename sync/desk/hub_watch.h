@@ -1,13 +1,16 @@
 // The desk's open stream: says whose record changed. Opens again by itself after a back-off.
 #pragma once
 
+#include <grpcpp/channel.h>
 #include <grpcpp/client_context.h>
 
 #include <condition_variable>
 #include <functional>
+#include <memory>
 #include <mutex>
 #include <string>
 #include <thread>
+#include <utility>
 
 #include "core/records/random.h"
 #include "sync/protocol/desk_service.grpc.pb.h"
@@ -17,8 +20,9 @@ namespace newel {
 // Thread-safe.
 class HubWatch {
  public:
-  // Both outlive this.
-  HubWatch(v1::DeskService::Stub* stub, Random* random) : m_stub(stub), m_random(random) {}
+  // `stub`, made on `channel`, and `random` outlive this.
+  HubWatch(std::shared_ptr<grpc::Channel> channel, v1::DeskService::Stub* stub, Random* random)
+      : m_channel(std::move(channel)), m_stub(stub), m_random(random) {}
   ~HubWatch() { stop(); }
 
   // The session that calls go out with; empty: signed out. The stream waits for one.
@@ -33,6 +37,7 @@ class HubWatch {
   // Reads until the stream ends; true when it brought anything.
   bool readUntilEnd(const std::function<void(const std::string& person_id)>& changed);
 
+  const std::shared_ptr<grpc::Channel> m_channel;
   v1::DeskService::Stub* m_stub;
   Random* m_random;
   mutable std::mutex m_mutex;

@@ -14,11 +14,15 @@
 namespace newel {
 namespace {
 
+// Long enough for a handshake over a bad mobile network.
+constexpr absl::Duration kConnectWait = absl::Seconds(8);
+
 class GrpcHubLink : public HubLink {
  public:
   explicit GrpcHubLink(const HubAddress& hub)
       : m_authorization("Bearer " + hub.token),
-        m_stub(v1::HomeService::NewStub(channelTo(hub.address, hub.certificate_pem))) {}
+        m_channel(channelTo(hub.address, hub.certificate_pem)),
+        m_stub(v1::HomeService::NewStub(m_channel)) {}
 
   ~GrpcHubLink() override {
     cancel();
@@ -58,6 +62,7 @@ class GrpcHubLink : public HubLink {
  private:
   template <typename Reply, typename Call>
   absl::StatusOr<Reply> call(Reply& reply, Call&& make) {
+    awaitConnection(*m_channel, kConnectWait, [this] { return cancelled(); });
     grpc::ClientContext context;
     context.AddMetadata("authorization", m_authorization);
     setDeadline(context, kCallDeadline);
@@ -78,7 +83,13 @@ class GrpcHubLink : public HubLink {
     m_under_way.erase(&context);
   }
 
+  bool cancelled() {
+    const std::lock_guard lock(m_mutex);
+    return m_cancelled;
+  }
+
   void listenUntilEnd(const v1::ListenRequest& request, NudgeSink* sink) {
+    awaitConnection(*m_channel, kConnectWait, [this] { return cancelled(); });
     grpc::ClientContext context;
     context.AddMetadata("authorization", m_authorization);
     {
@@ -99,6 +110,7 @@ class GrpcHubLink : public HubLink {
   }
 
   const std::string m_authorization;
+  const std::shared_ptr<grpc::Channel> m_channel;
   const std::unique_ptr<v1::HomeService::Stub> m_stub;
   std::mutex m_mutex;
   bool m_cancelled = false;
