@@ -35,8 +35,10 @@ enum class RunStep {
   Closed,
 };
 
+inline constexpr char kHoldOrderRule[] = "hold-order";
+
 // What the person is told when a rule or a hold order ends or thins the practice. Of a hold order the finding
-// has the rule id "hold-order", the order's reason as its words, and NOT_TODAY as its effect.
+// has the rule id kHoldOrderRule, the order's reason as its words, and NOT_TODAY as its effect.
 struct Verdict {
   std::vector<v1::Finding> findings;  // highest first
   bool ends_practice = false;

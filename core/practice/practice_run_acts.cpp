@@ -12,7 +12,7 @@ constexpr absl::Duration kWallMoved = absl::Seconds(5);
 
 v1::Finding holdFinding(const v1::HoldOrder& order) {
   v1::Finding finding;
-  finding.set_rule_id("hold-order");
+  finding.set_rule_id(kHoldOrderRule);
   finding.set_effect(v1::EFFECT_NOT_TODAY);
   finding.set_person(order.reason());
   finding.set_therapist(order.reason());

@@ -4,12 +4,6 @@
 #include "core/practice/practice_run_impl.h"
 
 namespace newel {
-namespace {
-
-const char kHoldRule[] = "hold-order";
-
-}  // namespace
-
 absl::Status PracticeRun::Impl::act(Lines lines, std::function<void()> then, bool must) {
   m_queue.assign(lines.begin(), lines.end());
   m_then = std::move(then);
@@ -61,7 +55,7 @@ PracticeRun::Impl::Lines PracticeRun::Impl::dueHolds() {
   if (m_input.held_all) {
     m_input.held_all = false;
     v1::JournalLine held = line(v1::JOURNAL_KIND_HELD, m_ledger.open().value_or(0));
-    held.set_detail_id(kHoldRule);
+    held.set_detail_id(kHoldOrderRule);
     lines.push_back(held);
     lines.push_back(closeLine(v1::PRACTICE_END_HELD, v1::STOP_REASON_HOLD_ORDER));
     return lines;
@@ -72,7 +66,7 @@ PracticeRun::Impl::Lines PracticeRun::Impl::dueHolds() {
     if (entry.over || std::find(ids.begin(), ids.end(), m_context.entries[i].id()) == ids.end()) continue;
     v1::JournalLine held = line(entry.begun ? v1::JOURNAL_KIND_HELD : v1::JOURNAL_KIND_ENTRY_SKIPPED, i);
     held.set_reason(v1::STOP_REASON_HOLD_ORDER);
-    held.set_detail_id(kHoldRule);
+    held.set_detail_id(kHoldOrderRule);
     lines.push_back(held);
   }
   return lines;

@@ -10,7 +10,7 @@ namespace newel {
 namespace {
 
 // Within one urgency, what a therapist should read first.
-constexpr std::array<const char*, 20> kOrder = {
+constexpr std::array<const char*, 21> kOrder = {
     "attention.red-flag",
     "attention.hold-not-arrived",
     "attention.urgent-unseen",
@@ -21,6 +21,7 @@ constexpr std::array<const char*, 20> kOrder = {
     "attention.pain-rising",
     "attention.programme-ended",
     "attention.programme-ending",
+    "attention.on-hold",
     "attention.message-unseen",
     "attention.never-heard",
     "attention.stale",
@@ -90,6 +91,9 @@ class Row {
     }
     if (m_facts.hold_waiting_since) {
       add(Urgency::Now, "attention.hold-not-arrived", {}, ago(*m_facts.hold_waiting_since));
+    }
+    if (m_facts.on_hold_since) {
+      add(Urgency::Soon, "attention.on-hold", {}, ago(*m_facts.on_hold_since));
     }
   }
 

@@ -51,6 +51,7 @@ struct AttentionFacts {
   std::optional<absl::CivilDay> programme_end;        // of that one
   std::optional<absl::Time> programme_waiting_since;  // signed, and not arrived on the phone
   std::optional<absl::Time> hold_waiting_since;       // a hold order (or its lift) that has not arrived
+  std::optional<absl::Time> on_hold_since;            // the oldest hold order not lifted yet
   std::vector<OpenFlag> flags;                        // stops that still stand
   std::vector<WaitingMessage> unseen_by_person;
   std::vector<WaitingMessage> unread_by_clinic;

@@ -51,7 +51,7 @@ v1::DoseKind kindOf(const v1::Dose& dose) {
   return v1::DOSE_KIND_UNSPECIFIED;
 }
 
-void checkLadder(FieldCheck check, const v1::Exercise& exercise) {
+void checkLadder(const FieldCheck& check, const v1::Exercise& exercise) {
   for (int i = 0; i < exercise.ladder_size(); ++i) {
     FieldCheck rung = check.at("ladder", i);
     rung.key("id", exercise.ladder(i).id());

@@ -36,6 +36,7 @@ QString reasonWords(const AttentionReason& reason, const RuleBook& rules) {
     return say("%1 Phone them.").arg(ruleWords(arg("rule").toStdString(), rules));
   if (key == "attention.stopped") return ruleWords(arg("rule").toStdString(), rules);
   if (key == "attention.hold-not-arrived") return say("Hold order not arrived for %1. Phone them.").arg(age);
+  if (key == "attention.on-hold") return say("On hold for %1, until you lift it").arg(age);
   if (key == "attention.urgent-unseen") return say("Urgent message not seen for %1. Phone them.").arg(age);
   if (key == "attention.message-unread") return say("Message from them not read for %1").arg(age);
   if (key == "attention.message-unseen") return say("Your message not seen for %1").arg(age);

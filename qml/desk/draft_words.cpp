@@ -56,7 +56,7 @@ void DraftModel::setEndDay(const QString& day) {
 
 void DraftModel::setWeeks(int weeks) {
   const auto first = parseLocalDay(m_effective_typed.trimmed().toStdString());
-  if (first.ok()) setEndDay(print::text(formatLocalDay(*first + 7 * weeks - 1)));
+  if (first.ok()) setEndDay(print::text(formatLocalDay(*first + absl::civil_diff_t{7} * weeks - 1)));
 }
 
 void DraftModel::setAdvice(const QString& advice) {
@@ -113,7 +113,7 @@ QString DraftModel::minutesWords() const {
   if (!m_review.ok()) return {};
   const double most =
       *std::max_element(m_review->minutes_by_weekday.begin(), m_review->minutes_by_weekday.end());
-  const QString now = tr("%1 min on the fullest day").arg(std::ceil(most));
+  QString now = tr("%1 min on the fullest day").arg(std::ceil(most));
   if (m_minutes_before < 0) return now;
   return tr("%1, was %2").arg(now).arg(std::ceil(m_minutes_before));
 }

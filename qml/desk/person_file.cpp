@@ -14,8 +14,9 @@ constexpr int kAttentionWeeks = 3;  // this week and the two before it
 
 template <typename Value>
 absl::Status take(absl::StatusOr<Value> from, Value& to) {
-  if (from.ok()) to = *std::move(from);
-  return from.status();
+  if (!from.ok()) return from.status();
+  to = *std::move(from);
+  return absl::OkStatus();
 }
 
 double highestPain(const v1::Practice& practice, bool& rated) {
@@ -172,7 +173,7 @@ std::optional<absl::Time> clinicSpokeAt(const PersonFile& file) {
 
 absl::StatusOr<Adherence> recentAdherence(const PersonFile& file, absl::Time now, int weeks) {
   const absl::CivilDay today = todayOf(file, now);
-  const absl::CivilDay first = mondayOf(today) - 7 * (weeks - 1);
+  const absl::CivilDay first = mondayOf(today) - absl::civil_diff_t{7} * (weeks - 1);
   return adherenceOf(file.programmes, file.practices, first, mondayOf(today) + 6, today,
                      heardUntil(file).value_or(first - 1));
 }
@@ -181,7 +182,7 @@ std::vector<std::optional<double>> weekShares(const PersonFile& file, absl::Time
   std::vector<std::optional<double>> shares(static_cast<std::size_t>(weeks));
   const auto adherence = recentAdherence(file, now, weeks);
   if (!adherence.ok()) return shares;
-  const absl::CivilDay first = mondayOf(todayOf(file, now)) - 7 * (weeks - 1);
+  const absl::CivilDay first = mondayOf(todayOf(file, now)) - absl::civil_diff_t{7} * (weeks - 1);
   for (const auto& [monday, share] : adherence->by_week) {
     const auto day = parseLocalDay(monday);
     if (!day.ok() || *day < first) continue;
@@ -201,6 +202,8 @@ AttentionFacts attentionFactsOf(const PersonFile& file, const RuleBook& rules, a
   if (!file.holds.empty() && !reachedBy(file, v1::RECEIPT_OF_HOLD_ORDER, file.holds.back().id()).arrived) {
     facts.hold_waiting_since = toTime(file.holds.back().issued_at());
   }
+  const auto holds = activeHolds(file);
+  if (!holds.empty()) facts.on_hold_since = toTime(holds.front()->issued_at());
   addFlags(file, rules, now, facts);
   addMessages(file, unread, facts);
   const auto adherence = recentAdherence(file, now, kAttentionWeeks);

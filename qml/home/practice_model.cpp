@@ -1,5 +1,7 @@
 #include "qml/home/practice_model.h"
 
+#include <algorithm>
+
 #include "core/library/wording.h"
 #include "qml/home/facts_for_pages.h"
 #include "qml/home/phrasing.h"
@@ -270,7 +272,21 @@ void PracticeModel::rate(int pain, int effort) {
   });
 }
 
+// A receipt that could not be kept now is made when the order is shown on Today.
+void PracticeModel::markHoldsSeen() {
+  for (const v1::HoldOrder& hold : m_parts.engine->activeHolds()) {
+    if (!m_parts.engine->markSeen(v1::RECEIPT_OF_HOLD_ORDER, hold.id(), hold.number()).ok()) return;
+  }
+  m_parts.engine->syncSoon();
+}
+
 void PracticeModel::acknowledge() {
+  const Verdict* const read = run() != nullptr ? run()->verdict() : nullptr;
+  const bool held = read != nullptr &&
+                    std::any_of(read->findings.begin(), read->findings.end(), [](const v1::Finding& finding) {
+                      return finding.rule_id() == kHoldOrderRule;
+                    });
+  if (held) markHoldsSeen();
   apply([](PracticeRun& run, absl::Time wall, absl::Duration now) { return run.acknowledge(wall, now); });
 }
 

@@ -85,6 +85,7 @@ class PracticeModel : public QObject {
 
  private:
   const PracticeRun* run() const { return m_session.run(); }
+  void markHoldsSeen();
   const v1::Entry* entry() const;  // nullptr when there is none to come
   const v1::ExerciseWords* words() const;
   QString resolved(const std::string& text) const;

@@ -92,8 +92,8 @@ int main(int argc, char** argv) {
   verify->add_option("--head", options.audit_head, "number:hash as `audit head` printed it");
   CLI11_PARSE(app, argc, argv);
 
-  const auto system_clock = newel::platform::makeSystemClock();
-  newel::platform::OffsetClock clock(*system_clock, newel::platform::wallOffsetAskedFor());
+  const auto machine_clock = newel::platform::makeSystemClock();
+  newel::platform::OffsetClock clock(*machine_clock, newel::platform::wallOffsetAskedFor());
   newel::RealRandom random;
   const newel::HubMachine machine{&clock, &random, &std::cout, &std::cerr};
   if (init->parsed()) return newel::initCommand(machine, options.data, options.init);

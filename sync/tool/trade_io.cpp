@@ -47,7 +47,7 @@ std::string sourceText(const v1::Source& source) {
 }
 
 absl::StatusOr<absl::CivilDay> dayOption(const std::string& option, const std::string& text) {
-  const auto day = parseLocalDay(text);
+  auto day = parseLocalDay(text);
   if (!day.ok()) return absl::InvalidArgumentError(option + ": " + std::string(day.status().message()));
   return day;
 }

@@ -216,6 +216,9 @@ class Walk:
         self.phone.app.until("programme", "2", 20000)
         self.phone.shot("phone-new-programme")
         self.check(True, "the phone has programme 2 before the next practice")
+        self.phone.see_programme("phone-what-is-new")
+        desk.app.wait("Programme 2, Seen *", 20000)
+        self.check(True, "the desk shows that the person has seen it")
 
     def hold(self):
         self.say("7. A hold order during the next practice")

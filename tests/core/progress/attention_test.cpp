@@ -71,6 +71,14 @@ TEST(Attention, aHoldOrderThatHasNotArrivedIsNow) {
   EXPECT_EQ(firstOf(facts), "now attention.hold-not-arrived");
 }
 
+// Nothing is practised meanwhile, so nobody on hold is ever shown as all well.
+TEST(Attention, aHoldOrderThatStandsIsSoon) {
+  AttentionFacts facts = quiet();
+  facts.on_hold_since = kNow - absl::Hours(5);
+  EXPECT_EQ(firstOf(facts), "soon attention.on-hold");
+  EXPECT_EQ(rowOf(facts).reasons.front().age, absl::Hours(5));
+}
+
 // Hazard H07: unseen after 24 h.
 TEST(Attention, anUrgentMessageUnseenForADayIsNow) {
   AttentionFacts facts = quiet();

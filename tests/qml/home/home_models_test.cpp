@@ -2,6 +2,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "tests/qml/home/home_world.h"
 
 namespace newel::tests {
@@ -27,6 +29,13 @@ class HomeModels : public testing::Test {
     ASSERT_EQ(m_world.page(), Page::Practice);
   }
   HomeProgram& program() { return m_world.program(); }
+  // Receipts at the clinic that say a hold order was seen.
+  std::ptrdiff_t holdsSeen() {
+    const auto receipts = m_world.clinic().receipts();
+    return std::count_if(receipts.begin(), receipts.end(), [](const v1::Receipt& receipt) {
+      return receipt.of() == v1::RECEIPT_OF_HOLD_ORDER && receipt.state() == v1::RECEIPT_STATE_SEEN;
+    });
+  }
 
   HomeWorld m_world;
 };
@@ -249,7 +258,10 @@ TEST_F(HomeModels, holdOrderDuringAPracticeStopsItAndSaysWhoToCall) {
   EXPECT_THAT(program().tones.played(), Contains(platform::Tone::Stopped));
   m_world.pass(absl::Minutes(1));
   EXPECT_EQ(m_world.page(), Page::Verdict);
+  EXPECT_EQ(holdsSeen(), 0);
   program().practice->acknowledge();
+  m_world.sync();
+  EXPECT_EQ(holdsSeen(), 1);
   program().app->leavePractice();
   EXPECT_FALSE(program().today->mayStart());
   EXPECT_EQ(program().today->heading().toStdString(), "Your practice is on hold");
@@ -265,11 +277,7 @@ TEST_F(HomeModels, holdOrderIsShownOnTodayAndCountsAsSeenOnce) {
   program().today->shown();
   program().today->shown();
   m_world.sync();
-  int seen = 0;
-  for (const v1::Receipt& receipt : m_world.clinic().receipts()) {
-    seen += receipt.of() == v1::RECEIPT_OF_HOLD_ORDER && receipt.state() == v1::RECEIPT_STATE_SEEN ? 1 : 0;
-  }
-  EXPECT_EQ(seen, 1);
+  EXPECT_EQ(holdsSeen(), 1);
 }
 
 TEST_F(HomeModels, urgentMessageMustBeReadBeforeAPracticeStarts) {
