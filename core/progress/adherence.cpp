@@ -101,8 +101,9 @@ absl::StatusOr<std::vector<Occasion>> allOccasions(std::vector<v1::Programme> pr
 
 class Count {
  public:
-  Count(Doings doings, absl::CivilDay today, absl::CivilDay heard_until)
-      : m_doings(std::move(doings)), m_today(today), m_heard_until(heard_until) {}
+  // `held` outlives this.
+  Count(Doings doings, absl::CivilDay today, absl::CivilDay heard_until, const std::vector<HeldDays>& held)
+      : m_doings(std::move(doings)), m_today(today), m_heard_until(heard_until), m_held(held) {}
 
   Adherence of(const std::vector<Occasion>& occasions) {
     for (const auto& occasion : occasions) claimExact(occasion);
@@ -147,9 +148,12 @@ class Count {
 
   State stateOf(const Occasion& occasion, const Doing* doing) const {
     if (occasion.state == OccasionState::Excused) return State::Excused;
-    if (doing != nullptr && doing->any) return doing->dose >= 1 ? State::Done : State::Part;
+    if (doing != nullptr && doing->dose >= 1) return State::Done;
     const absl::CivilDay day = *parseLocalDay(occasion.ref.local_day());
     const absl::CivilDay over = occasion.any_day_of_week ? mondayOf(day) + 6 : day;
+    // A day to come may still see the order lifted.
+    if (over <= m_today && isHeld(m_held, occasion.ref.entry_id(), over)) return State::Excused;
+    if (doing != nullptr && doing->any) return State::Part;
     // Skipped by the person: known, even while the day goes on.
     if (doing != nullptr) return State::NotDone;
     if (over >= m_today) return State::Coming;
@@ -191,6 +195,7 @@ class Count {
   Doings m_doings;
   absl::CivilDay m_today;
   absl::CivilDay m_heard_until;
+  const std::vector<HeldDays>& m_held;
   Adherence m_adherence;
   std::map<std::pair<std::string, std::string>, Share> m_cells;  // by entry and week
 };
@@ -208,12 +213,13 @@ std::optional<double> Share::doseShare() const { return over(dose, due); }
 
 absl::StatusOr<Adherence> adherenceOf(const std::vector<v1::Programme>& programmes,
                                       const std::vector<v1::Practice>& practices, absl::CivilDay first,
-                                      absl::CivilDay last, absl::CivilDay today, absl::CivilDay heard_until) {
+                                      absl::CivilDay last, absl::CivilDay today, absl::CivilDay heard_until,
+                                      const std::vector<HeldDays>& held) {
   const auto occasions = allOccasions(programmes, first, last);
   if (!occasions.ok()) return occasions.status();
   auto doings = doingsOf(practices, first, last);
   if (!doings.ok()) return doings.status();
-  return Count(*std::move(doings), today, heard_until).of(*occasions);
+  return Count(*std::move(doings), today, heard_until, held).of(*occasions);
 }
 
 }  // namespace newel

@@ -13,6 +13,7 @@
 #include <string>
 #include <vector>
 
+#include "core/progress/held_days.h"
 #include "core/records/practice.pb.h"
 #include "core/records/programme.pb.h"
 
@@ -54,9 +55,12 @@ struct Adherence {
 // What is not done on `today` or later is Coming; due days after `heard_until` (the last day the phone was
 // heard from) with no practice are NoData, not NotDone, and stay out of the denominator. A times-per-week
 // occasion is open until its Sunday. A practice on an excused day is Excused with its dose, and out of both.
+// `held`: what is not wholly done on a day the clinic forbade it is Excused too (a times-per-week occasion
+// when its Sunday is held).
 // kInvalidArgument when a programme does not pass check() or a practice names a day that is none.
 absl::StatusOr<Adherence> adherenceOf(const std::vector<v1::Programme>& programmes,
                                       const std::vector<v1::Practice>& practices, absl::CivilDay first,
-                                      absl::CivilDay last, absl::CivilDay today, absl::CivilDay heard_until);
+                                      absl::CivilDay last, absl::CivilDay today, absl::CivilDay heard_until,
+                                      const std::vector<HeldDays>& held);
 
 }  // namespace newel

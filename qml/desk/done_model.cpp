@@ -60,8 +60,9 @@ void DoneModel::refresh() {
     const absl::CivilDay today = todayOf(*m_file, m_context.now());
     m_last = mondayOf(today) + 6;
     m_first = mondayOf(today) - 7 * (m_weeks - 1);
-    auto adherence = adherenceOf(m_file->programmes, m_file->practices, m_first, m_last, today,
-                                 heardUntil(*m_file).value_or(m_first - 1));
+    auto adherence =
+        adherenceOf(m_file->programmes, m_file->practices, m_first, m_last, today,
+                    heardUntil(*m_file).value_or(m_first - 1), heldDaysOf(m_file->holds, zoneOf(*m_file)));
     if (adherence.ok()) {
       m_adherence = *std::move(adherence);
     } else {
@@ -183,8 +184,9 @@ void DoneModel::makeShares() {
       if (next.ok()) *to = std::min(*to, *next - 1);
     }
     if (*to < *from) continue;
-    const auto adherence = adherenceOf(m_file->programmes, m_file->practices, *from, *to, today,
-                                       heardUntil(*m_file).value_or(*from - 1));
+    const auto adherence =
+        adherenceOf(m_file->programmes, m_file->practices, *from, *to, today,
+                    heardUntil(*m_file).value_or(*from - 1), heldDaysOf(m_file->holds, zoneOf(*m_file)));
     if (!adherence.ok()) continue;
     m_by_programme << shareMap(tr("Programme %1, %2 to %3")
                                    .arg(programme->number())

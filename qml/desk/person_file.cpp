@@ -175,7 +175,7 @@ absl::StatusOr<Adherence> recentAdherence(const PersonFile& file, absl::Time now
   const absl::CivilDay today = todayOf(file, now);
   const absl::CivilDay first = mondayOf(today) - absl::civil_diff_t{7} * (weeks - 1);
   return adherenceOf(file.programmes, file.practices, first, mondayOf(today) + 6, today,
-                     heardUntil(file).value_or(first - 1));
+                     heardUntil(file).value_or(first - 1), heldDaysOf(file.holds, zoneOf(file)));
 }
 
 std::vector<std::optional<double>> weekShares(const PersonFile& file, absl::Time now, int weeks) {

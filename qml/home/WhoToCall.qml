@@ -39,6 +39,7 @@ Column {
 
         Words {
             width: parent.width
+            visible: text !== ""
             text: who.models.app.clinicHours
             color: Theme.soft
         }

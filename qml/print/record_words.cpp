@@ -171,10 +171,9 @@ QString titleOf(const Catalogue& catalogue, const std::string& exercise_id, cons
 QString adherenceDefinition() {
   return say(
       "Adherence is the number of occasions done out of the occasions due. An occasion is one exercise on "
-      "one "
-      "day and time of day. Part of the dose counts as done; the dose is shown apart. Excused days, days to "
-      "come and days with no data count in neither number. Extra practice in one week repairs no other "
-      "week.");
+      "one day and time of day. Part of the dose counts as done; the dose is shown apart. Excused days (a "
+      "pause, a hold order), days to come and days with no data count in neither number. Extra practice in "
+      "one week repairs no other week.");
 }
 
 QStringList intendedUse() {

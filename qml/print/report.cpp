@@ -366,8 +366,8 @@ absl::StatusOr<QString> reportHtml(const ReportInput& input, const Catalogue& ca
                                    const RuleBook& rules) {
   // Never heard from: every day of the period is without data, so the last day heard lies before it.
   const absl::CivilDay heard = input.heard_until.value_or(input.first - 1);
-  const auto adherence =
-      adherenceOf(input.programmes, input.practices, input.first, input.last, input.today, heard);
+  const auto adherence = adherenceOf(input.programmes, input.practices, input.first, input.last, input.today,
+                                     heard, heldDaysOf(input.holds, input.zone));
   if (!adherence.ok()) return adherence.status();
   return Report(input, catalogue, rules, *adherence).html();
 }

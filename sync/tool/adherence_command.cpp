@@ -7,6 +7,7 @@
 #include "core/time/local_day.h"
 #include "sync/tool/commands.h"
 #include "sync/tool/tool_io.h"
+#include "sync/tool/trade_io.h"
 
 namespace newel::tool {
 namespace {
@@ -38,41 +39,35 @@ std::string json(const std::map<std::string, Share>& shares) {
   return "{" + text + "}";
 }
 
-// The day in an option, or the option's name in the error.
-absl::StatusOr<absl::CivilDay> dayOption(const std::string& option, const std::string& text) {
-  const auto day = parseLocalDay(text);
-  if (!day.ok()) return absl::InvalidArgumentError(option + ": " + std::string(day.status().message()));
-  return day;
-}
-
-template <typename Record>
-absl::Status readAll(const std::vector<std::string>& files, std::vector<Record>& records) {
-  for (const auto& file : files) {
-    auto record = readRecord<Record>(file);
-    if (!record.ok()) return record.status();
-    records.push_back(*std::move(record));
-  }
-  return absl::OkStatus();
-}
-
 }  // namespace
 
-int runAdherence(const std::vector<std::string>& programme_files,
-                 const std::vector<std::string>& practice_files, const std::string& from,
-                 const std::string& to, const std::string& today, const std::string& heard_until,
-                 Output output) {
-  std::vector<v1::Programme> programmes;
-  if (auto status = readAll(programme_files, programmes); !status.ok()) return complain(output.err, status);
-  std::vector<v1::Practice> practices;
-  if (auto status = readAll(practice_files, practices); !status.ok()) return complain(output.err, status);
-  const auto first = dayOption("--from", from);
-  const auto last = dayOption("--to", to);
-  const auto now = dayOption("--today", today);
-  const auto heard = dayOption("--heard-until", heard_until);
-  for (const auto* day : {&first, &last, &now, &heard}) {
-    if (!day->ok()) return complain(output.err, day->status());
+absl::StatusOr<Adherence> adherenceFrom(const DoneOptions& options,
+                                        const std::vector<v1::Programme>& programmes,
+                                        const std::vector<v1::Practice>& practices) {
+  std::vector<v1::HoldOrder> holds;
+  if (auto status = readRecords(options.holds, holds); !status.ok()) return status;
+  const std::string& today_text = options.today.empty() ? options.to : options.today;
+  const auto from = dayOption("--from", options.from);
+  const auto to = dayOption("--to", options.to);
+  const auto today = dayOption("--today", today_text);
+  const auto heard =
+      dayOption("--heard-until", options.heard_until.empty() ? today_text : options.heard_until);
+  for (const auto* day : {&from, &to, &today, &heard}) {
+    if (!day->ok()) return day->status();
   }
-  const auto result = adherenceOf(programmes, practices, *first, *last, *now, *heard);
+  const auto zone = loadZone(options.zone);
+  if (!zone.ok()) return absl::InvalidArgumentError("--zone: " + std::string(zone.status().message()));
+  return adherenceOf(programmes, practices, *from, *to, *today, *heard, heldDaysOf(holds, *zone));
+}
+
+int runAdherence(const DoneOptions& options, Output output) {
+  std::vector<v1::Programme> programmes;
+  std::vector<v1::Practice> practices;
+  for (const auto& status :
+       {readRecords(options.programmes, programmes), readRecords(options.practices, practices)}) {
+    if (!status.ok()) return complain(output.err, status);
+  }
+  const auto result = adherenceFrom(options, programmes, practices);
   if (!result.ok()) return complain(output.err, result.status());
   if (output.json) {
     output.out << "{\"all\": " << json(result->all) << ", \"by_entry\": " << json(result->by_entry)

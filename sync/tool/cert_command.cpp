@@ -38,7 +38,7 @@ absl::StatusOr<CertInput> inputFrom(const CertOptions& options) {
   if (!from.ok()) return from.status();
   const auto to = dayOption("--to", options.to);
   if (!to.ok()) return to.status();
-  const auto adherence = adherenceOf({input.programme}, practices, *from, *to, *to, *to);
+  const auto adherence = adherenceOf({input.programme}, practices, *from, *to, *to, *to, {});
   if (!adherence.ok()) return adherence.status();
   input.counts->due = adherence->all.due;
   input.counts->done = adherence->all.done;

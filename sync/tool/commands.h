@@ -2,10 +2,16 @@
 // call what the program calls. No command reads a clock: days are given.
 #pragma once
 
+#include <absl/status/statusor.h>
+
 #include <cstdint>
 #include <iosfwd>
 #include <string>
 #include <vector>
+
+#include "core/progress/adherence.h"
+#include "core/records/practice.pb.h"
+#include "core/records/programme.pb.h"
 
 namespace newel::tool {
 
@@ -54,11 +60,20 @@ struct FigureOptions : PersonOptions {
 // The drawn body as SVG.
 int runFigure(const FigureOptions& options, Output output);
 
-// Adherence over [from, to]; `today` and `heard_until` (YYYY-MM-DD) say what can be known yet.
-int runAdherence(const std::vector<std::string>& programme_files,
-                 const std::vector<std::string>& practice_files, const std::string& from,
-                 const std::string& to, const std::string& today, const std::string& heard_until,
-                 Output output);
+// What one person was asked to do and did: files, and days as YYYY-MM-DD.
+struct DoneOptions {
+  std::vector<std::string> programmes, practices;
+  std::vector<std::string> holds;  // hold orders, lifts included: days on which nothing was due
+  std::string from, to;            // both ends included
+  std::string today;               // later days are still to come; empty: `to`
+  std::string heard_until;         // last day the phone was heard from; empty: `today`
+  std::string zone = "Etc/UTC";    // the person's; tells the day of a hold order
+};
+// Adherence over [from, to]. Errors name the option or the file.
+absl::StatusOr<Adherence> adherenceFrom(const DoneOptions& options,
+                                        const std::vector<v1::Programme>& programmes,
+                                        const std::vector<v1::Practice>& practices);
+int runAdherence(const DoneOptions& options, Output output);
 
 // `kind`: person, entry, programme, practice, hold-order, message, receipt, measure, exercise, words, rule,
 // dose, schedule, measure-kind, progression, wear-plan, wear-log, cert-statements. kSaysNo with the field's

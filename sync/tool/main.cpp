@@ -13,8 +13,8 @@ using newel::tool::TimelineOptions;
 
 struct Options {
   bool json = false;
-  std::string person, file, last, from, to, today, heard, kind;
-  std::vector<std::string> programmes, practices;
+  std::string person, file, last, from, to, kind;
+  newel::tool::DoneOptions done;
   TimelineOptions timeline;
   newel::tool::FigureOptions figure;
   newel::tool::Chosen chosen;
@@ -77,12 +77,16 @@ void addTimeline(CLI::App& app, Options& o) {
 
 void addAdherence(CLI::App& app, Options& o) {
   auto* adherence = app.add_subcommand("adherence", "How much of what was asked was done");
-  adherence->add_option("--programmes", o.programmes, "Every programme of one person")->required();
-  adherence->add_option("--practices", o.practices, "Every practice of that person");
-  adherence->add_option("--from", o.from, "First local day, YYYY-MM-DD")->required();
-  adherence->add_option("--to", o.to, "Last local day")->required();
-  adherence->add_option("--today", o.today, "Later days are still to come (default: --to)");
-  adherence->add_option("--heard-until", o.heard, "Last day the phone was heard from (default: --today)");
+  adherence->add_option("--programmes", o.done.programmes, "Every programme of one person")->required();
+  adherence->add_option("--practices", o.done.practices, "Every practice of that person");
+  adherence->add_option("--holds", o.done.holds, "Every hold order, lifts included");
+  adherence->add_option("--from", o.done.from, "First local day, YYYY-MM-DD")->required();
+  adherence->add_option("--to", o.done.to, "Last local day")->required();
+  adherence->add_option("--today", o.done.today, "Later days are still to come (default: --to)");
+  adherence->add_option("--heard-until", o.done.heard_until,
+                        "Last day the phone was heard from (default: --today)");
+  adherence->add_option("--zone", o.done.zone, "The person's zone, for the days of hold orders")
+      ->capture_default_str();
 }
 
 void addRecord(CLI::App& app, Options& o) {
@@ -102,9 +106,7 @@ int run(CLI::App& app, Options& o) {
   if (app.got_subcommand("timeline")) return tool::runTimeline(o.timeline, output);
   if (app.got_subcommand("figure")) return tool::runFigure(o.figure, output);
   if (app.got_subcommand("record")) return tool::runValidate(o.kind, o.file, output);
-  const std::string today = o.today.empty() ? o.to : o.today;
-  return tool::runAdherence(o.programmes, o.practices, o.from, o.to, today, o.heard.empty() ? today : o.heard,
-                            output);
+  return tool::runAdherence(o.done, output);
 }
 
 }  // namespace

@@ -32,16 +32,7 @@ absl::StatusOr<std::vector<OccasionResult>> occasionsFrom(const ProgressOptions&
                                                           const std::vector<v1::Programme>& programmes,
                                                           const std::vector<v1::Practice>& practices) {
   if (options.from.empty() && options.to.empty()) return std::vector<OccasionResult>();
-  const std::string today_text = options.today.empty() ? options.to : options.today;
-  const auto from = dayOption("--from", options.from);
-  const auto to = dayOption("--to", options.to);
-  const auto today = dayOption("--today", today_text);
-  const auto heard =
-      dayOption("--heard-until", options.heard_until.empty() ? today_text : options.heard_until);
-  for (const auto* day : {&from, &to, &today, &heard}) {
-    if (!day->ok()) return day->status();
-  }
-  auto adherence = adherenceOf(programmes, practices, *from, *to, *today, *heard);
+  auto adherence = adherenceFrom(options, programmes, practices);
   if (!adherence.ok()) return adherence.status();
   return std::move(adherence->occasions);
 }

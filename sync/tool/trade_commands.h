@@ -41,10 +41,7 @@ int runWearDraft(const std::string& folder, const std::string& example, Output o
 int runWearDays(const std::string& plan_file, const std::vector<std::string>& logs, const std::string& from,
                 const std::string& to, Output output);
 
-struct ProgressOptions {
-  std::vector<std::string> programmes, practices;
-  std::string from, to, today, heard_until;  // as for adherence; occasions decide what was missed
-};
+using ProgressOptions = DoneOptions;  // occasions decide what was missed; no days: nothing was
 // For each entry of the last programme: ready, hold or step back, with the evidence, and the trend of pain.
 int runProgress(const ProgressOptions& options, Output output);
 int runProgressRules(const std::string& language, Output output);

@@ -119,6 +119,9 @@ void addProgress(CLI::App& app, Chosen& chosen) {
       app.add_subcommand("progress", "Ready, hold or step back, entry by entry, with the evidence");
   progress->add_option("--programmes", o->programmes, "Every programme of one person");
   progress->add_option("--practices", o->practices, "Every practice of that person");
+  progress->add_option("--holds", o->holds, "Every hold order, lifts included");
+  progress->add_option("--zone", o->zone, "The person's zone, for the days of hold orders")
+      ->capture_default_str();
   progress->add_option("--from", o->from, "First local day on which missing counts");
   progress->add_option("--to", o->to, "Last local day on which missing counts");
   progress->add_option("--today", o->today, "Later days are still to come (default: --to)");

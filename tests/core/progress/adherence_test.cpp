@@ -35,7 +35,7 @@ v1::Practice practiceOf(absl::CivilDay day, int done = kAsked, int entry = 1, st
 // Everything is over and heard of.
 Adherence all(const std::vector<v1::Programme>& programmes, const std::vector<v1::Practice>& practices,
               absl::CivilDay first = kMonday, absl::CivilDay last = kMonday + 27) {
-  const auto adherence = adherenceOf(programmes, practices, first, last, last + 30, last + 30);
+  const auto adherence = adherenceOf(programmes, practices, first, last, last + 30, last + 30, {});
   EXPECT_TRUE(adherence.ok()) << adherence.status();
   return *adherence;
 }
@@ -180,7 +180,7 @@ TEST(Adherence, toldLaterWithoutNumbersIsDoneUnlessItSaysWhyNot) {
 TEST(Adherence, skippedIsNotDoneAndSaysWhy) {
   v1::Practice practice = practiceOf(kMonday, 0);
   practice.mutable_entries(0)->set_skipped(v1::STOP_REASON_PAIN);
-  const auto adherence = adherenceOf({twelve()}, {practice}, kMonday, kMonday, kMonday, kMonday);
+  const auto adherence = adherenceOf({twelve()}, {practice}, kMonday, kMonday, kMonday, kMonday, {});
   ASSERT_TRUE(adherence.ok());
   EXPECT_EQ(adherence->all.due, 1) << "known even while the day goes on";
   EXPECT_EQ(adherence->all.done, 0);
@@ -194,7 +194,7 @@ TEST(Adherence, noDataNotDoneDoneAndComingAreNeverConfused) {
   const absl::CivilDay today = kMonday + 9;        // Wednesday of week 2
   const absl::CivilDay heard_until = kMonday + 3;  // Thursday of week 1
   const auto adherence =
-      adherenceOf({twelve()}, {practiceOf(kMonday)}, kMonday, kMonday + 13, today, heard_until);
+      adherenceOf({twelve()}, {practiceOf(kMonday)}, kMonday, kMonday + 13, today, heard_until, {});
   ASSERT_TRUE(adherence.ok());
   std::vector<State> states;
   for (const auto& occasion : adherence->occasions) states.push_back(occasion.state);
@@ -206,11 +206,11 @@ TEST(Adherence, noDataNotDoneDoneAndComingAreNeverConfused) {
 
 TEST(Adherence, whatIsDoneTodayCountsAtOnceAndWhatIsNotIsComing) {
   const auto adherence =
-      adherenceOf({twelve()}, {practiceOf(kMonday)}, kMonday, kMonday + 2, kMonday, kMonday);
+      adherenceOf({twelve()}, {practiceOf(kMonday)}, kMonday, kMonday + 2, kMonday, kMonday, {});
   ASSERT_TRUE(adherence.ok());
   EXPECT_EQ(adherence->occasions[0].state, State::Done);
   EXPECT_EQ(adherence->all.due, 1);
-  const auto not_yet = adherenceOf({twelve()}, {}, kMonday, kMonday, kMonday, kMonday);
+  const auto not_yet = adherenceOf({twelve()}, {}, kMonday, kMonday, kMonday, kMonday, {});
   EXPECT_EQ(not_yet->occasions[0].state, State::Coming);
   EXPECT_FALSE(not_yet->all.capped().has_value());
 }
@@ -237,7 +237,7 @@ TEST(Adherence, aTimesPerWeekOccasionIsOpenUntilItsSunday) {
   addEntry(programme, test::timesPerWeek(2));
   const auto at = [&programme](int today, int heard) {
     const auto adherence =
-        adherenceOf({programme}, {}, kMonday, kMonday + 6, kMonday + today, kMonday + heard);
+        adherenceOf({programme}, {}, kMonday, kMonday + 6, kMonday + today, kMonday + heard, {});
     EXPECT_TRUE(adherence.ok());
     return adherence->occasions[0].state;
   };
@@ -293,13 +293,14 @@ TEST(Adherence, eachWindowIsAnOccasionOfItsOwn) {
 }
 
 TEST(Adherence, refusesWhatDoesNotPassTheDoor) {
-  EXPECT_EQ(adherenceOf({emptyProgramme("2026-11-02", "2026-11-29")}, {}, kMonday, kMonday, kMonday, kMonday)
-                .status()
-                .code(),
-            absl::StatusCode::kInvalidArgument);
+  EXPECT_EQ(
+      adherenceOf({emptyProgramme("2026-11-02", "2026-11-29")}, {}, kMonday, kMonday, kMonday, kMonday, {})
+          .status()
+          .code(),
+      absl::StatusCode::kInvalidArgument);
   v1::Practice broken = practiceOf(kMonday);
   broken.mutable_entries(0)->mutable_occasion()->set_local_day("2026-02-30");
-  const auto status = adherenceOf({twelve()}, {broken}, kMonday, kMonday, kMonday, kMonday).status();
+  const auto status = adherenceOf({twelve()}, {broken}, kMonday, kMonday, kMonday, kMonday, {}).status();
   EXPECT_EQ(status.code(), absl::StatusCode::kInvalidArgument);
   EXPECT_NE(std::string(status.message()).find("entries[0].occasion.local_day"), std::string::npos);
 }
@@ -321,7 +322,7 @@ TEST(Adherence, ofAnyHistoryAddsUp) {
     }
     const auto today = kMonday + static_cast<int>(random() % 35);
     const auto heard = today - static_cast<int>(random() % 10);
-    const auto adherence = adherenceOf({programme}, practices, kMonday, kMonday + 27, today, heard);
+    const auto adherence = adherenceOf({programme}, practices, kMonday, kMonday + 27, today, heard, {});
     ASSERT_TRUE(adherence.ok());
     Share entries;
     Share weeks;
@@ -353,6 +354,57 @@ TEST(Adherence, ofAnyHistoryAddsUp) {
     }
     EXPECT_EQ(states, adherence->all.due);
   }
+}
+
+v1::HoldOrder orderOn(absl::CivilDay day, const std::string& id, const std::string& lifts = "") {
+  v1::HoldOrder order;
+  order.set_id(id);
+  order.set_lifts_id(lifts);
+  // Noon in Auckland is still the day before in UTC: the person's zone decides.
+  order.mutable_issued_at()->set_seconds(absl::ToUnixSeconds(
+      absl::FromCivil(absl::CivilSecond(day) + 12 * 3600, *loadZone("Pacific/Auckland"))));
+  return order;
+}
+
+std::vector<HeldDays> held(const std::vector<v1::HoldOrder>& orders) {
+  return heldDaysOf(orders, *loadZone("Pacific/Auckland"));
+}
+
+TEST(Adherence, whatAHoldOrderForbadeIsExcused) {
+  const absl::CivilDay today = kMonday + 28;
+  const auto share = [&](const std::vector<v1::HoldOrder>& orders) {
+    return adherenceOf({twelve()}, {practiceOf(kMonday), practiceOf(kMonday + 2, 3)}, kMonday, kMonday + 27,
+                       today, today, held(orders))
+        ->all;
+  };
+  EXPECT_EQ(share({}).due, 12);
+  // From Wednesday on: the part done that day and the ten after it are out; Monday's stays.
+  EXPECT_EQ(share({orderOn(kMonday + 2, "a")}).due, 1);
+  EXPECT_EQ(share({orderOn(kMonday + 2, "a")}).done, 1);
+  // Lifted on the Friday of the first week, which still was held in part.
+  EXPECT_EQ(share({orderOn(kMonday + 2, "a"), orderOn(kMonday + 4, "b", "a")}).due, 10);
+  // A day wholly done stays done, held or not.
+  EXPECT_EQ(share({orderOn(kMonday, "a"), orderOn(kMonday, "b", "a")}).due, 12);
+}
+
+TEST(Adherence, anOrderForOneEntryExcusesThatEntryAlone) {
+  v1::HoldOrder order = orderOn(kMonday, "a");
+  order.add_entry_ids(test::idNumbered(999));
+  const auto adherence =
+      adherenceOf({twelve()}, {}, kMonday, kMonday + 6, kMonday + 7, kMonday + 7, held({order}));
+  EXPECT_EQ(adherence->all.due, 3);
+  order.add_entry_ids(twelve().entries(0).id());
+  const auto other =
+      adherenceOf({twelve()}, {}, kMonday, kMonday + 6, kMonday + 7, kMonday + 7, held({order}));
+  EXPECT_EQ(other->all.due, 0);
+  EXPECT_FALSE(other->all.capped().has_value());
+}
+
+TEST(Adherence, aHeldDayToComeIsStillToCome) {
+  const auto adherence = adherenceOf({twelve()}, {}, kMonday, kMonday + 6, kMonday + 1, kMonday + 1,
+                                     held({orderOn(kMonday, "a")}));
+  EXPECT_EQ(adherence->occasions[0].state, OccasionResult::State::Excused);
+  EXPECT_EQ(adherence->occasions[1].state, OccasionResult::State::Coming);
 }
 
 }  // namespace

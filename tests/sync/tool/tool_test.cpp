@@ -195,13 +195,20 @@ TEST_F(Tool, validateOfAMissingFileIsBadInput) {
   EXPECT_THAT(err(), HasSubstr("is none of "));
 }
 
+DoneOptions over(const std::string& programme, const std::string& heard_until) {
+  DoneOptions options;
+  options.programmes = {programme};
+  options.from = "2026-11-02";
+  options.to = "2026-11-15";
+  options.today = "2026-11-16";
+  options.heard_until = heard_until;
+  return options;
+}
+
 TEST_F(Tool, adherenceOfNothingDoneIsZeroOfWhatWasDue) {
   const auto programme =
       file("p.textproto", programmeText(entryText("sit-to-stand", kEightTimes, kSitToStand)));
-  ASSERT_EQ(
-      runAdherence({programme}, {}, "2026-11-02", "2026-11-15", "2026-11-16", "2026-11-16", output(true)),
-      kFine)
-      << err();
+  ASSERT_EQ(runAdherence(over(programme, "2026-11-16"), output(true)), kFine) << err();
   const auto result = nlohmann::json::parse(out());
   EXPECT_EQ(result["all"]["due"], 4);
   EXPECT_EQ(result["all"]["capped"], 0.0);
@@ -210,10 +217,24 @@ TEST_F(Tool, adherenceOfNothingDoneIsZeroOfWhatWasDue) {
 TEST_F(Tool, adherenceOfDaysNobodyHeardOfIsNoNumber) {
   const auto programme =
       file("p.textproto", programmeText(entryText("sit-to-stand", kEightTimes, kSitToStand)));
-  ASSERT_EQ(
-      runAdherence({programme}, {}, "2026-11-02", "2026-11-15", "2026-11-16", "2026-11-01", output(true)),
-      kFine);
+  ASSERT_EQ(runAdherence(over(programme, "2026-11-01"), output(true)), kFine);
   EXPECT_TRUE(nlohmann::json::parse(out())["all"]["capped"].is_null());
+}
+
+// Two a week: the order of Wednesday the 4th forbade the rest of both weeks, and all but Monday's was
+// excused.
+TEST_F(Tool, adherenceLeavesOutWhatAHoldOrderForbade) {
+  DoneOptions options = over(
+      file("p.textproto", programmeText(entryText("sit-to-stand", kEightTimes, kSitToStand))), "2026-11-16");
+  options.holds = {file("h.textproto", R"(
+    id: "01939f00-0000-7000-8000-00000000f001" number: 1 person_id: "01939f00-0000-7000-8000-000000000001"
+    clinic_id: "01939f00-0000-7000-8000-000000000002" signer_id: "01939f00-0000-7000-8000-000000000003"
+    signer_name: "Demo Therapist" issued_at { seconds: 1793793600 } reason: "Rest your skin.")")};
+  ASSERT_EQ(runAdherence(options, output(true)), kFine) << err();
+  EXPECT_EQ(nlohmann::json::parse(out())["all"]["due"], 1);
+  options.zone = "Nowhere/Land";
+  EXPECT_EQ(runAdherence(options, output()), kBadInput);
+  EXPECT_THAT(err(), HasSubstr("--zone"));
 }
 
 // The program itself: its exit code and that an error is one line.
