@@ -64,7 +64,7 @@ void checkProgression(FieldCheck check, const v1::ProgressionRule& rule) {
       "step_back_pain_rise_0_10", "is not over pain_rise_at_most_0_10");
 }
 
-void checkEntryProgression(FieldCheck check, const v1::Entry& entry) {
+void checkEntryProgression(const FieldCheck& check, const v1::Entry& entry) {
   FieldCheck progression = check.at("progression");
   checkProgression(progression, entry.progression());
   const bool counts =

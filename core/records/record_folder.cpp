@@ -127,7 +127,7 @@ absl::Status readRecordFile(const std::string& file, google::protobuf::Message& 
   const std::string text((std::istreambuf_iterator<char>(stream)), std::istreambuf_iterator<char>());
   // "<file>:<line>:<column>: <reason>" already.
   if (absl::Status status = parseText(text, file, record); !status.ok()) return status;
-  const absl::Status status = check();
+  absl::Status status = check();
   if (status.ok()) return status;
   const std::string message(status.message());
   const int line = lineOfPath(text, record, message.substr(0, message.find(": ")));
