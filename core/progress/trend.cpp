@@ -49,6 +49,7 @@ std::optional<double> theilSenSlope(const std::vector<TrendPoint>& points) {
 
 std::vector<PainRating> painRatings(const std::vector<v1::Practice>& practices, const std::string& entry_id) {
   std::vector<const v1::Practice*> ordered;
+  ordered.reserve(practices.size());
   for (const auto& practice : practices) ordered.push_back(&practice);
   std::stable_sort(ordered.begin(), ordered.end(), startedBefore);
   std::vector<PainRating> ratings;
