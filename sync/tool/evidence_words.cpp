@@ -84,7 +84,7 @@ std::string evidenceText(const EvidenceLine& line) {
   const auto found = templates().find(line.key);
   std::string text = found == templates().end() ? line.key : found->second;
   for (const auto& [name, value] : line.args) {
-    if (found == templates().end()) text += " " + name + "=" + value;
+    if (found == templates().end()) text.append(" ").append(name).append("=").append(value);
     fill(text, name, value);
   }
   return text;
