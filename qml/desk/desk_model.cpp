@@ -164,7 +164,7 @@ void DeskModel::signOut() {
       [worker = m_context.worker](DeskClient* client) -> absl::Status {
         if (client == nullptr) return absl::OkStatus();
         client->stopWatching();
-        const absl::Status status = client->signOut();
+        absl::Status status = client->signOut();
         worker->useClient(nullptr);
         return status;
       },

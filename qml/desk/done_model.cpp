@@ -59,7 +59,7 @@ void DoneModel::refresh() {
   if (m_file) {
     const absl::CivilDay today = todayOf(*m_file, m_context.now());
     m_last = mondayOf(today) + 6;
-    m_first = mondayOf(today) - 7 * (m_weeks - 1);
+    m_first = mondayOf(today) - absl::civil_diff_t{7} * (m_weeks - 1);
     auto adherence =
         adherenceOf(m_file->programmes, m_file->practices, m_first, m_last, today,
                     heardUntil(*m_file).value_or(m_first - 1), heldDaysOf(m_file->holds, zoneOf(*m_file)));

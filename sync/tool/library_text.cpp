@@ -95,7 +95,7 @@ std::string ExercisePage::said(const std::string& text) const {
 std::string ExercisePage::phrase(const std::string& key) const {
   for (const std::string& language :
        {m_language, m_language.substr(0, m_language.find('-')), std::string("en")}) {
-    const std::string text = m_catalogue.phrase(key, language);
+    std::string text = m_catalogue.phrase(key, language);
     if (!text.empty()) return text;
   }
   return key;

@@ -1,3 +1,5 @@
+#include <absl/strings/str_cat.h>
+
 #include <algorithm>
 #include <ostream>
 #include <sstream>
@@ -26,7 +28,7 @@ absl::StatusOr<std::vector<DayLoad>> readLoads(const std::string& file) {
   for (int number = 1; std::getline(lines, line); ++number) {
     if (line.empty() || line[0] == '#') continue;
     const auto fault = [&](const std::string& reason) {
-      return absl::InvalidArgumentError(file + ":" + std::to_string(number) + ": " + reason);
+      return absl::InvalidArgumentError(absl::StrCat(file, ":", number, ": ", reason));
     };
     std::istringstream cells(line);
     std::string day_text, rest;

@@ -56,8 +56,9 @@ void printSeries(const MeasureTable& table, const Series& series, std::ostream& 
     if (measures.size() < 2) continue;
     printChange(kind, changedBeyondError(kind, measures.front().value(), measures.back().value()),
                 Sureness::Ninety, out);
-    const bool one_aid = std::all_of(measures.begin(), measures.end(), [&](const auto& measure) {
-      return measure.walking_aid() == measures.front().walking_aid();
+    const std::string& first_aid = measures.front().walking_aid();
+    const bool one_aid = std::all_of(measures.begin(), measures.end(), [&first_aid](const auto& measure) {
+      return measure.walking_aid() == first_aid;
     });
     if (!one_aid) out << "  taken with different aids: compare with care\n";
   }
