@@ -17,7 +17,7 @@ Column {
     readonly property var now: preview.facts
     readonly property real phoneWidth: 412  // dp, a common phone, from memory
     readonly property real phoneHeight: 780
-    readonly property real zoom: Math.min(0.62, width / phoneWidth)
+    readonly property real zoom: Math.min(0.62, (width - 2) / phoneWidth)
 
     spacing: Theme.space
 
@@ -34,8 +34,8 @@ Column {
     }
 
     Rectangle {
-        width: pane.phoneWidth * pane.zoom + 2
-        height: pane.phoneHeight * pane.zoom + 2
+        width: Math.floor(pane.phoneWidth * pane.zoom) + 2
+        height: Math.floor(pane.phoneHeight * pane.zoom) + 2
         visible: pane.preview.count > 0
         color: Theme.paper
         border.width: 1

@@ -221,7 +221,8 @@ QVariantList PracticeModel::doneRows() const {
                  ? tr("not done")
                  : tr("not done: %1").arg(reasonWords(entry.skipped()));
     } else {
-      what = tr("%1 of %2 times").arg(entry.done().repetitions()).arg(entry.asked().repetitions());
+      const int asked = static_cast<int>(entry.asked().repetitions());
+      what = tr("%1 of %n time(s)", nullptr, asked).arg(entry.done().repetitions());
       if (entry.has_pain_after_0_10()) what += tr(", pain %1 of 10").arg(entry.pain_after_0_10());
       if (entry.has_effort_0_10()) what += tr(", effort %1 of 10").arg(entry.effort_0_10());
     }

@@ -89,6 +89,16 @@
     </message>
 </context>
 <context>
+    <name>newel::home::PracticeModel</name>
+    <message numerus="yes">
+        <source>%1 of %n time(s)</source>
+        <translation>
+            <numerusform>%1 of %n time</numerusform>
+            <numerusform>%1 of %n times</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>newel::home::PlayerModel</name>
     <message numerus="yes">
         <source>of %n step(s)</source>

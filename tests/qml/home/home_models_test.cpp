@@ -102,6 +102,8 @@ TEST_F(HomeModels, wholePracticeGoesFromQuestionsToTheClinic) {
   EXPECT_THAT(program().app->contact().toStdString(), HasSubstr("kept on this phone"));
   ASSERT_EQ(program().practice->doneRows().size(), 1);
   EXPECT_TRUE(program().practice->doneRows().first().toMap().value("done").toBool());
+  EXPECT_THAT(program().practice->doneRows().first().toMap().value("words").toString().toStdString(),
+              HasSubstr("2 of 2 times"));
   m_world.sync();
   EXPECT_THAT(program().app->contact().toStdString(), HasSubstr("reached the clinic"));
   ASSERT_EQ(m_world.clinic().practices().size(), 1U);
