@@ -4,6 +4,7 @@
 // is safe for anyone (core/safety).
 #pragma once
 
+#include <array>
 #include <map>
 #include <string>
 #include <vector>
@@ -44,5 +45,13 @@ struct AuditReport {
 // `keys` must come from `clip` and `exercise`. Durations are those of the exercise's default dose.
 AuditReport auditClip(const Choreography& keys, const v1::Clip& clip, const v1::Exercise& exercise,
                       const BodyShape& shape, const AuditLimits& limits = {});
+
+// Who an exercise is drawn for, limbs of side a and side b: nobody's limb lost, then with the prosthesis on
+// and off (as the exercise has it) every level lost on side a, on side b, on both.
+std::vector<std::array<LimbState, 2>> auditedLimbs(const v1::Exercise& exercise);
+
+// auditClip() over every build, way of support and auditedLimbs(): the findings, each with the body it was
+// met on in `where`, and the worst of each check.
+AuditReport auditEveryBody(const v1::Clip& clip, const v1::Exercise& exercise);
 
 }  // namespace newel

@@ -50,14 +50,17 @@ struct TimelineOptions : PersonOptions {
 int runTimeline(const TimelineOptions& options, Output output);
 
 struct FigureOptions : PersonOptions {
-  std::string exercise;  // id in the catalogue; empty with `sheet`
-  bool sheet = false;    // every exercise that has a clip, three key poses each
+  std::string exercise;  // id in the catalogue; may be empty with `sheet` and `audit`
+  bool sheet = false;    // three key poses of the exercise, or of every one that has a clip
+  bool audit = false;    // no picture: where a drawn body could not be a body
+  std::string folder;    // clips and words instead of the program's own (core/figure)
+  std::string support;   // what the hands hold; empty: the exercise's first
   double at = 0;         // 0 to 1 of one whole run through the exercise
   std::string prosthesis = "on";
   std::string out;  // file; empty: standard output
   bool dark = false;
 };
-// The drawn body as SVG.
+// The drawn body as SVG; with `audit` kSaysNo when anything is found.
 int runFigure(const FigureOptions& options, Output output);
 
 // What one person was asked to do and did: files, and days as YYYY-MM-DD.

@@ -42,7 +42,10 @@ void addFigure(CLI::App& app, Options& o) {
   newel::tool::addPersonOptions(*figure, f);
   figure->add_option("--prosthesis", f.prosthesis, "on or off")->capture_default_str();
   figure->add_option("--at", f.at, "Where in one run of the exercise, 0 to 1")->check(CLI::Range(0.0, 1.0));
-  figure->add_flag("--sheet", f.sheet, "Every exercise that has a drawing, three poses each");
+  figure->add_option("--support", f.support, "What the hands hold");
+  figure->add_flag("--sheet", f.sheet, "Three poses of the exercise, or of every one that has a drawing");
+  figure->add_flag("--audit", f.audit, "No picture: where a drawn body could not be a body");
+  figure->add_option("--folder", f.folder, "Clips and words instead of the program's own");
   figure->add_flag("--dark", f.dark, "On dark ground");
   figure->add_option("--out", f.out, "File to write (default: standard output)");
 }
