@@ -24,10 +24,15 @@ std::vector<Record> recordsOf(CatalogueFileKind kind) {
 }  // namespace
 
 const Catalogue& Catalogue::builtIn() {
-  static const Catalogue catalogue =
-      CatalogueBuilder::assemble(recordsOf<v1::Exercise>(CatalogueFileKind::Exercise),
-                                 recordsOf<v1::ExerciseWords>(CatalogueFileKind::Words),
-                                 recordsOf<v1::PhraseFile>(CatalogueFileKind::Phrases));
+  static const Catalogue catalogue = CatalogueBuilder::assemble({
+      recordsOf<v1::Exercise>(CatalogueFileKind::Exercise),
+      recordsOf<v1::ExerciseWords>(CatalogueFileKind::Words),
+      recordsOf<v1::PhraseFile>(CatalogueFileKind::Phrases),
+      recordsOf<v1::AdviceCard>(CatalogueFileKind::Card),
+      recordsOf<v1::AdviceWords>(CatalogueFileKind::CardWords),
+      recordsOf<v1::Movement>(CatalogueFileKind::Movements),
+      recordsOf<v1::SettingKind>(CatalogueFileKind::Settings),
+  });
   return catalogue;
 }
 

@@ -7,7 +7,9 @@
 #include <set>
 #include <utility>
 
+#include "core/library/card_checks.h"
 #include "core/library/exercise_checks.h"
+#include "core/library/language_checks.h"
 #include "core/library/source_lines.h"
 #include "core/records/check.h"
 #include "core/records/record_text.h"
@@ -106,14 +108,16 @@ void checkPhrases(const std::vector<Parsed<v1::PhraseFile>>& files, Problems& pr
   }
 }
 
-void checkExercises(const std::vector<Parsed<v1::Exercise>>& files, const v1::PhraseFile& english,
+void checkExercises(const std::vector<Parsed<v1::Exercise>>& files, const Catalogue& catalogue,
                     Problems& problems) {
   for (const auto& exercise : files) {
     const absl::Status status = check(exercise.record);
     if (!status.ok()) problems.add(*exercise.file, exercise.record, status);
     if (exercise.record.id() != exercise.file->stem)
       problems.add(*exercise.file, exercise.record, "id", "is not the file's name");
-    addAll(problems, *exercise.file, exercise.record, problemsOf(exercise.record, english));
+    if (isOwnExerciseId(exercise.record.id()))
+      problems.add(*exercise.file, exercise.record, "id", "\"own-\" is kept for what a clinic writes itself");
+    addAll(problems, *exercise.file, exercise.record, problemsOf(exercise.record, catalogue));
   }
 }
 
@@ -135,8 +139,58 @@ void checkWords(const std::vector<Parsed<v1::ExerciseWords>>& files, const Catal
   }
 }
 
+// Kinds whose records need nothing but themselves and the phrases: check(), and what `more` finds.
+template <typename Record, typename More>
+void checkEach(const std::vector<Parsed<Record>>& files, Problems& problems, const More& more) {
+  for (const auto& file : files) {
+    const absl::Status status = check(file.record);
+    if (!status.ok()) problems.add(*file.file, file.record, status);
+    addAll(problems, *file.file, file.record, more(file.record));
+  }
+}
+
+// Cards and their words stand one to a file, named after them.
 template <typename Record>
-std::vector<Record> recordsOf(const std::vector<Parsed<Record>>& files) {
+void checkNames(const std::vector<Parsed<Record>>& files, Problems& problems, const std::string& field,
+                const std::string& (Record::*id)() const) {
+  for (const auto& file : files) {
+    if ((file.record.*id)() != file.file->stem)
+      problems.add(*file.file, file.record, field, "is not the file's name");
+  }
+}
+
+// One record out of a file that holds several; its errors are told at its own line.
+template <typename File, typename Record>
+std::vector<Record> checkedList(const std::vector<Parsed<File>>& files, Problems& problems,
+                                const std::string& list,
+                                const google::protobuf::RepeatedPtrField<Record>& (File::*records)() const,
+                                std::vector<CatalogueProblem> (*more)(const Record&)) {
+  std::vector<Record> all;
+  std::set<std::string> ids;
+  for (const auto& file : files) {
+    for (int i = 0; i < (file.record.*records)().size(); ++i) {
+      const Record& record = (file.record.*records)()[i];
+      const std::string path = list + "[" + std::to_string(i) + "]";
+      const absl::Status status = check(record);
+      if (!status.ok()) problems.add(*file.file, file.record, path, std::string(status.message()));
+      if (!ids.insert(record.id()).second)
+        problems.add(*file.file, file.record, path + ".id", "is given twice");
+      for (const CatalogueProblem& problem : more(record))
+        problems.add(*file.file, file.record, path, problem.path + ": " + problem.reason);
+      all.push_back(record);
+    }
+  }
+  return all;
+}
+
+void checkLanguages(const std::vector<Parsed<v1::PhraseFile>>& files, const Catalogue& catalogue,
+                    Problems& problems) {
+  for (const auto& phrases : files)
+    addAll(problems, *phrases.file, phrases.record, problemsOfLanguage(phrases.record, catalogue));
+}
+
+template <typename Record>
+std::vector<Record> recordsIn(const std::vector<Parsed<Record>>& files) {
   std::vector<Record> records;
   records.reserve(files.size());
   for (const auto& file : files) records.push_back(file.record);
@@ -148,25 +202,29 @@ std::vector<Record> recordsOf(const std::vector<Parsed<Record>>& files) {
 absl::StatusOr<std::vector<CatalogueFile>> readCatalogueFiles(const std::string& folder) {
   std::vector<CatalogueFile> files;
   const fs::path root(folder);
-  for (const fs::path& path : textFilesIn(root / "exercises")) {
-    const absl::Status status = readInto(files, path, CatalogueFileKind::Exercise, "");
-    if (!status.ok()) return status;
-  }
-  if (files.empty()) return absl::NotFoundError(folder + ": no exercises");
+  absl::Status status = absl::OkStatus();
+  const auto readAll = [&](const fs::path& from, CatalogueFileKind kind, const std::string& language) {
+    for (const fs::path& path : textFilesIn(from)) {
+      const bool phrases = kind == CatalogueFileKind::Words && path.stem() == kPhrasesStem;
+      if (status.ok())
+        status = readInto(files, path, phrases ? CatalogueFileKind::Phrases : kind, language);
+    }
+  };
+  readAll(root / "exercises", CatalogueFileKind::Exercise, "");
+  if (status.ok() && files.empty()) return absl::NotFoundError(folder + ": no exercises");
+  readAll(root / "cards", CatalogueFileKind::Card, "");
+  readAll(root / "movements", CatalogueFileKind::Movements, "");
+  readAll(root / "settings", CatalogueFileKind::Settings, "");
   std::set<fs::path> languages;
   std::error_code ignored;
   for (const auto& item : fs::directory_iterator(root / "words", ignored)) {
     if (item.is_directory()) languages.insert(item.path());
   }
   for (const fs::path& language : languages) {
-    for (const fs::path& path : textFilesIn(language)) {
-      const bool phrases = path.stem() == kPhrasesStem;
-      const absl::Status status =
-          readInto(files, path, phrases ? CatalogueFileKind::Phrases : CatalogueFileKind::Words,
-                   language.filename().string());
-      if (!status.ok()) return status;
-    }
+    readAll(language, CatalogueFileKind::Words, language.filename().string());
+    readAll(language / "cards", CatalogueFileKind::CardWords, language.filename().string());
   }
+  if (!status.ok()) return status;
   return files;
 }
 
@@ -175,17 +233,32 @@ absl::StatusOr<Catalogue> CatalogueBuilder::build(const std::vector<CatalogueFil
   const auto exercises = parseAll<v1::Exercise>(files, CatalogueFileKind::Exercise, problems);
   const auto words = parseAll<v1::ExerciseWords>(files, CatalogueFileKind::Words, problems);
   const auto phrases = parseAll<v1::PhraseFile>(files, CatalogueFileKind::Phrases, problems);
+  const auto cards = parseAll<v1::AdviceCard>(files, CatalogueFileKind::Card, problems);
+  const auto card_words = parseAll<v1::AdviceWords>(files, CatalogueFileKind::CardWords, problems);
+  const auto movements = parseAll<v1::MovementFile>(files, CatalogueFileKind::Movements, problems);
+  const auto settings = parseAll<v1::SettingFile>(files, CatalogueFileKind::Settings, problems);
   // What does not parse has no content to judge, and would only make false followers.
   if (problems.any()) return problems.status();
 
-  v1::PhraseFile english;
-  for (const auto& file : phrases) {
-    if (file.record.language() == "en") english = file.record;
-  }
   checkPhrases(phrases, problems);
-  checkExercises(exercises, english, problems);
-  Catalogue catalogue = assemble(recordsOf(exercises), recordsOf(words), recordsOf(phrases));
+  checkNames(cards, problems, "id", &v1::AdviceCard::id);
+  checkNames(card_words, problems, "card_id", &v1::AdviceWords::card_id);
+  checkEach(cards, problems, [](const v1::AdviceCard&) { return std::vector<CatalogueProblem>(); });
+  CatalogueRecords records;
+  records.exercises = recordsIn(exercises);
+  records.words = recordsIn(words);
+  records.phrases = recordsIn(phrases);
+  records.cards = recordsIn(cards);
+  records.card_words = recordsIn(card_words);
+  records.movements =
+      checkedList(movements, problems, "movements", &v1::MovementFile::movements, &problemsOfMovement);
+  records.settings = checkedList(settings, problems, "settings", &v1::SettingFile::settings, &problemsOfSetting);
+  Catalogue catalogue = assemble(std::move(records));
+  checkExercises(exercises, catalogue, problems);
   checkWords(words, catalogue, problems);
+  checkEach(card_words, problems,
+            [&catalogue](const v1::AdviceWords& one) { return problemsOfCard(one, catalogue); });
+  checkLanguages(phrases, catalogue, problems);
   for (const auto& exercise : exercises) {
     if (catalogue.words(exercise.record.id(), "en") == nullptr)
       problems.add(*exercise.file, 1,
@@ -195,16 +268,23 @@ absl::StatusOr<Catalogue> CatalogueBuilder::build(const std::vector<CatalogueFil
   return catalogue;
 }
 
-Catalogue CatalogueBuilder::assemble(std::vector<v1::Exercise> exercises,
-                                     std::vector<v1::ExerciseWords> words,
-                                     std::vector<v1::PhraseFile> phrases) {
-  Catalogue catalogue;
-  std::stable_sort(exercises.begin(), exercises.end(),
+Catalogue CatalogueBuilder::assemble(CatalogueRecords records) {
+  std::stable_sort(records.exercises.begin(), records.exercises.end(),
                    [](const v1::Exercise& a, const v1::Exercise& b) { return a.purpose() < b.purpose(); });
-  catalogue.m_exercises = std::move(exercises);
-  catalogue.m_words = std::move(words);
-  catalogue.m_phrases = std::move(phrases);
+  Catalogue catalogue;
+  catalogue.m_exercises = std::move(records.exercises);
+  catalogue.m_words = std::move(records.words);
+  catalogue.m_phrases = std::move(records.phrases);
+  catalogue.m_cards = std::move(records.cards);
+  catalogue.m_card_words = std::move(records.card_words);
+  catalogue.m_movements = std::move(records.movements);
+  catalogue.m_settings = std::move(records.settings);
   return catalogue;
+}
+
+CatalogueRecords CatalogueBuilder::recordsOf(const Catalogue& catalogue) {
+  return {catalogue.m_exercises,  catalogue.m_words,     catalogue.m_phrases, catalogue.m_cards,
+          catalogue.m_card_words, catalogue.m_movements, catalogue.m_settings};
 }
 
 }  // namespace newel

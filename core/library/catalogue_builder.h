@@ -12,19 +12,30 @@
 
 namespace newel {
 
-enum class CatalogueFileKind { Exercise, Words, Phrases };
+enum class CatalogueFileKind { Exercise, Words, Phrases, Card, CardWords, Movements, Settings };
 
 struct CatalogueFile {
   CatalogueFileKind kind = CatalogueFileKind::Exercise;
   std::string name;      // path as it stands in errors
   std::string stem;      // file name without ".textproto"
-  std::string language;  // of the folder; empty for exercises
+  std::string language;  // of the folder; empty for what is in no language's folder
   std::string text;
 };
 
-// Every file under `folder`/exercises and `folder`/words/<language>, in a fixed order. kNotFound when the
+// Every file that Catalogue::load() names, in a fixed order. kNotFound when the
 // folder has no exercises, kInvalidArgument "<file>:1: ..." when a file cannot be read.
 absl::StatusOr<std::vector<CatalogueFile>> readCatalogueFiles(const std::string& folder);
+
+// All records of a catalogue, each kind in the order of its files.
+struct CatalogueRecords {
+  std::vector<v1::Exercise> exercises;
+  std::vector<v1::ExerciseWords> words;
+  std::vector<v1::PhraseFile> phrases;
+  std::vector<v1::AdviceCard> cards;
+  std::vector<v1::AdviceWords> card_words;
+  std::vector<v1::Movement> movements;
+  std::vector<v1::SettingKind> settings;
+};
 
 class CatalogueBuilder {
  public:
@@ -32,12 +43,8 @@ class CatalogueBuilder {
   // found.
   static absl::StatusOr<Catalogue> build(const std::vector<CatalogueFile>& files);
   // From records that build() has passed before (the compiled-in catalogue): no checks.
-  static Catalogue assemble(std::vector<v1::Exercise> exercises, std::vector<v1::ExerciseWords> words,
-                            std::vector<v1::PhraseFile> phrases);
-  static const std::vector<v1::ExerciseWords>& words(const Catalogue& catalogue) { return catalogue.m_words; }
-  static const std::vector<v1::PhraseFile>& phrases(const Catalogue& catalogue) {
-    return catalogue.m_phrases;
-  }
+  static Catalogue assemble(CatalogueRecords records);
+  static CatalogueRecords recordsOf(const Catalogue& catalogue);
 };
 
 }  // namespace newel

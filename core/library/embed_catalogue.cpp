@@ -3,6 +3,7 @@
 #include <fstream>
 #include <iostream>
 #include <string>
+#include <vector>
 
 #include "core/library/catalogue_builder.h"
 #include "core/records/record_text.h"
@@ -29,6 +30,11 @@ void writePart(std::ostream& out, const char* kind, const google::protobuf::Mess
   out << ", " << bytes.size() << "},\n";
 }
 
+template <typename Record>
+void writeParts(std::ostream& out, const char* kind, const std::vector<Record>& records) {
+  for (const Record& record : records) writePart(out, kind, record);
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -44,9 +50,14 @@ int main(int argc, char** argv) {
   std::ofstream out(argv[2]);
   out << "#include \"core/library/embedded_parts.h\"\n\nnamespace {\n"
       << "const newel::EmbeddedPart kParts[] = {\n";
-  for (const auto& exercise : catalogue->exercises()) writePart(out, "Exercise", exercise);
-  for (const auto& words : newel::CatalogueBuilder::words(*catalogue)) writePart(out, "Words", words);
-  for (const auto& phrases : newel::CatalogueBuilder::phrases(*catalogue)) writePart(out, "Phrases", phrases);
+  const newel::CatalogueRecords all = newel::CatalogueBuilder::recordsOf(*catalogue);
+  writeParts(out, "Exercise", all.exercises);
+  writeParts(out, "Words", all.words);
+  writeParts(out, "Phrases", all.phrases);
+  writeParts(out, "Card", all.cards);
+  writeParts(out, "CardWords", all.card_words);
+  writeParts(out, "Movements", all.movements);
+  writeParts(out, "Settings", all.settings);
   out << "};\n}  // namespace\n\nnamespace newel {\n"
       << "const EmbeddedPart* embeddedParts() { return kParts; }\n"
       << "std::size_t embeddedPartCount() { return sizeof(kParts) / sizeof(kParts[0]); }\n"

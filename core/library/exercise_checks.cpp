@@ -280,18 +280,18 @@ void requireNames(Found& found, const v1::PhraseFile& file, const std::string& g
 
 }  // namespace
 
-std::vector<CatalogueProblem> problemsOf(const v1::Exercise& exercise, const v1::PhraseFile& english) {
+std::vector<CatalogueProblem> problemsOf(const v1::Exercise& exercise, const Catalogue& catalogue) {
   Found found;
   checkParts(found, exercise);
   checkLadder(found, exercise);
   checkSides(found, exercise);
   for (int i = 0; i < exercise.muscles_size(); ++i) {
-    if (english.phrases().count("muscle." + exercise.muscles(i)) == 0)
+    if (catalogue.phrase("muscle." + exercise.muscles(i), "en").empty())
       found.push_back({indexed("muscles", i), "no phrase \"muscle." + exercise.muscles(i) + "\""});
   }
   // A tag that nobody knows would be a safety rule that never speaks.
   for (int i = 0; i < exercise.tags_size(); ++i) {
-    if (english.phrases().count("tag." + exercise.tags(i)) == 0)
+    if (catalogue.phrase("tag." + exercise.tags(i), "en").empty())
       found.push_back({indexed("tags", i), "no phrase \"tag." + exercise.tags(i) + "\""});
   }
   return found;

@@ -14,8 +14,8 @@ struct CatalogueProblem {
   std::string reason;
 };
 
-// `english`: the phrases that muscle and tag names must be in.
-std::vector<CatalogueProblem> problemsOf(const v1::Exercise& exercise, const v1::PhraseFile& english);
+// Muscles and tags must be among the English phrases of `catalogue`.
+std::vector<CatalogueProblem> problemsOf(const v1::Exercise& exercise, const Catalogue& catalogue);
 
 // `catalogue` must hold the phrases of the words' language already.
 std::vector<CatalogueProblem> problemsOf(const v1::ExerciseWords& words, const v1::Exercise& exercise,

@@ -17,6 +17,11 @@ double readingGrade(const std::string& text);
 // are counted by the rules of diphthong and hiatus. 0 for a text without a word; may be over 100. UTF-8.
 double spanishReadingEase(const std::string& text);
 
+// The limits that texts for the person are held to: what most adults manage on a bad day. Ours; the grade by
+// common practice, no source; "fairly easy" (algo facil) begins at 70 on Fernandez Huerta's scale.
+inline constexpr double kHardestEnglishGrade = 6;
+inline constexpr double kLeastSpanishEase = 70;
+
 // Seconds to say `text` at 150 words a minute, a calm pace of speech (common practice, no source).
 // Any language that puts spaces between words; UTF-8.
 double spokenSeconds(const std::string& text);

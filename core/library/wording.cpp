@@ -129,11 +129,31 @@ std::string phraseKey(const std::string& group, const std::string& value_name, c
   return group + "." + key;
 }
 
+namespace {
+std::string baseOf(const std::string& language) { return language.substr(0, language.find('-')); }
+}  // namespace
+
 const v1::ExerciseWords* wordsOrEnglish(const Catalogue& catalogue, const std::string& exercise_id,
-                                        const std::string& language) {
-  if (const auto* exact = catalogue.words(exercise_id, language)) return exact;
-  if (const auto* base = catalogue.words(exercise_id, language.substr(0, language.find('-')))) return base;
-  return catalogue.words(exercise_id, "en");
+                                        const std::string& language, std::uint32_t revision) {
+  for (const std::string& tried : {language, baseOf(language), std::string("en")}) {
+    if (const auto* found = catalogue.words(exercise_id, tried, revision)) return found;
+  }
+  for (const std::string& tried : catalogue.languages()) {
+    if (const auto* found = catalogue.words(exercise_id, tried, revision)) return found;
+  }
+  return nullptr;
+}
+
+const v1::AdviceWords* cardWordsOrEnglish(const Catalogue& catalogue, const std::string& card_id,
+                                          const std::string& language) {
+  for (const std::string& tried : {language, baseOf(language), std::string("en")}) {
+    if (const auto* found = catalogue.cardWords(card_id, tried)) return found;
+  }
+  return nullptr;
+}
+
+bool servesLanguage(const std::string& given, const std::string& asked) {
+  return baseOf(given) == baseOf(asked);
 }
 
 }  // namespace newel

@@ -4,6 +4,7 @@
 
 #include <absl/status/statusor.h>
 
+#include <cstdint>
 #include <map>
 #include <string>
 
@@ -51,9 +52,16 @@ absl::StatusOr<std::string> resolveWords(const std::string& text, const WordingC
 // "support.one-hand". For looking up Catalogue::phrase().
 std::string phraseKey(const std::string& group, const std::string& value_name, const std::string& prefix);
 
-// The words of an exercise in `language`, in its base language ("es" for "es-MX"), or in English.
+// The words of an exercise (of that revision; 0: the newest) in `language`, in its base language ("es" for
+// "es-MX"), in English, or, for a clinic's own exercise, in the language it was written in. Whole, never
+// mixed: its `language` says which it is, and who shows it marks it where that is not what was asked for.
 // nullptr when there are none at all.
 const v1::ExerciseWords* wordsOrEnglish(const Catalogue& catalogue, const std::string& exercise_id,
-                                        const std::string& language);
+                                        const std::string& language, std::uint32_t revision = 0);
+// The same for a card of advice.
+const v1::AdviceWords* cardWordsOrEnglish(const Catalogue& catalogue, const std::string& card_id,
+                                          const std::string& language);
+// True when a text in `given` serves a reader of `asked`: "es" does for "es-MX", "en" does not for "es".
+bool servesLanguage(const std::string& given, const std::string& asked);
 
 }  // namespace newel

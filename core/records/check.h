@@ -4,17 +4,22 @@
 
 #include <absl/status/status.h>
 
+#include <string>
+
+#include "core/records/advice.pb.h"
 #include "core/records/cert.pb.h"
 #include "core/records/exercise.pb.h"
 #include "core/records/identity.pb.h"
 #include "core/records/measure.pb.h"
 #include "core/records/measure_kind.pb.h"
 #include "core/records/message.pb.h"
+#include "core/records/own_exercise.pb.h"
 #include "core/records/person.pb.h"
 #include "core/records/practice.pb.h"
 #include "core/records/programme.pb.h"
 #include "core/records/progression.pb.h"
 #include "core/records/rule.pb.h"
+#include "core/records/setting.pb.h"
 #include "core/records/wear.pb.h"
 
 namespace newel {
@@ -41,6 +46,7 @@ absl::Status check(const v1::Receipt& receipt);
 absl::Status check(const v1::Measure& measure);
 absl::Status check(const v1::Rule& rule);
 absl::Status check(const v1::ReadyQuestion& question);
+absl::Status check(const v1::SafetyWordFile& file);
 absl::Status check(const v1::MeasureKind& kind);
 absl::Status check(const v1::ProgressionPreset& preset);
 absl::Status check(const v1::WearPlan& plan);
@@ -49,5 +55,16 @@ absl::Status check(const v1::WearLog& log);
 absl::Status check(const v1::WearFile& file);
 absl::Status check(const v1::CertTable& table);
 absl::Status check(const v1::CertStatements& statements);
+absl::Status check(const v1::AdviceCard& card);
+absl::Status check(const v1::AdviceWords& words);
+absl::Status check(const v1::SettingKind& kind);
+// The form alone; whether a value is in its setting's range: fitsSettings() in core/library/settings.h.
+absl::Status check(const v1::ClinicSettings& settings);
+absl::Status check(const v1::Movement& movement);
+// The form alone; that words and exercise fit together: core/library/own_exercises.h.
+absl::Status check(const v1::OwnExercise& own);
+
+// True for an exercise that a clinic wrote: such ids begin with "own-", the catalogue's never do.
+bool isOwnExerciseId(const std::string& id);
 
 }  // namespace newel

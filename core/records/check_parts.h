@@ -19,5 +19,7 @@ void checkSchedule(FieldCheck check, const v1::Schedule& schedule);
 void checkThresholds(FieldCheck check, const v1::StopThresholds& thresholds);
 void checkProgression(FieldCheck check, const v1::ProgressionRule& rule);
 void checkEntry(FieldCheck check, const v1::Entry& entry);
+void checkAdviceEntry(FieldCheck check, const v1::AdviceEntry& entry);
+void checkOwnExercise(FieldCheck check, const v1::OwnExercise& own);
 
 }  // namespace newel

@@ -104,6 +104,44 @@ absl::Status check(const v1::Entry& entry) {
   return check.status();
 }
 
+namespace {
+
+constexpr int kMostCards = 10;
+
+void checkCards(FieldCheck check, const v1::Programme& programme) {
+  check.that(programme.cards_size() <= kMostCards, "cards", "more than 10");
+  std::set<std::string> ids;
+  for (int i = 0; i < programme.cards_size(); ++i) {
+    checkAdviceEntry(check.at("cards", i), programme.cards(i));
+    check.at("cards", i).that(ids.insert(programme.cards(i).card_id()).second, "card_id", "is given twice");
+  }
+}
+
+// Every own exercise that an entry names is carried, and none that no entry names.
+void checkOwn(FieldCheck check, const v1::Programme& programme) {
+  using Named = std::set<std::pair<std::string, std::uint32_t>>;
+  Named carried;
+  for (int i = 0; i < programme.own_exercises_size(); ++i) {
+    const auto& own = programme.own_exercises(i);
+    checkOwnExercise(check.at("own_exercises", i), own);
+    check.at("own_exercises", i)
+        .that(carried.insert({own.exercise().id(), own.exercise().revision()}).second, "exercise.id",
+              "is given twice");
+  }
+  Named named;
+  for (int i = 0; i < programme.entries_size(); ++i) {
+    const auto& entry = programme.entries(i);
+    if (!isOwnExerciseId(entry.exercise_id())) continue;
+    named.insert({entry.exercise_id(), entry.exercise_revision()});
+    check.at("entries", i)
+        .that(carried.count({entry.exercise_id(), entry.exercise_revision()}) > 0, "exercise_id",
+              "is the clinic's own and is not carried in own_exercises");
+  }
+  check.that(named.size() >= carried.size(), "own_exercises", "one of them is in no entry");
+}
+
+}  // namespace
+
 absl::Status check(const v1::Programme& programme) {
   FieldCheck check;
   check.uuid("id", programme.id());
@@ -124,6 +162,8 @@ absl::Status check(const v1::Programme& programme) {
     checkEntry(check.at("entries", i), programme.entries(i));
     check.at("entries", i).that(ids.insert(programme.entries(i).id()).second, "id", "is given twice");
   }
+  checkCards(check, programme);
+  checkOwn(check, programme);
   check.text("advice", programme.advice(), 0, 4000);
   check.text("changes", programme.changes(), 0, 4000);
   check.that(programme.has_thresholds(), "thresholds", "is missing");

@@ -67,6 +67,22 @@ absl::Status check(const v1::Rule& rule) {
   return check.status();
 }
 
+absl::Status check(const v1::SafetyWordFile& file) {
+  FieldCheck check;
+  check.language("language", file.language());
+  for (const auto& [id, words] : file.rules()) {
+    check.at("rules[" + id + "]").text("therapist", words.therapist(), 1, 600);
+    check.at("rules[" + id + "]").text("person", words.person(), 1, 600);
+  }
+  for (const auto& [id, words] : file.questions()) {
+    FieldCheck at = check.at("questions[" + id + "]");
+    at.text("question", words.question(), 1, 300);
+    at.text("help", words.help(), 0, 300);
+    for (const auto& [choice, text] : words.choices()) at.text("choices[" + choice + "]", text, 1, 200);
+  }
+  return check.status();
+}
+
 absl::Status check(const v1::ReadyQuestion& question) {
   FieldCheck check;
   check.key("id", question.id());

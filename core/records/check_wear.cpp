@@ -77,9 +77,6 @@ void checkExample(FieldCheck check, const v1::WearExample& example) {
 }
 
 void checkRedness(FieldCheck check, const v1::RednessSetting& setting) {
-  check.range("least_min", setting.least_min(), 5, 60);
-  check.range("most_min", setting.most_min(), setting.least_min(), 60);
-  check.range("default_min", setting.default_min(), setting.least_min(), setting.most_min());
   for (int i = 0; i < setting.published_size(); ++i) {
     FieldCheck at = check.at("published", i);
     at.range("over_min", setting.published(i).over_min(), 0, 240);

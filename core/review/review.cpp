@@ -1,6 +1,8 @@
 #include "core/review/review.h"
 
 #include <algorithm>
+#include <iterator>
+#include <map>
 #include <numeric>
 #include <optional>
 #include <set>
@@ -56,9 +58,36 @@ std::vector<std::size_t> daysOf(const v1::Schedule& schedule) {
   return days;
 }
 
+// Days from one strength day of a muscle to its next, over the week and into the next one.
+int shortestGap(const std::set<std::size_t>& days) {
+  constexpr int kWeek = 7;
+  int shortest = kWeek;
+  for (auto day = days.begin(); day != days.end(); ++day) {
+    const auto next = std::next(day);
+    const int to = static_cast<int>(next == days.end() ? *days.begin() + kWeek : *next);
+    shortest = std::min(shortest, to - static_cast<int>(*day));
+  }
+  return shortest;
+}
+
 struct Week {
   std::array<double, 7> minutes{};
   std::array<int, 7> exercises{};
+  std::map<std::string, std::set<std::size_t>> strength_days;  // by muscle
+
+  void addStrength(const v1::Entry& entry, const Catalogue& catalogue) {
+    const v1::Exercise* exercise = catalogue.find(entry.exercise_id(), entry.exercise_revision());
+    if (exercise == nullptr || exercise->purpose() != v1::PURPOSE_STRENGTH) return;
+    for (const std::string& muscle : exercise->muscles()) {
+      for (const std::size_t day : daysOf(entry.schedule())) strength_days[muscle].insert(day);
+    }
+  }
+  // nullopt without strength work.
+  std::optional<int> muscleGap() const {
+    std::optional<int> gap;
+    for (const auto& [muscle, days] : strength_days) gap = std::min(gap.value_or(7), shortestGap(days));
+    return gap;
+  }
 
   void add(const v1::Entry& entry, std::int64_t total_ms) {
     const double minutes_a_day =
@@ -93,6 +122,7 @@ RuleFacts programmeFacts(const v1::Programme& draft, const Week& week, const std
   facts["programme.minutes_per_day"] = number(*std::max_element(week.minutes.begin(), week.minutes.end()));
   facts["programme.days"] = number(
       static_cast<double>(*parseLocalDay(draft.end_day()) - *parseLocalDay(draft.effective_day()) + 1));
+  if (const auto gap = week.muscleGap()) facts["programme.muscle_gap_days"] = number(*gap);
   if (draft.has_thresholds()) {
     facts["programme.pain_stop"] = number(draft.thresholds().pain_stop_0_10());
     facts["programme.pain_rise"] = number(draft.thresholds().pain_rise_0_10());
@@ -150,6 +180,7 @@ absl::StatusOr<Review> reviewProgramme(const v1::Programme& draft, const v1::Per
     review.entries.push_back(reviewEntry(entry, person, catalogue, rules, language));
     const EntryReview& one = review.entries.back();
     week.add(entry, one.total_ms);
+    week.addStrength(entry, catalogue);
     review.may_sign = review.may_sign && one.problem.empty() && maySign(one.findings);
   }
   review.minutes_by_weekday = week.minutes;

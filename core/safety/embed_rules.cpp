@@ -21,16 +21,21 @@ void writeBytes(std::ostream& out, const std::string& name, const std::string& b
 }  // namespace
 
 int main(int argc, char** argv) {
-  if (argc != 3) {
-    std::cerr << "usage: newel_embed_rules FOLDER OUTPUT.cpp\n";
+  if (argc != 4) {
+    std::cerr << "usage: newel_embed_rules FOLDER CATALOGUE OUTPUT.cpp\n";
     return 2;
   }
-  const auto set = newel::loadRules(argv[1]);
+  const auto catalogue = newel::Catalogue::load(argv[2]);
+  if (!catalogue.ok()) {
+    std::cerr << std::string(catalogue.status().message()) << "\n";
+    return 1;
+  }
+  const auto set = newel::loadRules(argv[1], *catalogue);
   if (!set.ok()) {
     std::cerr << std::string(set.status().message()) << "\n";
     return 1;
   }
-  std::ofstream out(argv[2], std::ios::binary | std::ios::trunc);
+  std::ofstream out(argv[3], std::ios::binary | std::ios::trunc);
   out << "// Written by newel_embed_rules.\n#include <cstddef>\n\nnamespace newel::embedded {\n"
       << "extern const unsigned char kRules[];\nextern const std::size_t kRulesSize;\n"
       << "extern const unsigned char kQuestions[];\nextern const std::size_t kQuestionsSize;\n";
@@ -39,7 +44,7 @@ int main(int argc, char** argv) {
   out << "}  // namespace newel::embedded\n";
   out.flush();
   if (!out) {
-    std::cerr << argv[2] << ": cannot be written\n";
+    std::cerr << argv[3] << ": cannot be written\n";
     return 1;
   }
   return 0;

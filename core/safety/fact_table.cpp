@@ -26,12 +26,14 @@ struct FactKind {
   std::set<std::string> words;  // empty: the fact carries no words, unless any_key
   bool any_key = false;         // words are ids that this table cannot know
   bool number = false;
+  bool tag = false;  // of an exercise: the catalogue knows which there are
 };
 
-FactKind words(std::set<std::string> list) { return {std::move(list), false, false}; }
-FactKind wordsAndNumber(std::set<std::string> list) { return {std::move(list), false, true}; }
-FactKind ids() { return {{}, true, false}; }
-FactKind number() { return {{}, false, true}; }
+FactKind words(std::set<std::string> list) { return {std::move(list), false, false, false}; }
+FactKind wordsAndNumber(std::set<std::string> list) { return {std::move(list), false, true, false}; }
+FactKind ids() { return {{}, true, false, false}; }
+FactKind tags() { return {{}, true, false, true}; }
+FactKind number() { return {{}, false, true, false}; }
 FactKind yesNo() { return words({"yes", "no"}); }
 FactKind answer() { return words({"yes", "no", "not-known"}); }
 
@@ -62,7 +64,7 @@ std::map<std::string, FactKind> personFacts() {
 std::map<std::string, FactKind> entryFacts() {
   return {
       {"exercise.id", ids()},
-      {"exercise.tag", words(knownTags())},
+      {"exercise.tag", tags()},
       {"exercise.position", words(wordsOf(v1::Position_descriptor()))},
       {"exercise.equipment", words(wordsOf(v1::Equipment_descriptor()))},
       {"exercise.purpose", words(wordsOf(v1::Purpose_descriptor()))},
@@ -71,6 +73,7 @@ std::map<std::string, FactKind> entryFacts() {
       {"exercise.both_sides", words(wordsOf(v1::BothSides_descriptor()))},
       {"exercise.dose_kind", words(wordsOf(v1::DoseKind_descriptor()))},
       {"exercise.leads", yesNo()},
+      {"exercise.own", yesNo()},
       {"entry.support", words(wordsOf(v1::Support_descriptor()))},
       {"entry.prosthesis", words(wordsOf(v1::ProsthesisUse_descriptor()) - "either")},
       {"entry.side_policy", words(wordsOf(v1::SidePolicy_descriptor()))},
@@ -93,7 +96,7 @@ std::map<std::string, FactKind> entryFacts() {
 
 std::map<std::string, FactKind> practiceFacts() {
   return {
-      {"today.tag", words(knownTags())},
+      {"today.tag", tags()},
       {"today.prosthesis", words(wordsOf(v1::ProsthesisUse_descriptor()) - "either")},
       {"today.entries", number()},
       {"stop.reason", words(wordsOf(v1::StopReason_descriptor()))},
@@ -115,6 +118,7 @@ std::map<std::string, FactKind> practiceFacts() {
       {"programme.exercises_per_day", number()},
       {"programme.minutes_per_day", number()},
       {"programme.minutes_rise_percent", number()},
+      {"programme.muscle_gap_days", number()},
       {"programme.days", number()},
       {"programme.pain_stop", number()},
       {"programme.pain_rise", number()},
@@ -147,39 +151,8 @@ std::string wordOf(const EnumDescriptor& type, int value) {
   return word;
 }
 
-const std::set<std::string>& knownTags() {
-  static const std::set<std::string> tags = {
-      "aerobic",
-      "back-arch",
-      "balance-challenge",
-      "band-on-limb",
-      "breath-hold-risk",
-      "clinic-only",
-      "face-down",
-      "floor",
-      "hands-load",
-      "high-impact",
-      "knee-load",
-      "kneeling",
-      "limb-end-pressure",
-      "lying-on-side",
-      "needs-chairs",
-      "needs-rail",
-      "needs-stable-chair",
-      "obstacle",
-      "outdoors",
-      "prosthesis-load",
-      "ramp",
-      "rolling",
-      "single-leg",
-      "skin-care",
-      "stairs",
-      "standing",
-      "trunk-flexion",
-      "turning",
-      "water",
-  };
-  return tags;
+bool isTag(const std::string& word, const Catalogue& catalogue) {
+  return !catalogue.phrase("tag." + word, "en").empty();
 }
 
 const std::vector<std::string>& factNames() {
@@ -191,10 +164,11 @@ const std::vector<std::string>& factNames() {
   return names;
 }
 
-std::string whyNotWord(const std::string& fact, const std::string& word) {
+std::string whyNotWord(const std::string& fact, const std::string& word, const Catalogue& catalogue) {
   const auto found = table().find(fact);
   if (found == table().end()) return "there is no fact \"" + fact + "\"";
   const FactKind& kind = found->second;
+  if (kind.tag && !isTag(word, catalogue)) return "there is no tag \"" + word + "\"";
   if (kind.any_key || kind.words.contains(word)) return "";
   if (kind.words.empty()) return "\"" + fact + "\" is a number and has no words";
   return "\"" + fact + "\" is never \"" + word + "\"";

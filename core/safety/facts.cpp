@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/records/check.h"
+
 namespace newel {
 namespace {
 
@@ -137,6 +139,7 @@ RuleFacts factsOf(const v1::Entry& entry, const v1::Exercise& exercise) {
   facts["exercise.both_sides"] = word(wordOf(*v1::BothSides_descriptor(), exercise.both_sides()));
   facts["exercise.dose_kind"] = word(wordOf(*v1::DoseKind_descriptor(), exercise.dose_kind()));
   facts["exercise.leads"] = yesNo(needsToKnowTheStrongLeg(exercise));
+  facts["exercise.own"] = yesNo(isOwnExerciseId(exercise.id()));
   facts["entry.support"] = word(wordOf(*v1::Support_descriptor(), entry.support()));
   facts["entry.prosthesis"] = word(wordOf(*v1::ProsthesisUse_descriptor(), entry.prosthesis()));
   facts["entry.side_policy"] = word(wordOf(*v1::SidePolicy_descriptor(), entry.side_policy()));

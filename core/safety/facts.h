@@ -38,7 +38,7 @@ RuleFacts factsOf(const v1::Person& person);
 
 // exercise.id, exercise.tag, exercise.position, exercise.equipment, exercise.purpose, exercise.usual_level,
 // exercise.least_mobility (number and word), exercise.both_sides, exercise.dose_kind, exercise.leads (yes: a
-// phase needs to know which leg is sound or stronger), entry.support, entry.prosthesis, entry.side_policy,
+// phase needs to know which leg is sound or stronger), exercise.own (yes: written by the clinic), entry.support, entry.prosthesis, entry.side_policy,
 // entry.hold_s, entry.sets, entry.repetitions, entry.minutes, entry.passes, entry.pain_stop, entry.pain_rise
 // (numbers; absent where the dose or the entry has none).
 RuleFacts factsOf(const v1::Entry& entry, const v1::Exercise& exercise);
@@ -89,11 +89,11 @@ RuleFacts merged(const std::vector<RuleFacts>& parts);
 const std::vector<std::string>& factNames();
 
 // Empty when a rule may look for `word` in `fact`; otherwise why not. `fact` is not an answer.
-std::string whyNotWord(const std::string& fact, const std::string& word);
+std::string whyNotWord(const std::string& fact, const std::string& word, const Catalogue& catalogue);
 // Empty when a rule may compare the number of `fact`; otherwise why not.
 std::string whyNotNumber(const std::string& fact);
 
-// What exercises are tagged with. A tag outside this list can be in no rule.
-const std::set<std::string>& knownTags();
+// True when exercises can be tagged so: the catalogue has a phrase "tag.<word>" for it. A tag is data.
+bool isTag(const std::string& word, const Catalogue& catalogue);
 
 }  // namespace newel

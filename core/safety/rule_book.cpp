@@ -2,8 +2,9 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <utility>
 
-#include "core/safety/rule_loading.h"
+#include "core/safety/rule_settings.h"
 
 namespace newel {
 
@@ -17,17 +18,19 @@ extern const std::size_t kQuestionsSize;
 
 namespace {
 
-const v1::RuleWords& wordsIn(const v1::Rule& rule, const std::string& language) {
-  const auto found = rule.words().find(language);
-  return found == rule.words().end() ? rule.words().at("en") : found->second;
+template <typename Words>
+const typename Words::mapped_type& wordsIn(const Words& words, const std::string& language) {
+  auto found = words.find(language);
+  if (found == words.end()) found = words.find(language.substr(0, language.find('-')));
+  return found == words.end() ? words.at("en") : found->second;
 }
 
-v1::Finding findingOf(const v1::Rule& rule, const std::string& language) {
+v1::Finding findingOf(const v1::Rule& rule, const std::string& language, const std::string& therapist) {
   v1::Finding finding;
   finding.set_rule_id(rule.id());
   finding.set_effect(rule.effect());
-  finding.set_therapist(wordsIn(rule, "en").therapist());
-  finding.set_person(wordsIn(rule, language).person());
+  finding.set_therapist(wordsIn(rule.words(), therapist).therapist());
+  finding.set_person(wordsIn(rule.words(), language).person());
   *finding.mutable_sources() = rule.sources();
   finding.set_emergency_first(rule.emergency_first());
   *finding.mutable_leave_out_tags() = rule.leave_out_tags();
@@ -50,7 +53,7 @@ bool numberHolds(const v1::RuleNumber& test, double value) {
       return value <= test.at_most();
     case v1::RuleNumber::kUnder:
       return value < test.under();
-    case v1::RuleNumber::BOUND_NOT_SET:
+    default:  // none, or a setting that with() has not replaced
       break;
   }
   return false;
@@ -93,28 +96,44 @@ const RuleBook& RuleBook::builtIn() {
         questions.ParseFromArray(embedded::kQuestions, static_cast<int>(embedded::kQuestionsSize));
     // A program without its rules must not go on: nothing would be refused.
     if (!parsed) std::abort();
-    RuleBook made;
-    made.m_rules.assign(rules.rules().begin(), rules.rules().end());
-    made.m_questions.assign(questions.questions().begin(), questions.questions().end());
-    return made;
+    return made({std::move(rules), std::move(questions)}, usualSettings(Catalogue::builtIn()), "en");
   }();
   return book;
 }
 
-absl::StatusOr<RuleBook> RuleBook::load(const std::string& folder) {
-  const auto set = loadRules(folder);
+absl::StatusOr<RuleBook> RuleBook::load(const std::string& folder, const Catalogue& catalogue) {
+  auto set = loadRules(folder, catalogue);
   if (!set.ok()) return set.status();
+  return made(*std::move(set), usualSettings(catalogue), "en");
+}
+
+RuleBook RuleBook::with(const SettingValues& settings, const std::string& therapist_language) const {
+  return made(m_written, settings, therapist_language);
+}
+
+RuleBook RuleBook::made(RuleSet set, const SettingValues& settings, const std::string& therapist_language) {
   RuleBook book;
-  book.m_rules.assign(set->rules.rules().begin(), set->rules.rules().end());
-  book.m_questions.assign(set->questions.questions().begin(), set->questions.questions().end());
+  const RuleSet filled = withValues(set, settings);
+  book.m_written = std::move(set);
+  book.m_therapist_language = therapist_language;
+  book.m_rules.assign(filled.rules.rules().begin(), filled.rules.rules().end());
+  book.m_questions.assign(filled.questions.questions().begin(), filled.questions.questions().end());
   return book;
+}
+
+const v1::QuestionWords& wordsOf(const v1::ReadyQuestion& question, const std::string& language) {
+  return wordsIn(question.words(), language);
+}
+
+const std::string& wordsOf(const v1::ReadyChoice& choice, const std::string& language) {
+  return wordsIn(choice.words(), language);
 }
 
 std::vector<v1::Finding> RuleBook::findings(v1::Stage stage, const RuleFacts& facts,
                                             const std::string& language) const {
   std::vector<v1::Finding> found;
   for (const auto& rule : m_rules) {
-    if (rule.stage() == stage && holds(rule.when(), facts)) found.push_back(findingOf(rule, language));
+    if (rule.stage() == stage && holds(rule.when(), facts)) found.push_back(findingOf(rule, language, m_therapist_language));
   }
   std::stable_sort(found.begin(), found.end(), before);
   return found;

@@ -9,10 +9,12 @@
 #include <vector>
 
 #include "core/library/catalogue.h"
+#include "core/library/settings.h"
 #include "core/records/practice.pb.h"
 #include "core/records/programme.pb.h"
 #include "core/records/rule.pb.h"
 #include "core/safety/facts.h"
+#include "core/safety/rule_loading.h"
 
 namespace newel {
 
@@ -27,14 +29,19 @@ inline constexpr std::size_t kMostQuestions = 5;
 class RuleBook {
  public:
   static const RuleBook& builtIn();  // compiled in; the build fails on a bad rule
-  // Every "*.textproto" under `folder`/rules and `folder`/questions. kInvalidArgument with file, line and
-  // reason; kNotFound when a folder is missing or empty.
-  static absl::StatusOr<RuleBook> load(const std::string& folder);
+  // Every "*.textproto" under `folder`/rules, `folder`/questions and `folder`/words/<language>, with the usual
+  // settings of `catalogue`. kInvalidArgument with file, line and reason; kNotFound when one of the first two
+  // folders is missing or empty.
+  static absl::StatusOr<RuleBook> load(const std::string& folder,
+                                       const Catalogue& catalogue = Catalogue::builtIn());
+
+  // The same rules with a clinic's settings (core/library/settings.h) in their bounds and words, and with the
+  // therapist's words in `therapist_language` where the rules have it.
+  RuleBook with(const SettingValues& settings, const std::string& therapist_language = "en") const;
 
   // Prescribing: what the rules say about one entry for one person, BLOCK first, then ASK, CAUTION, NOTE; an
   // ASK with an override in the entry carries its reason. kNotFound when the exercise is not in `catalogue`.
-  // Words for the person are in person.language() where the rule has them, else English; words for the
-  // therapist are English.
+  // Words for the person are in person.language() or its base language where the rules have it, else English.
   absl::StatusOr<std::vector<v1::Finding>> check(const v1::Entry& entry, const v1::Person& person,
                                                  const Catalogue& catalogue) const;
   // Over a whole programme; `facts` carries programme.* (entries, minutes_per_day ...) and person.*, see
@@ -58,9 +65,18 @@ class RuleBook {
   std::vector<v1::Finding> findings(v1::Stage stage, const RuleFacts& facts,
                                     const std::string& language) const;
 
+  static RuleBook made(RuleSet set, const SettingValues& settings, const std::string& therapist_language);
+
+  RuleSet m_written;  // settings still by their names
+  std::string m_therapist_language = "en";
   std::vector<v1::Rule> m_rules;
   std::vector<v1::ReadyQuestion> m_questions;
 };
+
+// The question's words, and a choice's, in `language`, its base language, or English. A language is whole over
+// all rules and questions, so words of two languages never meet on one screen.
+const v1::QuestionWords& wordsOf(const v1::ReadyQuestion& question, const std::string& language);
+const std::string& wordsOf(const v1::ReadyChoice& choice, const std::string& language);
 
 // True when nothing blocks and every ask has a written reason.
 bool maySign(const std::vector<v1::Finding>& findings);

@@ -48,12 +48,13 @@ WearLibrary WearLibrary::fromFile(const v1::WearFile& file) {
   return library;
 }
 
-v1::WearPlan draftPlan(const v1::WearExample& example, const v1::RednessSetting& redness) {
+v1::WearPlan draftPlan(const v1::WearExample& example, const v1::RednessSetting& redness,
+                       std::uint32_t redness_min) {
   v1::WearPlan plan;
   *plan.mutable_steps() = example.steps();
   plan.set_off_min(example.off_min());
   plan.set_grace_min(example.grace_min());
-  plan.set_redness_min(redness.default_min());
+  plan.set_redness_min(redness_min);
   plan.set_redness_action(redness.default_action());
   return plan;
 }

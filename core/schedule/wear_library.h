@@ -4,6 +4,7 @@
 
 #include <absl/status/statusor.h>
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -32,8 +33,9 @@ class WearLibrary {
   v1::RednessSetting m_redness;
 };
 
-// A plan's steps, breaks, grace and redness from an example and the clinic's setting. Person, clinic, days
-// and signature are for the therapist to add.
-v1::WearPlan draftPlan(const v1::WearExample& example, const v1::RednessSetting& redness);
+// A plan's steps, breaks, grace and redness from an example; `redness_min` is the clinic's setting
+// "redness-minutes". Person, clinic, days and signature are for the therapist to add.
+v1::WearPlan draftPlan(const v1::WearExample& example, const v1::RednessSetting& redness,
+                       std::uint32_t redness_min);
 
 }  // namespace newel

@@ -3,6 +3,7 @@
 #include <ostream>
 
 #include "core/records/check.h"
+#include "core/library/catalogue.h"
 #include "core/schedule/wear_library.h"
 #include "core/schedule/wear_plan.h"
 #include "core/time/local_day.h"
@@ -76,6 +77,9 @@ void printDays(const std::vector<WearDay>& days, std::ostream& out) {
   table.print(out);
 }
 
+// The build proves that the catalogue has every setting that rules name, this one among them.
+const v1::SettingKind& rednessMinutes() { return *Catalogue::builtIn().setting("redness-minutes"); }
+
 }  // namespace
 
 int runWearExamples(const std::string& folder, const std::string& language, Output output) {
@@ -97,8 +101,9 @@ int runWearExamples(const std::string& folder, const std::string& language, Outp
     for (const auto& source : example.sources()) output.out << "  " << sourceText(source) << '\n';
   }
   const auto& redness = library->redness();
-  output.out << "redness: " << redness.default_min() << " min unless the clinic sets " << redness.least_min()
-             << " to " << redness.most_min() << '\n';
+  const v1::SettingKind& minutes = rednessMinutes();
+  output.out << "redness: " << minutes.usual() << " min unless the clinic sets " << minutes.least() << " to "
+             << minutes.most() << '\n';
   for (const auto& rule : redness.published()) {
     output.out << "  " << rednessText(rule) << ": " << rule.action() << " (" << sourceText(rule.source())
                << ")\n";
@@ -115,7 +120,7 @@ int runWearDraft(const std::string& folder, const std::string& example, Output o
     for (const auto& one : library->examples()) ids += (ids.empty() ? "" : ", ") + one.id();
     return complain(output.err, absl::NotFoundError("\"" + example + "\" is none of " + ids));
   }
-  const v1::WearPlan plan = draftPlan(*found, library->redness());
+  const v1::WearPlan plan = draftPlan(*found, library->redness(), rednessMinutes().usual());
   if (output.json) {
     printJson(jsonOf(plan), output.out);
     return kFine;

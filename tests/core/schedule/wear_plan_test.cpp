@@ -10,6 +10,7 @@
 #include <iterator>
 #include <set>
 
+#include "core/library/catalogue.h"
 #include "core/schedule/wear_library.h"
 #include "core/time/local_day.h"
 
@@ -123,16 +124,18 @@ TEST(WearExamples, rednessDefaultIsTheCautiousEndWithThePublishedRangeBesideIt) 
   // Pages say 10 (recalled), 15 to 20, 20 to 30 and 30 minutes; the cautious default is 15 to 20 with stop
   // and call (common practice, no source).
   const auto& setting = WearLibrary::builtIn().redness();
-  EXPECT_EQ(setting.default_min(), 15U);
   EXPECT_EQ(setting.default_action(), v1::REDNESS_ACTION_STAY_OFF);
-  EXPECT_EQ(setting.least_min(), 10U);
-  EXPECT_EQ(setting.most_min(), 30U);
+  const v1::SettingKind* minutes = Catalogue::builtIn().setting("redness-minutes");
+  ASSERT_NE(minutes, nullptr);
+  EXPECT_EQ(minutes->usual(), 15U);
+  EXPECT_EQ(minutes->least(), 10U);
+  EXPECT_EQ(minutes->most(), 30U);
   EXPECT_EQ(setting.published_size(), 5);
 }
 
 TEST(WearExamples, becomePlansWithTheClinicsSetting) {
   const auto& library = WearLibrary::builtIn();
-  const auto draft = draftPlan(*library.find("slow"), library.redness());
+  const auto draft = draftPlan(*library.find("slow"), library.redness(), 15);
   EXPECT_EQ(draft.steps_size(), 9);
   EXPECT_EQ(draft.redness_min(), 15U);
   EXPECT_EQ(draft.redness_action(), v1::REDNESS_ACTION_STAY_OFF);
