@@ -202,19 +202,18 @@ absl::StatusOr<v1::Timeline> compileTimeline(const v1::Entry& entry, const v1::P
     return absl::NotFoundError("exercise_id: no " + entry.exercise_id() + " revision " +
                                std::to_string(entry.exercise_revision()));
   if (const absl::Status status = checkOffered(entry, *exercise); !status.ok()) return status;
-  const v1::ExerciseWords* words = wordsOrEnglish(catalogue, exercise->id(), language);
+  const v1::ExerciseWords* words = wordsOrEnglish(catalogue, exercise->id(), language, exercise->revision());
   if (words == nullptr) return absl::NotFoundError("exercise_id: no words for " + exercise->id());
   if (const absl::Status status = checkMeaning(entry, *exercise, *words, person); !status.ok()) return status;
   absl::StatusOr<v1::Timeline> timeline = compileIn(entry, *exercise, *words, person, catalogue);
-  const v1::ExerciseWords* english = catalogue.words(exercise->id(), "en");
+  const v1::ExerciseWords* english = catalogue.words(exercise->id(), "en", exercise->revision());
   // A language that cannot say all of it says none of it.
   if (!timeline.ok() && english != nullptr && english != words) {
     words = english;
     timeline = compileIn(entry, *exercise, *words, person, catalogue);
   }
   if (!timeline.ok()) return timeline.status();
-  const std::string base = language.substr(0, language.find('-'));
-  timeline->set_fell_back(words->language() != language && words->language() != base);
+  timeline->set_fell_back(!servesLanguage(words->language(), language));
   return timeline;
 }
 

@@ -67,6 +67,10 @@ absl::Status check(const v1::ClinicCard& card) {
   check.text("phone", card.phone(), 1, 60);
   check.text("hours", card.hours(), 0, 400);
   check.text("emergency_number", card.emergency_number(), 1, 20);
+  if (card.has_settings()) {
+    const absl::Status settings = newel::check(card.settings());
+    check.that(settings.ok(), "settings", std::string(settings.message()));
+  }
   return check.status();
 }
 

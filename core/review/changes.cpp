@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/library/wording.h"
 #include "core/review/review.h"
 #include "core/safety/facts.h"
 
@@ -17,11 +18,9 @@ const v1::Entry* find(const v1::Programme& programme, const std::string& id) {
 }
 
 std::string titleOf(const v1::Entry& entry, const Catalogue& catalogue, const std::string& language) {
-  for (const std::string& wanted : {language, std::string("en")}) {
-    const v1::ExerciseWords* words = catalogue.words(entry.exercise_id(), wanted);
-    if (words != nullptr) return words->title();
-  }
-  return entry.exercise_id();
+  const v1::ExerciseWords* words =
+      wordsOrEnglish(catalogue, entry.exercise_id(), language, entry.exercise_revision());
+  return words == nullptr ? entry.exercise_id() : words->title();
 }
 
 std::string spaced(std::string word) {
@@ -173,6 +172,35 @@ void compareEntries(const v1::Entry& before, const v1::Entry& now, Changes& chan
   if (before.note() != now.note()) changes.say("the therapist's note has changed");
 }
 
+std::string cardTitle(const v1::AdviceEntry& card, const Catalogue& catalogue, const std::string& language) {
+  const v1::AdviceWords* words = cardWordsOrEnglish(catalogue, card.card_id(), language);
+  return words == nullptr ? card.card_id() : words->title();
+}
+
+const v1::AdviceEntry* findCard(const v1::Programme& programme, const std::string& card_id) {
+  for (const auto& card : programme.cards()) {
+    if (card.card_id() == card_id) return &card;
+  }
+  return nullptr;
+}
+
+void compareCards(const v1::Programme& last, const v1::Programme& draft, const Catalogue& catalogue,
+                  const std::string& language, std::vector<std::string>& sentences) {
+  for (const auto& card : draft.cards()) {
+    const std::string title = cardTitle(card, catalogue, language);
+    const v1::AdviceEntry* before = findCard(last, card.card_id());
+    if (before == nullptr) {
+      sentences.push_back("New card: " + title + ".");
+    } else if (!MessageDifferencer::Equals(before->days(), card.days()) || before->note() != card.note()) {
+      sentences.push_back("The card has changed: " + title + ".");
+    }
+  }
+  for (const auto& card : last.cards()) {
+    if (findCard(draft, card.card_id()) == nullptr)
+      sentences.push_back("No longer: " + cardTitle(card, catalogue, language) + ".");
+  }
+}
+
 }  // namespace
 
 std::vector<std::string> changesBetween(const v1::Programme& last, const v1::Programme& draft,
@@ -198,6 +226,7 @@ std::vector<std::string> changesBetween(const v1::Programme& last, const v1::Pro
                         " of 10, or " + std::to_string(draft.thresholds().pain_rise_0_10()) +
                         " more than at the start.");
   }
+  compareCards(last, draft, catalogue, language, sentences);
   if (last.advice() != draft.advice()) sentences.emplace_back("The general advice has changed.");
   return sentences;
 }

@@ -205,6 +205,18 @@ std::vector<Occasion> dueOn(const v1::Programme& programme, absl::CivilDay day,
   return due;
 }
 
+std::vector<std::string> cardsDueOn(const v1::Programme& programme, absl::CivilDay day) {
+  std::vector<std::string> ids;
+  const auto first = parseLocalDay(programme.effective_day());
+  const auto last = parseLocalDay(programme.end_day());
+  if (!first.ok() || !last.ok() || day < *first || day > *last) return ids;
+  for (const v1::AdviceEntry& card : programme.cards()) {
+    const auto& days = card.days().days();
+    if (std::find(days.begin(), days.end(), weekdayOf(day)) != days.end()) ids.push_back(card.card_id());
+  }
+  return ids;
+}
+
 absl::Time reminderInstant(const Occasion& occasion, absl::TimeZone zone) {
   const auto day = parseLocalDay(occasion.ref.local_day());
   if (!day.ok()) return absl::InfiniteFuture();

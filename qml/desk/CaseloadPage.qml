@@ -80,6 +80,17 @@ FocusScope {
                 edge: Theme.rail
                 onClicked: page.desk.openNewPerson()
             }
+
+            SmallButton {
+                text: qsTr("Our exercises")
+                Accessible.name: qsTr("Exercises that this clinic wrote")
+                onClicked: page.desk.openOwnExercises()
+            }
+
+            SmallButton {
+                text: qsTr("Clinic settings")
+                onClicked: page.desk.openClinicSettings()
+            }
         }
 
         Problem {

@@ -87,6 +87,11 @@ Column {
         }
     }
 
+    AdviceCards {
+        width: parent.width
+        draft: whole.draft
+    }
+
     Heading {
         width: parent.width
         text: qsTr("Against the last programme")

@@ -7,6 +7,7 @@
 #include <QtCore/QString>
 
 #include "core/library/catalogue.h"
+#include "core/library/settings.h"
 #include "core/records/identity.pb.h"
 #include "core/records/random.h"
 #include "core/safety/rule_book.h"
@@ -21,6 +22,7 @@ struct DeskContext {
   Random* random = nullptr;
   const Catalogue* catalogue = nullptr;
   const RuleBook* rules = nullptr;
+  SettingValues settings;  // the clinic's, or the usual ones
   HubWorker* worker = nullptr;
   QString data_folder;
   absl::TimeZone zone;    // where this desk is

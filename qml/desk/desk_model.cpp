@@ -34,6 +34,9 @@ DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const Q
       m_pairing(context),
       m_done(context),
       m_hold(context),
+      m_content(context),
+      m_own(context, m_content),
+      m_clinic_settings(context, m_content),
       m_sheets_folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)) {
   m_sign_in.setAddress(settings.address);
   m_sign_in.setFingerprint(settings.fingerprint);
@@ -61,8 +64,13 @@ DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const Q
     say(lifted ? tr("The hold is lifted.")
                : tr("The hold order is sent. It counts when it shows as arrived."));
   });
+  connect(&m_own, &OwnExerciseModel::saved, this,
+          [this](const QString& title) { say(tr("Kept: %1. It is in the catalogue now.").arg(title)); });
+  connect(&m_clinic_settings, &ClinicSettingsModel::saved, this,
+          [this] { say(tr("Settings saved. Phones get them when they next reach the hub.")); });
   connect(m_context.worker, &HubWorker::busyChanged, this, &DeskModel::busyChanged);
   connect(m_context.worker, &HubWorker::nudged, this, [this](const QString& person_id) {
+    if (person_id.isEmpty() && m_signed_in) readLibrary();  // anybody's: it may be the clinic's own
     m_caseload.nudge(person_id.toStdString());
     m_person.nudge(person_id.toStdString());
   });
@@ -89,7 +97,9 @@ QString DeskModel::pageName() const {
 }
 
 QString DeskModel::backWords() const {
-  if (m_page == PersonPage || (m_page == PersonEditPage && m_form.isNew())) return tr("Caseload");
+  if (m_page == PersonPage || m_page == OwnExercisePage || m_page == ClinicSettingsPage ||
+      (m_page == PersonEditPage && m_form.isNew()))
+    return tr("Caseload");
   return m_page == SignPage ? tr("Programme") : tr("Person");
 }
 
@@ -115,10 +125,37 @@ void DeskModel::signedInAs(const v1::SignInReply& reply) {
         return true;
       },
       [](bool) {});
+  m_content.takeSettings(reply.clinic().settings());
+  readLibrary();
   m_sign_in.say(QString());
   m_caseload.reload();
   show(CaseloadPage);
   emit sessionChanged();
+}
+
+// What the clinic has written and set. A desk that could not read it works with what it had.
+void DeskModel::readLibrary() {
+  struct Library {
+    absl::StatusOr<std::vector<v1::OwnExercise>> own;
+    absl::StatusOr<v1::ClinicCard> clinic;
+  };
+  m_context.worker->run(
+      this, tr("Reading the clinic's exercises"),
+      [](DeskClient* client) -> Library {
+        const absl::Status none = absl::UnauthenticatedError("not signed in");
+        if (client == nullptr) return {none, none};
+        return {client->ownExercises(), client->clinic()};
+      },
+      [this](const Library& library) {
+        if (library.own.ok()) m_content.takeOwn(*library.own);
+        if (library.clinic.ok()) {
+          m_context.clinic = *library.clinic;
+          m_content.takeSettings(library.clinic->settings());
+        }
+        emit m_own.changed();
+        if (m_page != ClinicSettingsPage) m_clinic_settings.begin();
+      },
+      HubWorker::Turn::Later);
 }
 
 void DeskModel::sessionEnded() {
@@ -131,6 +168,7 @@ void DeskModel::sessionEnded() {
   m_caseload.clear();
   m_person.close();
   m_context.therapist.Clear();
+  m_content.forget();
   m_sign_in.say(tr("Your sign-in has ended. Sign in again; drafts are kept on this desk."));
   emit sessionChanged();
 }
@@ -159,6 +197,7 @@ void DeskModel::signOut() {
   m_caseload.clear();
   m_person.close();
   m_context.therapist.Clear();
+  m_content.forget();
   m_context.worker->run(
       this, tr("Signing out"),
       [worker = m_context.worker](DeskClient* client) -> absl::Status {
@@ -227,6 +266,18 @@ void DeskModel::openHold() {
   show(HoldPage);
 }
 
+void DeskModel::openOwnExercises() {
+  if (!m_signed_in) return;
+  m_own.begin();
+  show(OwnExercisePage);
+}
+
+void DeskModel::openClinicSettings() {
+  if (!m_signed_in) return;
+  m_clinic_settings.begin();
+  show(ClinicSettingsPage);
+}
+
 void DeskModel::openLift(const QString& hold_id) {
   if (!m_person.loaded()) return;
   m_hold.beginLift(m_person.file(), hold_id.toStdString());
@@ -251,6 +302,16 @@ void DeskModel::back() {
     case DonePage:
     case HoldPage:
       show(PersonPage);
+      break;
+    case OwnExercisePage:
+      if (m_own.writing()) {
+        m_own.close();
+      } else {
+        show(CaseloadPage);
+      }
+      break;
+    case ClinicSettingsPage:
+      show(CaseloadPage);
       break;
     case SignInPage:
     case CaseloadPage:

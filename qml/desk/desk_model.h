@@ -9,6 +9,8 @@
 #include <QtCore/QTimer>
 
 #include "qml/desk/caseload_model.h"
+#include "qml/desk/clinic_settings_model.h"
+#include "qml/desk/desk_content.h"
 #include "qml/desk/desk_context.h"
 #include "qml/desk/desk_settings.h"
 #include "qml/desk/done_model.h"
@@ -16,6 +18,7 @@
 #include "qml/desk/entry_model.h"
 #include "qml/desk/hold_model.h"
 #include "qml/desk/hub_worker.h"
+#include "qml/desk/own_exercise_model.h"
 #include "qml/desk/pairing_model.h"
 #include "qml/desk/person_form_model.h"
 #include "qml/desk/person_model.h"
@@ -50,6 +53,8 @@ class DeskModel : public QObject {
   Q_PROPERTY(newel::desk::PairingModel* pairing READ pairing CONSTANT)
   Q_PROPERTY(newel::desk::DoneModel* done READ done CONSTANT)
   Q_PROPERTY(newel::desk::HoldModel* hold READ hold CONSTANT)
+  Q_PROPERTY(newel::desk::OwnExerciseModel* ownExercises READ ownExercises CONSTANT)
+  Q_PROPERTY(newel::desk::ClinicSettingsModel* clinicSettings READ clinicSettings CONSTANT)
 
  public:
   enum Page {
@@ -61,7 +66,9 @@ class DeskModel : public QObject {
     SignPage,
     PairingPage,
     DonePage,
-    HoldPage
+    HoldPage,
+    OwnExercisePage,
+    ClinicSettingsPage
   };
   Q_ENUM(Page)
 
@@ -90,6 +97,8 @@ class DeskModel : public QObject {
   PairingModel* pairing() { return &m_pairing; }
   DoneModel* done() { return &m_done; }
   HoldModel* hold() { return &m_hold; }
+  OwnExerciseModel* ownExercises() { return &m_own; }
+  ClinicSettingsModel* clinicSettings() { return &m_clinic_settings; }
 
   Q_INVOKABLE void openPerson(const QString& person_id);
   Q_INVOKABLE void openNewPerson();
@@ -99,6 +108,8 @@ class DeskModel : public QObject {
   Q_INVOKABLE void openPairing();
   Q_INVOKABLE void openDone();
   Q_INVOKABLE void openHold();
+  Q_INVOKABLE void openOwnExercises();
+  Q_INVOKABLE void openClinicSettings();
   Q_INVOKABLE void openLift(const QString& hold_id);
   Q_INVOKABLE void back();
   Q_INVOKABLE void signOut();
@@ -124,6 +135,7 @@ class DeskModel : public QObject {
   void signedInAs(const v1::SignInReply& reply);
   void sessionEnded();
   void checkSession();
+  void readLibrary();
   void gotFile();
   void say(const QString& words);
   QString sheetFile(const QString& kind);
@@ -141,6 +153,9 @@ class DeskModel : public QObject {
   PairingModel m_pairing;
   DoneModel m_done;
   HoldModel m_hold;
+  DeskContent m_content;
+  OwnExerciseModel m_own;
+  ClinicSettingsModel m_clinic_settings;
   Page m_page = SignInPage;
   bool m_signed_in = false;
   QString m_session_words;

@@ -84,7 +84,7 @@ void DraftModel::begin(std::shared_ptr<const PersonFile> file) {
           "A draft kept here could not be read and was set aside. This one begins from the last programme.");
     }
     m_draft.begin(
-        startingDraft(last, m_file->person.id(), m_file->person.zone(), todayOf(*m_file, m_context.now())),
+        startingDraft(last, m_context.settings, m_file->person.id(), m_file->person.zone(), todayOf(*m_file, m_context.now())),
         base);
   }
   m_catalogue.setFilter(QString());
@@ -219,7 +219,7 @@ void DraftModel::redo() {
 
 void DraftModel::startAgain() {
   if (!m_file) return;
-  const v1::Programme fresh = startingDraft(lastProgramme(*m_file), m_file->person.id(),
+  const v1::Programme fresh = startingDraft(lastProgramme(*m_file), m_context.settings, m_file->person.id(),
                                             m_file->person.zone(), todayOf(*m_file, m_context.now()));
   m_notice.clear();
   m_selected = fresh.entries().empty() ? -1 : 0;

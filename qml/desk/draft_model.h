@@ -37,6 +37,8 @@ class DraftModel : public QObject {
   Q_PROPERTY(QString effectiveDayProblem READ effectiveDayProblem NOTIFY changed)
   Q_PROPERTY(QString endDayProblem READ endDayProblem NOTIFY changed)
   Q_PROPERTY(QString advice READ advice NOTIFY changed)
+  // {id, title, why, sent, days, note} of every card of advice there is.
+  Q_PROPERTY(QVariantList cards READ cards NOTIFY changed)
   Q_PROPERTY(int painStop READ painStop NOTIFY changed)
   Q_PROPERTY(int painRise READ painRise NOTIFY changed)
   Q_PROPERTY(QVariantList minutes READ minutes NOTIFY changed)  // Monday first
@@ -78,6 +80,7 @@ class DraftModel : public QObject {
   QString effectiveDayProblem() const;
   QString endDayProblem() const;
   QString advice() const;
+  QVariantList cards() const;
   int painStop() const;
   int painRise() const;
   QVariantList minutes() const;
@@ -101,6 +104,9 @@ class DraftModel : public QObject {
   Q_INVOKABLE void setEndDay(const QString& day);
   Q_INVOKABLE void setWeeks(int weeks);  // end day from the first day
   Q_INVOKABLE void setAdvice(const QString& advice);
+  Q_INVOKABLE void toggleCard(const QString& card_id);
+  Q_INVOKABLE void toggleCardDay(const QString& card_id, int weekday);
+  Q_INVOKABLE void setCardNote(const QString& card_id, const QString& note);
   Q_INVOKABLE void setPainStop(int value);
   Q_INVOKABLE void setPainRise(int value);
   Q_INVOKABLE void setReason(const QString& rule_id, const QString& reason);  // of a finding on the whole

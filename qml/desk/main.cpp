@@ -141,6 +141,7 @@ DeskContext makeContext(const Clock& clock, Random& random, const QString& data)
   context.random = &random;
   context.catalogue = &Catalogue::builtIn();
   context.rules = &RuleBook::builtIn();
+  context.settings = usualSettings(*context.catalogue);
   context.data_folder = data;
   context.zone_name = QTimeZone::systemTimeZoneId().toStdString();
   context.zone = loadZone(context.zone_name).value_or(absl::UTCTimeZone());

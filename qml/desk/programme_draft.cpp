@@ -87,16 +87,17 @@ void ProgrammeDraft::discard(const QString& folder, const std::string& person_id
   QFile::remove(fileOf(folder, person_id));
 }
 
-v1::Programme startingDraft(const v1::Programme* last, const std::string& person_id, const std::string& zone,
-                            absl::CivilDay today) {
+v1::Programme startingDraft(const v1::Programme* last, const SettingValues& settings,
+                            const std::string& person_id, const std::string& zone, absl::CivilDay today) {
   v1::Programme draft;
   if (last != nullptr) {
     *draft.mutable_entries() = last->entries();
     draft.set_advice(last->advice());
+    *draft.mutable_cards() = last->cards();
     *draft.mutable_thresholds() = last->thresholds();
   } else {
-    draft.mutable_thresholds()->set_pain_stop_0_10(kFirstPainStop);
-    draft.mutable_thresholds()->set_pain_rise_0_10(kFirstPainRise);
+    draft.mutable_thresholds()->set_pain_stop_0_10(settings.at("pain-stop"));
+    draft.mutable_thresholds()->set_pain_rise_0_10(settings.at("pain-rise"));
   }
   draft.set_person_id(person_id);
   draft.set_zone(zone);

@@ -10,6 +10,7 @@
 #include <string>
 #include <vector>
 
+#include "core/library/settings.h"
 #include "core/records/programme.pb.h"
 
 namespace newel::desk {
@@ -47,14 +48,12 @@ class ProgrammeDraft {
   std::string m_last_key;
 };
 
-// Thresholds of a first programme. Source: common practice, no source; the therapist sees and changes them.
-inline constexpr std::uint32_t kFirstPainStop = 5;
-inline constexpr std::uint32_t kFirstPainRise = 2;
 // Days of a new programme, both ends included. Source: common practice, no source.
 inline constexpr int kFirstDays = 28;
 
-// What a therapist starts from: the last programme's entries, advice and limits, or none; days from `today`.
-v1::Programme startingDraft(const v1::Programme* last, const std::string& person_id, const std::string& zone,
-                            absl::CivilDay today);
+// What a therapist starts from: the last programme's entries, advice, cards and limits, or none and the clinic's
+// limits ("pain-stop" and "pain-rise" of its settings); days from `today`.
+v1::Programme startingDraft(const v1::Programme* last, const SettingValues& settings,
+                            const std::string& person_id, const std::string& zone, absl::CivilDay today);
 
 }  // namespace newel::desk

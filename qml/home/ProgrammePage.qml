@@ -62,6 +62,14 @@ HomePage {
 
                 Words {
                     width: parent.width
+                    visible: card.modelData.otherLanguage ?? false
+                    text: qsTr("These words are not in your language yet.")
+                    color: Theme.soft
+                    font.pixelSize: Theme.small
+                }
+
+                Words {
+                    width: parent.width
                     text: card.modelData.dose + "\n" + card.modelData.rhythm + "\n" + card.modelData.hands + ", " + card.modelData.prosthesis
                 }
 
@@ -105,5 +113,12 @@ HomePage {
                 }
             }
         }
+    }
+
+    CardLinks {
+        width: parent.width
+        models: page.models
+        heading: qsTr("Advice")
+        cards: page.models.advice.all
     }
 }

@@ -77,6 +77,13 @@ HomePage {
         at: page.models.today.at
     }
 
+    CardLinks {
+        width: parent.width
+        models: page.models
+        heading: qsTr("To read today")
+        cards: page.models.advice.today
+    }
+
     Words {
         width: parent.width
         visible: text !== ""

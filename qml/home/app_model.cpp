@@ -92,7 +92,8 @@ void AppModel::follow() {
 }
 
 void AppModel::show(Page page) {
-  if (page != Page::Programme && page != Page::Help && page != Page::Settings && page != Page::LeaveOut)
+  if (page != Page::Programme && page != Page::Advice && page != Page::Help && page != Page::Settings &&
+      page != Page::LeaveOut)
     return;
   m_aside = page;
   follow();

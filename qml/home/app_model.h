@@ -48,6 +48,7 @@ class AppModel : public QObject {
     Close,
     LeaveOut,
     Programme,
+    Advice,
     Help,
     Settings
   };
@@ -70,7 +71,7 @@ class AppModel : public QObject {
   QString greetingName() const;
   QString fingerprint() const;
 
-  // Programme, Help, Settings or LeaveOut over what is in front; anything else is ignored.
+  // Programme, Advice, Help, Settings or LeaveOut over what is in front; anything else is ignored.
   Q_INVOKABLE void show(newel::home::AppModel::Page page);
   Q_INVOKABLE void back();
   // A pairing has just succeeded: its own page first.

@@ -5,6 +5,7 @@
 
 #include <QtCore/QObject>
 
+#include "qml/home/advice_model.h"
 #include "qml/home/app_model.h"
 #include "qml/home/pair_model.h"
 #include "qml/home/player_model.h"
@@ -26,6 +27,7 @@ class HomeModels : public QObject {
   Q_PROPERTY(newel::home::PlayerModel* player MEMBER player CONSTANT)
   Q_PROPERTY(newel::home::ProgrammeModel* programme MEMBER programme CONSTANT)
   Q_PROPERTY(newel::home::SettingsModel* settings MEMBER settings CONSTANT)
+  Q_PROPERTY(newel::home::AdviceModel* advice MEMBER advice CONSTANT)
 
  public:
   using QObject::QObject;
@@ -37,6 +39,7 @@ class HomeModels : public QObject {
   PlayerModel* player = nullptr;
   ProgrammeModel* programme = nullptr;
   SettingsModel* settings = nullptr;
+  AdviceModel* advice = nullptr;
 };
 
 }  // namespace newel::home

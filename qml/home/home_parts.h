@@ -5,6 +5,7 @@
 #include <string>
 
 #include "core/library/catalogue.h"
+#include "core/library/settings.h"
 #include "core/safety/rule_book.h"
 #include "core/time/clock.h"
 #include "platform/speech.h"
@@ -17,8 +18,9 @@ namespace newel::home {
 struct HomeParts {
   HomeEngine* engine = nullptr;
   const Clock* clock = nullptr;
-  const Catalogue* catalogue = nullptr;
+  const Catalogue* catalogue = nullptr;  // these three are kept up by CurrentContent
   const RuleBook* rules = nullptr;
+  SettingValues settings;  // the clinic's, or the usual ones
   platform::Speech* speech = nullptr;
   platform::Tones* tones = nullptr;
   platform::StayAwake* stay_awake = nullptr;

@@ -16,6 +16,7 @@
 #include "platform/offset_clock.h"
 #include "platform/paths.h"
 #include "platform/sound.h"
+#include "qml/home/current_content.h"
 #include "qml/home/facts_for_pages.h"
 #include "qml/home/home_models.h"
 #include "qml/home/phrasing.h"
@@ -114,12 +115,18 @@ int main(int argc, char** argv) {
   const auto speech = platform::makeSpeech();
   const auto tones = platform::makeTones();
   const auto stay_awake = platform::makeStayAwake("A practice is running");
-  HomeParts parts{engine->get(),         &clock,
-                  &Catalogue::builtIn(), &RuleBook::builtIn(),
-                  speech.get(),          tones.get(),
-                  stay_awake.get(),      [] { return QTimeZone::systemTimeZoneId().toStdString(); }};
+  HomeParts parts;
+  parts.engine = engine->get();
+  parts.clock = &clock;
+  parts.speech = speech.get();
+  parts.tones = tones.get();
+  parts.stay_awake = stay_awake.get();
+  parts.zone = [] { return QTimeZone::systemTimeZoneId().toStdString(); };
+  CurrentContent content(parts);
 
   EngineBridge bridge;
+  // First of all who listen: the others show what it has made of the news.
+  QObject::connect(&bridge, &EngineBridge::news, &app, [&content] { content.refresh(); });
   PracticeSession session(parts);
   SettingsModel settings(options.folder, parts);
   TodayModel today(session, bridge, settings, parts);
@@ -130,6 +137,7 @@ int main(int argc, char** argv) {
   const QString banner = offset == absl::ZeroDuration()
                              ? QString()
                              : QCoreApplication::translate("main", "Test clock: the date is shifted");
+  AdviceModel advice(bridge, parts);
   AppModel model(session, today, bridge, parts, banner);
   HomeModels models;
   models.app = &model;
@@ -139,6 +147,7 @@ int main(int argc, char** argv) {
   models.player = &player;
   models.programme = &programme;
   models.settings = &settings;
+  models.advice = &advice;
   QObject::connect(&pair, &PairModel::paired, &model, &AppModel::pairedNow);
   QObject::connect(&settings, &SettingsModel::erased, &model, &AppModel::leavePractice);
   QObject::connect(&settings, &SettingsModel::changed, &session, [&] { session.setVoice(settings.voice()); });

@@ -79,7 +79,8 @@ const v1::Entry* PracticeModel::entry() const {
 const v1::ExerciseWords* PracticeModel::words() const {
   const v1::Entry* const coming = entry();
   if (coming == nullptr) return nullptr;
-  return m_parts.catalogue->words(coming->exercise_id(), run()->timeline(run()->entryIndex()).language());
+  return m_parts.catalogue->words(coming->exercise_id(), run()->timeline(run()->entryIndex()).language(),
+                                  coming->exercise_revision());
 }
 
 QString PracticeModel::resolved(const std::string& words) const {
@@ -212,8 +213,7 @@ QVariantList PracticeModel::doneRows() const {
   QVariantList rows;
   for (const v1::EntryDone& entry : m_session.record().entries()) {
     const v1::ExerciseWords* words =
-        m_parts.catalogue->words(entry.exercise_id(), m_session.input().language);
-    if (words == nullptr) words = m_parts.catalogue->words(entry.exercise_id(), "en");
+        wordsOrEnglish(*m_parts.catalogue, entry.exercise_id(), m_session.input().language);
     const bool begun = entry.done().active_ms() > 0;
     QString what;
     if (!begun) {

@@ -38,12 +38,9 @@ QString ProgrammeModel::advice() const {
 
 QVariantMap ProgrammeModel::rowOf(const v1::Entry& entry, const v1::Person& person) const {
   const Catalogue& catalogue = *m_parts.catalogue;
-  std::string language = person.language();
-  const v1::ExerciseWords* words = catalogue.words(entry.exercise_id(), language);
-  if (words == nullptr) {
-    language = "en";
-    words = catalogue.words(entry.exercise_id(), language);
-  }
+  const v1::ExerciseWords* words =
+      wordsOrEnglish(catalogue, entry.exercise_id(), person.language(), entry.exercise_revision());
+  const std::string language = words == nullptr ? "en" : words->language();
   QVariantMap row{{"title", text(entry.exercise_id())},
                   {"dose", doseWords(entry.dose())},
                   {"rhythm", rhythmWords(entry.schedule())},
@@ -64,6 +61,7 @@ QVariantMap ProgrammeModel::rowOf(const v1::Entry& entry, const v1::Person& pers
     }
     return lines;
   };
+  row["otherLanguage"] = !servesLanguage(language, person.language());
   row["title"] = text(words->title());
   row["purpose"] = resolved(words->purpose());
   row["start"] = resolved(words->start());

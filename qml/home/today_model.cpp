@@ -4,6 +4,7 @@
 #include <chrono>
 #include <set>
 
+#include "core/library/wording.h"
 #include "core/practice/compile.h"
 #include "core/safety/practice_history.h"
 #include "core/time/local_day.h"
@@ -204,7 +205,9 @@ void TodayModel::findUnfinished() {
   QString title;
   if (static_cast<int>(entry) < header.entries_size()) {
     const std::string& exercise = header.entries(static_cast<int>(entry)).exercise_id();
-    const v1::ExerciseWords* const words = m_parts.catalogue->words(exercise, "en");
+    const auto person = m_parts.engine->person();
+    const v1::ExerciseWords* const words =
+        wordsOrEnglish(*m_parts.catalogue, exercise, person.has_value() ? person->language() : "en");
     title = words == nullptr ? text(exercise) : text(words->title());
   }
   m_unfinished_words = tr("You stopped in the middle of: %1.").arg(title);

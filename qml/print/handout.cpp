@@ -4,6 +4,7 @@
 #include <QtCore/QSet>
 #include <cmath>
 
+#include "core/library/settings.h"
 #include "core/library/wording.h"
 #include "core/practice/compile.h"
 #include "core/records/check.h"
@@ -67,7 +68,8 @@ class EntryText {
     m_context.catalogue = &catalogue;
     m_context.person = &input.person;
     m_context.entry = &entry;
-    m_words = wordsOrEnglish(catalogue, entry.exercise_id(), input.person.language());
+    m_words = wordsOrEnglish(catalogue, entry.exercise_id(), input.person.language(),
+                             entry.exercise_revision());
     if (m_words != nullptr) m_context.language = m_words->language();
   }
 
@@ -155,6 +157,31 @@ class EntryText {
   WordingContext m_context;
 };
 
+// A card of advice as a section of its own, with the days it is for.
+QString cardHtml(const v1::AdviceEntry& entry, const HandoutInput& input, const Catalogue& catalogue) {
+  const v1::AdviceWords* card = cardWordsOrEnglish(catalogue, entry.card_id(), input.person.language());
+  if (card == nullptr) return QString();  // a card of a newer program: the phone has it, paper does not
+  const SettingValues settings = settingValues(input.clinic.settings(), catalogue);
+  const auto lines = [&settings](const google::protobuf::RepeatedPtrField<std::string>& list) {
+    QStringList filled;
+    for (const std::string& line : list) filled << text(withSettings(line, settings));
+    return filled;
+  };
+  v1::Schedule days;
+  *days.mutable_weekdays() = entry.days();
+  days.add_windows()->set_to_min(1440);
+  QString html = QStringLiteral("<h2>%1</h2><p>%2 (%3)</p>")
+                     .arg(safe(text(card->title())), safe(text(withSettings(card->why(), settings))),
+                          safe(scheduleWords(days)));
+  if (!entry.note().empty()) {
+    html += boxed(
+        QStringLiteral("<b>%1</b> %2").arg(safe(say("From your therapist:")), safe(text(entry.note()))));
+  }
+  html += bullets(say("What to do"), lines(card->steps()));
+  html += bullets(say("Whom to phone"), lines(card->call_if()));
+  return html;
+}
+
 QString callBox(const v1::ClinicCard& clinic) {
   QString html = QStringLiteral("<b>%1</b> %2, <b>%3</b>")
                      .arg(safe(say("Whom to call:")), safe(text(clinic.name())), safe(text(clinic.phone())));
@@ -210,6 +237,7 @@ absl::StatusOr<int> writeHandout(const HandoutInput& input, const HandoutOptions
     if (!html.ok()) return html.status();
     paper.add(*html);
   }
+  for (const v1::AdviceEntry& card : input.programme.cards()) paper.add(cardHtml(card, input, catalogue));
   auto weeks = tickWeeks(input.programme, catalogue, input.person.language(), options.most_weeks);
   if (!weeks.ok()) return weeks.status();
   paper.newPage();

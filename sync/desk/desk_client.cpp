@@ -200,6 +200,31 @@ absl::Status DeskClient::revokeDevice(const std::string& device_id) {
   return m_impl->call(&v1::DeskService::Stub::RevokeDevice, request).status();
 }
 
+absl::StatusOr<std::vector<v1::OwnExercise>> DeskClient::ownExercises() {
+  const auto reply =
+      m_impl->call(&v1::DeskService::Stub::ListOwnExercises, v1::ListOwnExercisesRequest());
+  if (!reply.ok()) return reply.status();
+  return std::vector<v1::OwnExercise>(reply->exercises().begin(), reply->exercises().end());
+}
+
+absl::StatusOr<v1::OwnExercise> DeskClient::putOwnExercise(const v1::PutOwnExerciseRequest& request) {
+  auto reply = m_impl->call(&v1::DeskService::Stub::PutOwnExercise, request);
+  if (!reply.ok()) return reply.status();
+  return std::move(*reply->mutable_exercise());
+}
+
+absl::StatusOr<v1::ClinicCard> DeskClient::clinic() {
+  auto reply = m_impl->call(&v1::DeskService::Stub::GetSettings, v1::GetSettingsRequest());
+  if (!reply.ok()) return reply.status();
+  return std::move(*reply->mutable_clinic());
+}
+
+absl::StatusOr<v1::ClinicCard> DeskClient::putSettings(const v1::PutSettingsRequest& request) {
+  auto reply = m_impl->call(&v1::DeskService::Stub::PutSettings, request);
+  if (!reply.ok()) return reply.status();
+  return std::move(*reply->mutable_clinic());
+}
+
 void DeskClient::watch(std::function<void(const std::string& person_id)> changed) {
   m_impl->m_watch.start(std::move(changed));
 }

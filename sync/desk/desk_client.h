@@ -43,6 +43,10 @@ class DeskClient {
   absl::StatusOr<v1::CreatePairingReply> createPairing(const std::string& person_id);
   absl::StatusOr<std::vector<v1::Device>> devices(const std::string& person_id);
   absl::Status revokeDevice(const std::string& device_id);
+  absl::StatusOr<std::vector<v1::OwnExercise>> ownExercises();  // every revision of each
+  absl::StatusOr<v1::OwnExercise> putOwnExercise(const v1::PutOwnExerciseRequest& request);
+  absl::StatusOr<v1::ClinicCard> clinic();  // with its settings
+  absl::StatusOr<v1::ClinicCard> putSettings(const v1::PutSettingsRequest& request);
 
   // Calls `changed` with a person id on the client's own thread until stopWatching() or an error, then
   // again after a back-off. Empty id: everything may have changed.

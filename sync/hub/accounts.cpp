@@ -6,6 +6,7 @@
 #include "sync/common/content_hash.h"
 #include "sync/common/record_id.h"
 #include "sync/common/text_codes.h"
+#include "sync/hub/clinic_library.h"
 #include "sync/hub/password.h"
 
 namespace newel {
@@ -35,13 +36,14 @@ v1::Therapist therapistOf(const AccountRow& row) {
 
 bool roleMay(v1::Role role, CallKind kind) {
   switch (role) {
-    case v1::ROLE_THERAPIST:
     case v1::ROLE_LEAD:
       return true;
+    case v1::ROLE_THERAPIST:
+      return kind != CallKind::Settings;
     case v1::ROLE_AUDITOR:
       return kind == CallKind::Own || kind == CallKind::Read;
     case v1::ROLE_ADMINISTRATOR:
-      return kind == CallKind::Own || kind == CallKind::Access;
+      return kind == CallKind::Own || kind == CallKind::Access || kind == CallKind::Settings;
     default:
       return false;
   }
@@ -114,7 +116,9 @@ absl::StatusOr<v1::SignInReply> Accounts::signIn(const v1::SignInRequest& reques
   v1::SignInReply reply;
   reply.set_session(token);
   *reply.mutable_therapist() = therapistOf(*account);
-  *reply.mutable_clinic() = m_hub->clinic->card;
+  auto card = clinicCard(*m_hub->store);
+  if (!card.ok()) return card.status();
+  *reply.mutable_clinic() = *std::move(card);
   *reply.mutable_hub_time() = toTimestamp(now);
   *reply.mutable_ends_at() = toTimestamp(ends);
   return reply;

@@ -17,10 +17,11 @@ enum class CallKind {
   Read,      // looks at persons' records
   Clinical,  // changes what persons are to do, or writes to them
   Access,    // pairing and ending the access of phones
+  Settings,  // changes what the clinic has set for all
 };
 
-// True when an account of `role` may make such a call. Therapist and lead: all. Auditor: reads.
-// Administrator: access, not what is in the records.
+// True when an account of `role` may make such a call. Lead: all. Therapist: all but the clinic's settings.
+// Auditor: reads. Administrator: access and settings, not what is in the records.
 bool roleMay(v1::Role role, CallKind kind);
 
 // Thread-safe.

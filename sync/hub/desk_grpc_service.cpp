@@ -141,6 +141,33 @@ grpc::Status DeskGrpcService::RevokeDevice(grpc::ServerContext* context,
               });
 }
 
+grpc::Status DeskGrpcService::ListOwnExercises(grpc::ServerContext* context,
+                                               const v1::ListOwnExercisesRequest* /*request*/,
+                                               v1::ListOwnExercisesReply* reply) {
+  return call(context, CallKind::Read, nullptr, "", reply,
+              [&](const DeskCaller&) { return m_hub->library().ownExercises(); });
+}
+
+grpc::Status DeskGrpcService::PutOwnExercise(grpc::ServerContext* context,
+                                             const v1::PutOwnExerciseRequest* request,
+                                             v1::PutOwnExerciseReply* reply) {
+  return call(context, CallKind::Clinical, nullptr, "", reply,
+              [&](const DeskCaller& caller) { return m_hub->library().putOwnExercise(caller, *request); });
+}
+
+grpc::Status DeskGrpcService::GetSettings(grpc::ServerContext* context,
+                                          const v1::GetSettingsRequest* /*request*/,
+                                          v1::GetSettingsReply* reply) {
+  return call(context, CallKind::Own, nullptr, "", reply,
+              [&](const DeskCaller&) { return m_hub->library().settings(); });
+}
+
+grpc::Status DeskGrpcService::PutSettings(grpc::ServerContext* context, const v1::PutSettingsRequest* request,
+                                          v1::PutSettingsReply* reply) {
+  return call(context, CallKind::Settings, nullptr, "", reply,
+              [&](const DeskCaller& caller) { return m_hub->library().putSettings(caller, *request); });
+}
+
 grpc::ServerWriteReactor<v1::DeskNudge>* DeskGrpcService::Watch(grpc::CallbackServerContext* context,
                                                                 const v1::WatchRequest* /*request*/) {
   const auto number = std::make_shared<std::atomic<int>>(0);

@@ -42,6 +42,14 @@ class DeskGrpcService : public v1::DeskService::WithCallbackMethod_Watch<v1::Des
                            v1::ListDevicesReply* reply) override;
   grpc::Status RevokeDevice(grpc::ServerContext* context, const v1::RevokeDeviceRequest* request,
                             v1::RevokeDeviceReply* reply) override;
+  grpc::Status ListOwnExercises(grpc::ServerContext* context, const v1::ListOwnExercisesRequest* request,
+                                v1::ListOwnExercisesReply* reply) override;
+  grpc::Status PutOwnExercise(grpc::ServerContext* context, const v1::PutOwnExerciseRequest* request,
+                              v1::PutOwnExerciseReply* reply) override;
+  grpc::Status GetSettings(grpc::ServerContext* context, const v1::GetSettingsRequest* request,
+                           v1::GetSettingsReply* reply) override;
+  grpc::Status PutSettings(grpc::ServerContext* context, const v1::PutSettingsRequest* request,
+                           v1::PutSettingsReply* reply) override;
   grpc::ServerWriteReactor<v1::DeskNudge>* Watch(grpc::CallbackServerContext* context,
                                                  const v1::WatchRequest* request) override;
 

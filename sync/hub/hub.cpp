@@ -19,6 +19,7 @@ Hub::Hub(HubStore* store, const Clock* clock, Random* random, Clinic clinic)
   m_phones = std::make_unique<HomeCalls>(&m_context, m_pairings.get());
   m_files = std::make_unique<PersonFiles>(&m_context);
   m_prescriptions = std::make_unique<Prescriptions>(&m_context);
+  m_library = std::make_unique<ClinicLibrary>(&m_context);
 }
 
 void Hub::stillHere() {

@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "sync/hub/accounts.h"
+#include "sync/hub/clinic_library.h"
 #include "sync/hub/home_calls.h"
 #include "sync/hub/hub_context.h"
 #include "sync/hub/pairings.h"
@@ -28,6 +29,7 @@ class Hub {
   HomeCalls& phones() { return *m_phones; }
   PersonFiles& files() { return *m_files; }
   Prescriptions& prescriptions() { return *m_prescriptions; }
+  ClinicLibrary& library() { return *m_library; }
   AuditTrail& audit() { return m_audit; }
   HubStore& store() { return *m_context.store; }
 
@@ -47,6 +49,7 @@ class Hub {
   std::unique_ptr<HomeCalls> m_phones;
   std::unique_ptr<PersonFiles> m_files;
   std::unique_ptr<Prescriptions> m_prescriptions;
+  std::unique_ptr<ClinicLibrary> m_library;
 };
 
 }  // namespace newel

@@ -57,10 +57,15 @@ CREATE TABLE session (token_sha256 BLOB PRIMARY KEY, account_id TEXT NOT NULL RE
 CREATE TABLE audit (n INTEGER PRIMARY KEY, entry TEXT NOT NULL, hash BLOB NOT NULL);
 )";
 
+constexpr char kOwnExercises[] = R"(
+CREATE TABLE own_exercise (id TEXT NOT NULL, revision INTEGER NOT NULL, content BLOB NOT NULL,
+  PRIMARY KEY (id, revision)) WITHOUT ROWID;
+)";
+
 }  // namespace
 
 const std::vector<Migration>& hubMigrations() {
-  static const std::vector<Migration> kMigrations = {{1, kFirst}};
+  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kOwnExercises}};
   return kMigrations;
 }
 

@@ -47,6 +47,12 @@ class HubTransaction {
   virtual std::optional<SignedRow> holdOrderById(const std::string& id) = 0;
   virtual void addHoldOrder(const SignedRow& row, std::uint64_t sequence) = 0;
 
+  // Each revision is kept for good.
+  virtual std::vector<VersionedRow> ownExercises() = 0;  // by id, then revision
+  virtual std::optional<VersionedRow> ownExercise(const std::string& id, std::uint64_t revision) = 0;
+  virtual std::uint64_t latestOwnRevision(const std::string& id) = 0;  // 0: none
+  virtual void addOwnExercise(const std::string& id, const VersionedRow& row) = 0;
+
   virtual std::optional<MessageRow> message(const std::string& id) = 0;
   virtual std::vector<MessageRow> messages(const std::string& person_id) = 0;  // as they came
   virtual void addMessage(const MessageRow& row, std::uint64_t sequence, absl::Time at) = 0;

@@ -7,6 +7,7 @@
 #include "sync/common/pairing_ticket.h"
 #include "sync/common/record_id.h"
 #include "sync/common/text_codes.h"
+#include "sync/hub/clinic_library.h"
 #include "sync/hub/password.h"
 
 namespace newel {
@@ -149,6 +150,9 @@ absl::StatusOr<v1::PairReply> Pairings::admit(const InvitationRow& invitation,
       return absl::DataLossError("person: not to be read");
     }
     if (known.has_value()) identity.ParseFromString(known->content);
+    auto card = clinicCard(transaction);
+    if (!card.ok()) return card.status();
+    *reply.mutable_clinic() = *std::move(card);
     m_hub->audit->add(transaction, {.action = "pairing.done", .who = device.id, .person = device.person_id});
     return absl::OkStatus();
   });
@@ -157,7 +161,6 @@ absl::StatusOr<v1::PairReply> Pairings::admit(const InvitationRow& invitation,
   reply.set_device_id(device.id);
   reply.set_token(token);
   reply.set_greeting_name(identity.given_name());
-  *reply.mutable_clinic() = m_hub->clinic->card;
   reply.set_clinic_key(m_hub->clinic->key.public_key);
   reply.set_clinic_key_id(m_hub->clinic->key.id);
   reply.set_generation(m_hub->clinic->generation);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/library/settings.h"
 #include "core/records/check.h"
 #include "core/records/record_text.h"
 #include "core/review/review.h"
@@ -10,6 +11,7 @@
 #include "sync/common/content_hash.h"
 #include "sync/common/record_id.h"
 #include "sync/common/signing.h"
+#include "sync/hub/clinic_library.h"
 
 namespace newel {
 namespace {
@@ -53,19 +55,35 @@ v1::Programme stripped(v1::Programme draft) {
   draft.clear_signer_id();
   draft.clear_signer_name();
   draft.clear_issued_at();
+  draft.clear_own_exercises();
   return draft;
+}
+
+absl::Status checkCards(const v1::Programme& programme, const Catalogue& catalogue) {
+  for (int i = 0; i < programme.cards_size(); ++i) {
+    if (catalogue.card(programme.cards(i).card_id()) == nullptr)
+      return absl::InvalidArgumentError("cards[" + std::to_string(i) + "].card_id: there is no such card");
+  }
+  return absl::OkStatus();
 }
 
 absl::Status nobody() { return absl::NotFoundError("person_id: nobody has it"); }
 
 }  // namespace
 
-absl::StatusOr<Prescriptions::Basis> Prescriptions::basisFor(const std::string& person_id) {
+absl::StatusOr<Prescriptions::Basis> Prescriptions::basisFor(const v1::Programme& draft) {
+  const std::string& person_id = draft.person_id();
   Basis basis;
   const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) -> absl::Status {
     const auto person = transaction.person(person_id);
     if (!person.has_value()) return nobody();
     if (!basis.person.ParseFromString(person->content)) return absl::DataLossError("person: not to be read");
+    auto card = clinicCard(transaction);
+    if (!card.ok()) return card.status();
+    basis.settings = std::move(*card->mutable_settings());
+    auto own = ownExercisesOf(transaction, draft);
+    if (!own.ok()) return own.status();
+    basis.own = *std::move(own);
     const auto last = transaction.latestProgramme(person_id);
     if (!last.has_value()) return absl::OkStatus();
     basis.last.emplace();
@@ -76,10 +94,20 @@ absl::StatusOr<Prescriptions::Basis> Prescriptions::basisFor(const std::string& 
   return basis;
 }
 
+// What the draft and the programme before it name of the clinic's own.
+std::vector<v1::OwnExercise> Prescriptions::withLast(const Basis& basis) {
+  std::vector<v1::OwnExercise> own = basis.own;
+  if (basis.last.has_value())
+    own.insert(own.end(), basis.last->own_exercises().begin(), basis.last->own_exercises().end());
+  return own;
+}
+
 absl::StatusOr<std::vector<v1::Finding>> Prescriptions::findings(const v1::Programme& draft,
                                                                  const Basis& basis) const {
+  const Catalogue catalogue = m_hub->catalogue->with(withLast(basis));
+  const RuleBook rules = m_hub->rules->with(settingValues(basis.settings, catalogue));
   const auto review = reviewProgramme(draft, basis.person, basis.last.has_value() ? &*basis.last : nullptr,
-                                      *m_hub->catalogue, *m_hub->rules, basis.person.language());
+                                      catalogue, rules, basis.person.language());
   if (!review.ok()) return review.status();
   if (!review->may_sign) {
     std::string words = standingWords(*review);
@@ -114,8 +142,9 @@ absl::StatusOr<std::optional<v1::Programme>> Prescriptions::signedBefore(
 absl::StatusOr<v1::SignProgrammeReply> Prescriptions::sign(const DeskCaller& caller,
                                                            const v1::SignProgrammeRequest& request) {
   v1::Programme programme = stripped(request.draft());
-  const auto basis = basisFor(programme.person_id());
+  const auto basis = basisFor(programme);
   if (!basis.ok()) return basis.status();
+  for (const auto& own : basis->own) *programme.add_own_exercises() = own;
   if (programme.id().empty()) programme.set_id(newRecordId(*m_hub->clock, *m_hub->random));
   programme.set_number(request.base_number() + 1);
   programme.set_clinic_id(m_hub->clinic->card.clinic_id());
@@ -127,7 +156,8 @@ absl::StatusOr<v1::SignProgrammeReply> Prescriptions::sign(const DeskCaller& cal
   if (!before.ok()) return before.status();
   v1::SignProgrammeReply reply;
   if (!before->has_value()) {
-    const absl::Status good = check(programme);
+    absl::Status good = check(programme);
+    if (good.ok()) good = checkCards(programme, *m_hub->catalogue);
     if (!good.ok()) return good;
     auto found = findings(programme, *basis);
     if (!found.ok()) {

@@ -32,8 +32,11 @@ class Prescriptions {
   struct Basis {  // what a draft is looked at against
     v1::Person person;
     std::optional<v1::Programme> last;
+    std::vector<v1::OwnExercise> own;  // that the draft's entries name
+    v1::ClinicSettings settings;
   };
-  absl::StatusOr<Basis> basisFor(const std::string& person_id);
+  absl::StatusOr<Basis> basisFor(const v1::Programme& draft);
+  static std::vector<v1::OwnExercise> withLast(const Basis& basis);
   absl::StatusOr<std::vector<v1::Finding>> findings(const v1::Programme& draft, const Basis& basis) const;
   absl::StatusOr<std::optional<v1::Programme>> signedBefore(const v1::SignProgrammeRequest& request,
                                                             SignedRow& row);

@@ -33,6 +33,10 @@ class SqliteHubTransaction : public HubTransaction {
   std::vector<SignedRow> holdOrders(const std::string& person_id) override;
   std::optional<SignedRow> holdOrderById(const std::string& id) override;
   void addHoldOrder(const SignedRow& row, std::uint64_t sequence) override;
+  std::vector<VersionedRow> ownExercises() override;
+  std::optional<VersionedRow> ownExercise(const std::string& id, std::uint64_t revision) override;
+  std::uint64_t latestOwnRevision(const std::string& id) override;
+  void addOwnExercise(const std::string& id, const VersionedRow& row) override;
   std::optional<MessageRow> message(const std::string& id) override;
   std::vector<MessageRow> messages(const std::string& person_id) override;
   void addMessage(const MessageRow& row, std::uint64_t sequence, absl::Time at) override;

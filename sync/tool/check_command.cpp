@@ -1,10 +1,13 @@
 #include <ostream>
+#include <utility>
 
 #include "core/library/catalogue.h"
+#include "core/library/settings.h"
 #include "core/records/check.h"
 #include "core/review/review.h"
 #include "core/safety/rule_book.h"
 #include "sync/tool/commands.h"
+#include "sync/tool/everyone.h"
 #include "sync/tool/tool_io.h"
 
 namespace newel::tool {
@@ -23,8 +26,8 @@ void printJson(const std::vector<v1::Finding>& findings, bool may_sign, std::ost
   out << "]}\n";
 }
 
-int checkEntry(const v1::Person& person, const v1::Entry& entry, Output output) {
-  const auto findings = RuleBook::builtIn().check(entry, person, Catalogue::builtIn());
+int checkEntry(const v1::Person& person, const v1::Entry& entry, const RuleBook& rules, Output output) {
+  const auto findings = rules.check(entry, person, Catalogue::builtIn());
   if (!findings.ok()) return complain(output.err, findings.status());
   const bool may_sign = maySign(*findings);
   if (output.json) {
@@ -39,9 +42,9 @@ int checkEntry(const v1::Person& person, const v1::Entry& entry, Output output) 
 }
 
 int checkProgramme(const v1::Person& person, const v1::Programme& programme, const v1::Programme* last,
-                   Output output) {
+                   const RuleBook& rules, Output output) {
   const auto review =
-      reviewProgramme(programme, person, last, Catalogue::builtIn(), RuleBook::builtIn(), person.language());
+      reviewProgramme(programme, person, last, Catalogue::builtIn(), rules, person.language());
   if (!review.ok()) return complain(output.err, review.status());
   std::vector<v1::Finding> all;
   Table table({"where", "effect", "rule", "words"});
@@ -75,26 +78,51 @@ int checkProgramme(const v1::Person& person, const v1::Programme& programme, con
   return review->may_sign ? kFine : kSaysNo;
 }
 
+absl::StatusOr<RuleBook> rulesFrom(const CheckOptions& options) {
+  const Catalogue& catalogue = Catalogue::builtIn();
+  v1::ClinicSettings settings;
+  if (!options.settings.empty()) {
+    auto read = readRecord<v1::ClinicSettings>(options.settings);
+    if (!read.ok()) return read.status();
+    const absl::Status fits = fitsSettings(*read, catalogue);
+    if (!fits.ok()) return fits;
+    settings = *std::move(read);
+  }
+  return RuleBook::builtIn().with(settingValues(settings, catalogue), options.language);
+}
+
 }  // namespace
 
-int runCheck(const std::string& person_file, const std::string& file, const std::string& last_file,
-             Output output) {
-  const auto person = readRecord<v1::Person>(person_file);
+int runCheck(const CheckOptions& options, Output output) {
+  const auto person = readRecord<v1::Person>(options.person);
   if (!person.ok()) return complain(output.err, person.status());
-  const auto text = readFile(file);
+  const auto rules = rulesFrom(options);
+  if (!rules.ok()) return complain(output.err, rules.status());
+  const auto text = readFile(options.file);
   if (!text.ok()) return complain(output.err, text.status());
   // An entry names its exercise at the top; a programme has entries.
   v1::Entry entry;
-  if (parseTextOrJson(*text, file, entry).ok()) {
-    const auto checked = readRecord<v1::Entry>(file);
-    return checked.ok() ? checkEntry(*person, *checked, output) : complain(output.err, checked.status());
+  if (parseTextOrJson(*text, options.file, entry).ok()) {
+    const auto checked = readRecord<v1::Entry>(options.file);
+    return checked.ok() ? checkEntry(*person, *checked, *rules, output)
+                        : complain(output.err, checked.status());
   }
-  const auto programme = readRecord<v1::Programme>(file);
+  const auto programme = readRecord<v1::Programme>(options.file);
   if (!programme.ok()) return complain(output.err, programme.status());
-  if (last_file.empty()) return checkProgramme(*person, *programme, nullptr, output);
-  const auto last = readRecord<v1::Programme>(last_file);
+  if (options.last.empty()) return checkProgramme(*person, *programme, nullptr, *rules, output);
+  const auto last = readRecord<v1::Programme>(options.last);
   if (!last.ok()) return complain(output.err, last.status());
-  return checkProgramme(*person, *programme, &*last, output);
+  return checkProgramme(*person, *programme, &*last, *rules, output);
+}
+
+int runCheckEveryone(Output output) {
+  const EveryoneReport report = checkEveryone(Catalogue::builtIn(), RuleBook::builtIn());
+  for (const auto& problem : report.problems) output.out << problem << '\n';
+  output.out << report.pairs << " cases in which every two circumstances meet, " << report.products
+             << " of exercise, level, knee, sides, mobility and rails, " << report.led << " timelines: "
+             << (report.problems.empty() ? "nothing wrong\n"
+                                         : std::to_string(report.problems.size()) + " problems\n");
+  return report.problems.empty() ? kFine : kSaysNo;
 }
 
 }  // namespace newel::tool

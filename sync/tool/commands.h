@@ -21,9 +21,16 @@ struct Output {
   bool json = false;
 };
 
-// Findings for one entry or a whole programme. kSaysNo when it may not be signed.
-int runCheck(const std::string& person_file, const std::string& file, const std::string& last_file,
-             Output output);
+// Findings for one entry or a whole programme, with a clinic's settings (a file, or empty: the usual ones) and
+// the therapist's words in `language`. kSaysNo when it may not be signed.
+struct CheckOptions {
+  std::string person, file, last, settings;
+  std::string language = "en";
+};
+int runCheck(const CheckOptions& options, Output output);
+
+// Every exercise against every kind of person (everyone.h). kSaysNo when anything is wrong.
+int runCheckEveryone(Output output);
 
 // Occasions of a programme on the local days [from, to].
 int runOccasions(const std::string& programme_file, const std::string& from, const std::string& to,

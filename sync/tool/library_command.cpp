@@ -127,10 +127,10 @@ void printList(const std::vector<Row>& rows, const LibraryOptions& options, cons
   Table table(head);
   for (const auto& row : rows) {
     const auto* words = wordsOrEnglish(catalogue, row.exercise->id(), options.language);
-    const bool fell_back = words == nullptr || words->language() != options.language;
+    const bool fell_back = words == nullptr || !servesLanguage(words->language(), options.language);
     std::vector<std::string> cells = {
         row.exercise->id(),
-        (words == nullptr ? row.exercise->id() : words->title()) + (fell_back ? " [en]" : ""),
+        (words == nullptr ? row.exercise->id() : words->title()) + (fell_back && words != nullptr ? " [" + words->language() + "]" : ""),
         shortName(v1::Purpose_descriptor(), row.exercise->purpose()),
         shortName(v1::Position_descriptor(), row.exercise->position()),
         shortName(v1::MobilityLevel_descriptor(), row.exercise->fit().least_mobility()),
@@ -160,7 +160,35 @@ Json jsonOfList(const std::vector<Row>& rows, const LibraryOptions& options, con
   return json;
 }
 
+int listCards(const LibraryOptions& options, const Catalogue& catalogue, Output output) {
+  Json json = Json::array();
+  Table table({"card", "title", "days", "to write down"});
+  for (const auto& card : catalogue.cards()) {
+    const auto* words = cardWordsOrEnglish(catalogue, card.id(), options.language);
+    const bool fell_back = words == nullptr || !servesLanguage(words->language(), options.language);
+    table.row({card.id(), (words == nullptr ? card.id() : words->title()) + (fell_back ? " [en]" : ""),
+               std::to_string(card.usual_days().days_size()) + " a week",
+               shortName(v1::AdviceLog_descriptor(), card.log())});
+    json.push_back(jsonOfCard(card, catalogue, options.language));
+  }
+  if (output.json) {
+    printJson(json, output.out);
+    return kFine;
+  }
+  table.print(output.out);
+  output.out << catalogue.cards().size() << " cards\n";
+  return kFine;
+}
+
 int printOne(const LibraryOptions& options, const Catalogue& catalogue, Output output) {
+  if (const auto* card = catalogue.card(options.exercise)) {
+    if (output.json) {
+      printJson(jsonOfCard(*card, catalogue, options.language), output.out);
+    } else {
+      printCard(*card, catalogue, options.language, output.out);
+    }
+    return kFine;
+  }
   const auto* exercise = catalogue.find(options.exercise);
   if (exercise == nullptr) {
     return complain(output.err, absl::NotFoundError("\"" + options.exercise + "\" is not in the catalogue"));
@@ -184,6 +212,7 @@ int runLibrary(const LibraryOptions& options, Output output) {
   const auto catalogue = catalogueFrom(options.folder);
   if (!catalogue.ok()) return complain(output.err, catalogue.status());
   if (!options.exercise.empty()) return printOne(options, *catalogue, output);
+  if (options.cards) return listCards(options, *catalogue, output);
   const auto rows = rowsOf(options, *catalogue);
   if (!rows.ok()) return complain(output.err, rows.status());
   if (output.json) {

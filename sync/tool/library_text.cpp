@@ -6,6 +6,8 @@
 #include <utility>
 
 #include "core/library/default_entry.h"
+#include "core/library/dose_words.h"
+#include "core/library/settings.h"
 #include "core/library/wording.h"
 #include "core/practice/compile.h"
 
@@ -67,10 +69,13 @@ ExercisePage::ExercisePage(const v1::Exercise& exercise, const v1::Person& perso
     : m_exercise(exercise),
       m_person(person),
       m_catalogue(catalogue),
-      m_language(std::move(language)),
+      m_asked(std::move(language)),
+      m_language(m_asked),
       m_findings(findings),
       m_words(wordsOrEnglish(catalogue, exercise.id(), m_language)),
       m_entry(defaultEntry(exercise, person)) {
+  // What has no words in the asked language is shown whole in the one it has, never mixed.
+  if (m_words != nullptr && !servesLanguage(m_words->language(), m_asked)) m_language = m_words->language();
   m_entry.set_id(kEntryId);
   m_entry.mutable_schedule()->set_times_per_week(7);
   m_entry.mutable_schedule()->add_windows()->set_to_min(1440);
@@ -120,7 +125,8 @@ void ExercisePage::printFit(std::ostream& out) const {
       << "usual for: " << lineOf(levels) << "; from "
       << shortName(v1::MobilityLevel_descriptor(), m_exercise.fit().least_mobility())
       << "; both limbs lost: " << shortName(v1::BothSides_descriptor(), m_exercise.both_sides()) << '\n'
-      << "dose: " << doseText(m_exercise.default_dose()) << '\n';
+      << "dose: "
+      << doseWords(m_exercise.default_dose(), m_entry.side_policy(), m_catalogue, m_language) << '\n';
 }
 
 // Each different thing that the phone says, once.
@@ -145,10 +151,9 @@ void ExercisePage::print(std::ostream& out) const {
     out << m_exercise.id() << ": no words\n";
     return;
   }
-  const bool fell_back =
-      m_words->language() != m_language && m_words->language() != m_language.substr(0, m_language.find('-'));
+  const bool fell_back = !servesLanguage(m_words->language(), m_asked);
   out << said(m_words->title()) << " (" << m_exercise.id() << ", revision " << m_exercise.revision()
-      << "), words in " << m_words->language() << (fell_back ? ", the asked language is incomplete" : "")
+      << "), words in " << m_words->language() << (fell_back ? ", there are none in " + m_asked : "")
       << '\n'
       << said(m_words->purpose()) << '\n';
   printFit(out);
@@ -171,10 +176,35 @@ void ExercisePage::print(std::ostream& out) const {
   for (const auto& rung : m_exercise.ladder()) {
     out << "  " << rung.id() << ": "
         << phrase("support." + shortName(v1::Support_descriptor(), rung.support())) << "; "
-        << doseText(rung.dose()) << '\n';
+        << doseWords(rung.dose(), m_entry.side_policy(), m_catalogue, m_language) << '\n';
   }
   out << "sources:\n";
   for (const auto& source : m_exercise.sources()) out << "  " << sourceText(source) << '\n';
+}
+
+void printCard(const v1::AdviceCard& card, const Catalogue& catalogue, const std::string& language,
+               std::ostream& out) {
+  const v1::AdviceWords* words = cardWordsOrEnglish(catalogue, card.id(), language);
+  if (words == nullptr) {
+    out << card.id() << ": no words\n";
+    return;
+  }
+  const SettingValues settings = usualSettings(catalogue);
+  const auto say = [&settings](const std::string& text) { return withSettings(text, settings); };
+  const bool fell_back = !servesLanguage(words->language(), language);
+  out << words->title() << " (" << card.id() << ", revision " << card.revision() << "), words in "
+      << words->language() << (fell_back ? ", there are none in " + language : "") << '\n'
+      << say(words->why()) << '\n';
+  printAll("what to do:", words->steps(), say, out);
+  printAll("whom to phone:", words->call_if(), say, out);
+  if (!words->log_question().empty()) out << "to write down: " << words->log_question() << '\n';
+  out << "sources:\n";
+  for (const auto& source : card.sources()) out << "  " << sourceText(source) << '\n';
+}
+
+Json jsonOfCard(const v1::AdviceCard& card, const Catalogue& catalogue, const std::string& language) {
+  const v1::AdviceWords* words = cardWordsOrEnglish(catalogue, card.id(), language);
+  return {{"card", jsonOf(card)}, {"words", words == nullptr ? Json(nullptr) : jsonOf(*words)}};
 }
 
 Json ExercisePage::json() const {

@@ -17,6 +17,11 @@ namespace newel::tool {
 // "2 sets of 8, hold 2 s, 3 s out, 3 s back, rest 60 s"; "2 x 10 min, rest 60 s"; "6 x 8 m, 2 s a step".
 std::string doseText(const v1::Dose& dose);
 
+// A card of advice with the usual settings, whole in `language` or in English.
+void printCard(const v1::AdviceCard& card, const Catalogue& catalogue, const std::string& language,
+               std::ostream& out);
+Json jsonOfCard(const v1::AdviceCard& card, const Catalogue& catalogue, const std::string& language);
+
 class ExercisePage {
  public:
   // Every reference must outlive the page.
@@ -35,9 +40,10 @@ class ExercisePage {
   const v1::Exercise& m_exercise;
   const v1::Person& m_person;
   const Catalogue& m_catalogue;
-  std::string m_language;
+  const std::string m_asked;
+  std::string m_language;  // the asked one, or that of m_words where the asked one has none
   const std::vector<v1::Finding>& m_findings;
-  const v1::ExerciseWords* m_words;  // in m_language or English; may be null
+  const v1::ExerciseWords* m_words;  // may be null
   v1::Entry m_entry;                 // the exercise's defaults for the person
   v1::Timeline m_timeline;
   std::string m_refused;  // why there is no timeline for this person

@@ -13,7 +13,9 @@ using newel::tool::TimelineOptions;
 
 struct Options {
   bool json = false;
-  std::string person, file, last, from, to, kind;
+  bool everyone = false;
+  newel::tool::CheckOptions check;
+  std::string file, from, to, kind;
   newel::tool::DoneOptions done;
   TimelineOptions timeline;
   newel::tool::FigureOptions figure;
@@ -23,9 +25,15 @@ struct Options {
 void addCheck(CLI::App& app, Options& o) {
   auto* check =
       app.add_subcommand("check", "What the safety rules say about an entry or a programme for a person");
-  check->add_option("person", o.person, "Person record (text or JSON)")->required();
-  check->add_option("file", o.file, "Entry or programme")->required();
-  check->add_option("--last", o.last, "The programme before it, for the list of changes");
+  auto* person = check->add_option("person", o.check.person, "Person record (text or JSON)");
+  auto* file = check->add_option("file", o.check.file, "Entry or programme");
+  check->add_option("--last", o.check.last, "The programme before it, for the list of changes");
+  check->add_option("--settings", o.check.settings, "The clinic's settings (default: the usual ones)");
+  check->add_option("--language", o.check.language, "Language of the therapist's words")
+      ->capture_default_str();
+  check->add_flag("--everyone", o.everyone, "Every exercise against every kind of person instead")
+      ->excludes(person)
+      ->excludes(file);
 }
 
 void addOccasions(CLI::App& app, Options& o) {
@@ -104,7 +112,8 @@ int run(CLI::App& app, Options& o) {
   namespace tool = newel::tool;
   const Output output{std::cout, std::cerr, o.json};
   if (o.chosen) return o.chosen(output);
-  if (app.got_subcommand("check")) return tool::runCheck(o.person, o.file, o.last, output);
+  if (app.got_subcommand("check"))
+    return o.everyone ? tool::runCheckEveryone(output) : tool::runCheck(o.check, output);
   if (app.got_subcommand("occasions")) return tool::runOccasions(o.file, o.from, o.to, output);
   if (app.got_subcommand("timeline")) return tool::runTimeline(o.timeline, output);
   if (app.got_subcommand("figure")) return tool::runFigure(o.figure, output);

@@ -67,6 +67,8 @@ const std::vector<std::string>& parts() {
 Collector everything() {
   Collector all;
   for (const auto& exercise : Catalogue::builtIn().exercises()) all.add("exercises", exercise.id(), exercise);
+  for (const auto& card : Catalogue::builtIn().cards()) all.add("cards", card.id(), card);
+  for (const auto& setting : Catalogue::builtIn().settings()) all.add("settings", setting.id(), setting);
   for (const auto& rule : RuleBook::builtIn().rules()) all.add("rules", rule.id(), rule);
   for (const auto& question : RuleBook::builtIn().questions()) all.add("questions", question.id(), question);
   for (const auto& kind : MeasureTable::builtIn().kinds()) all.add("measures", kind.id(), kind);

@@ -56,15 +56,16 @@ int runCert(const CertOptions& options, Output output);
 
 struct LibraryOptions : PersonOptions {
   std::string folder;    // a catalogue instead of the program's own
-  std::string exercise;  // print this one; empty: list
+  std::string exercise;  // print this exercise or card; empty: list
   std::string purpose, position, equipment, support, tag, usual_for, mobility, words;
+  bool cards = false;     // the cards of advice instead
   bool findings = false;  // what the safety rules say for the person
   bool allowed = false;   // leave out what they block
 };
 int runLibrary(const LibraryOptions& options, Output output);
 
 // Every source of the program's content. `kind`: published, common-practice, from-memory or empty for all;
-// `of`: exercises, rules, questions, measures, progression, wear, report or empty for all.
+// `of`: exercises, cards, rules, questions, settings, measures, progression, wear, report or empty for all.
 int runSources(const std::string& kind, const std::string& of, Output output);
 
 }  // namespace newel::tool

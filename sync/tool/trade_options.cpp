@@ -151,8 +151,9 @@ void addCert(CLI::App& app, Chosen& chosen) {
 void addLibrary(CLI::App& app, Chosen& chosen) {
   auto o = optionsOf<LibraryOptions>();
   auto* library =
-      app.add_subcommand("library", "The catalogue: list and filter it, or print one exercise for a person");
-  library->add_option("exercise", o->exercise, "Print this one");
+      app.add_subcommand("library", "The catalogue: list and filter it, or print one exercise or card");
+  library->add_option("exercise", o->exercise, "Print this exercise or card of advice");
+  library->add_flag("--cards", o->cards, "List the cards of advice");
   addPersonOptions(*library, *o);
   library->add_option("--folder", o->folder, "A catalogue instead of the program's own");
   library->add_option("--purpose", o->purpose, "Only this group");
@@ -176,7 +177,7 @@ void addSources(CLI::App& app, Chosen& chosen) {
   auto o = optionsOf<SourcesOptions>();
   auto* sources = app.add_subcommand("sources", "Every source of exercises, rules, measures and schedules");
   sources->add_option("--kind", o->kind, "published, common-practice or from-memory");
-  sources->add_option("--of", o->of, "exercises, rules, questions, measures, progression, wear or report");
+  sources->add_option("--of", o->of, "exercises, cards, rules, questions, settings, measures, progression, wear or report");
   sources->callback(
       [o, &chosen] { chosen = [o](Output output) { return runSources(o->kind, o->of, output); }; });
 }

@@ -69,7 +69,7 @@ TEST(SpanishCatalogue, hasWordsForEveryExercise) {
 
 TEST(SpanishCatalogue, hasEveryPhraseThatEnglishHas) {
   int phrases = 0;
-  for (const v1::PhraseFile& file : CatalogueBuilder::phrases(catalogue())) {
+  for (const v1::PhraseFile& file : CatalogueBuilder::recordsOf(catalogue()).phrases) {
     if (file.language() != "en") continue;
     for (const auto& [key, text] : file.phrases()) {
       EXPECT_NE(catalogue().phrase(key, kSpanish), "") << key;

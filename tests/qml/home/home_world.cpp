@@ -18,9 +18,15 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   auto opened = HomeEngine::open(options);
   EXPECT_TRUE(opened.ok()) << opened.status();
   engine = *std::move(opened);
-  parts = {engine.get(), &clock, &Catalogue::builtIn(), &RuleBook::builtIn(),
-           &speech,      &tones, &stay_awake,           [] { return std::string("Europe/Berlin"); }};
+  parts.engine = engine.get();
+  parts.clock = &clock;
+  parts.speech = &speech;
+  parts.tones = &tones;
+  parts.stay_awake = &stay_awake;
+  parts.zone = [] { return std::string("Europe/Berlin"); };
+  content = std::make_unique<home::CurrentContent>(parts);
   bridge = std::make_unique<home::EngineBridge>();
+  QObject::connect(bridge.get(), &home::EngineBridge::news, bridge.get(), [this] { content->refresh(); });
   session = std::make_unique<home::PracticeSession>(parts);
   settings = std::make_unique<home::SettingsModel>(folder, parts);
   today = std::make_unique<home::TodayModel>(*session, *bridge, *settings, parts);
@@ -28,6 +34,7 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   player = std::make_unique<home::PlayerModel>(*session, parts);
   programme = std::make_unique<home::ProgrammeModel>(*bridge, *settings, parts);
   pair = std::make_unique<home::PairModel>(*bridge, parts);
+  advice = std::make_unique<home::AdviceModel>(*bridge, parts);
   app = std::make_unique<AppModel>(*session, *today, *bridge, parts, QString());
   models.app = app.get();
   models.pair = pair.get();
@@ -36,6 +43,7 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   models.player = player.get();
   models.programme = programme.get();
   models.settings = settings.get();
+  models.advice = advice.get();
   QObject::connect(pair.get(), &home::PairModel::paired, app.get(), &AppModel::pairedNow);
   QObject::connect(settings.get(), &home::SettingsModel::erased, app.get(), &AppModel::leavePractice);
   engine->setListener(bridge.get());

@@ -5,6 +5,7 @@
 #include <memory>
 
 #include "platform/fake/recorded_sound.h"
+#include "qml/home/current_content.h"
 #include "qml/home/home_models.h"
 #include "tests/qml/home/paper_clinic.h"
 #include "tests/qml/parts/window_faults.h"
@@ -21,6 +22,7 @@ struct HomeProgram {
   platform::RecordedStayAwake stay_awake;
   std::unique_ptr<HomeEngine> engine;
   home::HomeParts parts;
+  std::unique_ptr<home::CurrentContent> content;
   std::unique_ptr<home::EngineBridge> bridge;
   std::unique_ptr<home::PracticeSession> session;
   std::unique_ptr<home::SettingsModel> settings;
@@ -29,6 +31,7 @@ struct HomeProgram {
   std::unique_ptr<home::PlayerModel> player;
   std::unique_ptr<home::ProgrammeModel> programme;
   std::unique_ptr<home::PairModel> pair;
+  std::unique_ptr<home::AdviceModel> advice;
   std::unique_ptr<home::AppModel> app;
   home::HomeModels models;
 };

@@ -167,7 +167,7 @@ TEST_F(Tool, checkBlocksAFloorExerciseForWhoCannotGetUp) {
       "entry.textproto",
       entryText("bridge-over-roll", "sets { sets: 1 repetitions: 5 hold_s: 5 move_s: 2 return_s: 2 }",
                 "side_policy: SIDE_POLICY_WHOLE_BODY support: SUPPORT_LYING prosthesis: PROSTHESIS_USE_OFF"));
-  EXPECT_EQ(runCheck(person, entry, "", output()), kSaysNo) << err();
+  EXPECT_EQ(runCheck({person, entry, "", "", "en"}, output()), kSaysNo) << err();
   EXPECT_THAT(out(), HasSubstr("block"));
   EXPECT_THAT(out(), HasSubstr("may not be signed"));
 }
@@ -176,7 +176,7 @@ TEST_F(Tool, checkOfAProgrammeShowsMinutesADay) {
   const auto person = file("person.textproto", kPerson);
   const auto programme =
       file("p.textproto", programmeText(entryText("sit-to-stand", kEightTimes, kSitToStand)));
-  EXPECT_EQ(runCheck(person, programme, "", output()), kFine) << out() << err();
+  EXPECT_EQ(runCheck({person, programme, "", "", "en"}, output()), kFine) << out() << err();
   EXPECT_THAT(out(), HasSubstr("monday"));
   EXPECT_THAT(out(), HasSubstr("may be signed"));
 }

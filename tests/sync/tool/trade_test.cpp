@@ -16,6 +16,7 @@
 #include "core/schedule/wear_plan.h"
 #include "sync/tool/evidence_words.h"
 #include "sync/tool/tool_io.h"
+#include "sync/tool/everyone.h"
 #include "sync/tool/trade_commands.h"
 
 namespace newel::tool {
@@ -504,6 +505,36 @@ TEST_F(Trade, theProgramKnowsTheCommands) {
   const auto programme = file("programme", programmeText());
   EXPECT_EQ(exitCode("cert " + person + " " + programme), 1);
   EXPECT_EQ(exitCode("record validate wear-plan " + file("plan", planText())), 0);
+}
+
+TEST(EveryPair, everyTwoValuesMeetInSomeRow) {
+  const std::vector<std::size_t> values = {7, 3, 4, 2, 5};
+  const auto rows = everyPair(values);
+  for (std::size_t a = 0; a < values.size(); ++a) {
+    for (std::size_t b = a + 1; b < values.size(); ++b) {
+      for (std::size_t i = 0; i < values[a]; ++i) {
+        for (std::size_t j = 0; j < values[b]; ++j) {
+          EXPECT_TRUE(std::any_of(rows.begin(), rows.end(),
+                                  [&](const auto& row) { return row[a] == i && row[b] == j; }));
+        }
+      }
+    }
+  }
+  EXPECT_LE(rows.size(), 3 * 7 * 5U) << "far from every product, 840";
+}
+
+TEST(CheckEveryone, findsNothingWrong) {
+  std::ostringstream out, err;
+  EXPECT_EQ(runCheckEveryone({out, err, false}), kFine) << out.str();
+  EXPECT_THAT(out.str(), HasSubstr("nothing wrong"));
+}
+
+// It can fail: a rule that says the same in braces, and one that blocks nobody's words.
+TEST(CheckEveryone, findsWordsThatWereNotFilledIn) {
+  SettingValues none;
+  const auto report = checkEveryone(Catalogue::builtIn(), RuleBook::builtIn().with(none));
+  ASSERT_FALSE(report.problems.empty());
+  EXPECT_THAT(report.problems[0], HasSubstr("words that were not filled in"));
 }
 
 }  // namespace

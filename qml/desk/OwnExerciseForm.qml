@@ -1,0 +1,300 @@
+// The form of an own exercise. Every question is open to see; what is still wrong is said at the end.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Newel.Desk
+import Newel.Parts
+
+Column {
+    id: form
+
+    required property OwnExerciseModel own
+
+    function take(): void {
+        startField.text = own.values["start"] ?? "";
+        goodField.text = own.values["good"] ?? "";
+        stop_ifField.text = own.values["stop_if"] ?? "";
+        cautionsField.text = own.values["cautions"] ?? "";
+    }
+
+    spacing: Theme.space * 1.5
+    onVisibleChanged: {
+        if (visible)
+            take();
+    }
+
+    Say {
+        width: parent.width
+        text: form.own.movement
+        color: Theme.brass
+        font.bold: true
+    }
+
+    LineField {
+        width: parent.width
+        label: qsTr("Title")
+        hint: qsTr("Up to 80 letters")
+        text: form.own.values["title"] ?? ""
+        onEdited: text => form.own.set("title", text)
+    }
+
+    LineField {
+        width: parent.width
+        label: qsTr("Why")
+        hint: qsTr("One plain sentence to the person")
+        text: form.own.values["purpose"] ?? ""
+        onEdited: text => form.own.set("purpose", text)
+    }
+
+    ChipStrip {
+        width: parent.width
+        label: qsTr("Group")
+        options: form.own.options["purpose_group"] ?? []
+        value: form.own.values["purpose_group"] ?? 0
+        onPicked: value => form.own.choose("purpose_group", value)
+    }
+
+    ChipStrip {
+        width: parent.width
+        label: qsTr("Position")
+        options: form.own.options["position"] ?? []
+        value: form.own.values["position"] ?? 0
+        onPicked: value => form.own.choose("position", value)
+    }
+
+    AreaField {
+        id: startField
+
+        width: parent.width
+        label: qsTr("How to take up the position")
+        hint: qsTr("Plain words: what to fetch, where to stand, sit or lie")
+        lines: 3
+        onEdited: text => form.own.set("start", text)
+    }
+
+    Repeater {
+        model: form.own.phases
+
+        LineField {
+            required property var modelData
+
+            width: form.width
+            label: modelData.label
+            hint: qsTr("A few words: they are shown and said in the time of this part")
+            text: modelData.text
+            onEdited: text => form.own.setPhase(modelData.key, text)
+        }
+    }
+
+    Say {
+        width: parent.width
+        text: qsTr("{working} stands for the working leg: the phone says left or right.")
+        color: Theme.soft
+    }
+
+    Flow {
+        width: parent.width
+        spacing: Theme.space * 1.5
+
+        Repeater {
+            model: form.own.doseFields
+
+            StepField {
+                required property var modelData
+
+                label: modelData.label
+                unit: modelData.unit
+                value: form.own.dose[modelData.key] ?? 0
+                from: modelData.from
+                to: modelData.to
+                step: modelData.step
+                onChanged: value => form.own.setDose(modelData.key, value)
+            }
+        }
+    }
+
+    ChipStrip {
+        width: parent.width
+        label: qsTr("Sides it may be done on")
+        options: form.own.options["sides"] ?? []
+        many: true
+        chosen: form.own.chosen["sides"] ?? []
+        onPicked: value => form.own.toggle("sides", value)
+    }
+
+    ChipStrip {
+        width: parent.width
+        label: qsTr("Support it may be done with")
+        options: form.own.options["supports"] ?? []
+        many: true
+        chosen: form.own.chosen["supports"] ?? []
+        onPicked: value => form.own.toggle("supports", value)
+    }
+
+    LineField {
+        width: parent.width
+        label: qsTr("What the hands hold")
+        hint: qsTr("{support} stands for the support that is chosen")
+        text: form.own.values["support"] ?? ""
+        onEdited: text => form.own.set("support", text)
+    }
+
+    ChipStrip {
+        width: parent.width
+        label: qsTr("Prosthesis")
+        options: form.own.options["prosthesis"] ?? []
+        value: form.own.values["prosthesis"] ?? 0
+        onPicked: value => form.own.choose("prosthesis", value)
+    }
+
+    ChipStrip {
+        width: parent.width
+        label: qsTr("Least mobility level")
+        options: form.own.options["mobility"] ?? []
+        value: form.own.values["mobility"] ?? 0
+        onPicked: value => form.own.choose("mobility", value)
+    }
+
+    ChipStrip {
+        width: parent.width
+        label: qsTr("Both limbs lost")
+        options: form.own.options["both"] ?? []
+        value: form.own.values["both"] ?? 0
+        onPicked: value => form.own.choose("both", value)
+    }
+
+    ChipStrip {
+        width: parent.width
+        label: qsTr("Muscles")
+        options: form.own.options["muscles"] ?? []
+        many: true
+        chosen: form.own.chosen["muscles"] ?? []
+        onPicked: value => form.own.toggle("muscles", value)
+    }
+
+    ChipStrip {
+        width: parent.width
+        label: qsTr("What is needed")
+        options: form.own.options["equipment"] ?? []
+        many: true
+        chosen: form.own.chosen["equipment"] ?? []
+        onPicked: value => form.own.toggle("equipment", value)
+    }
+
+    ChipStrip {
+        width: parent.width
+        label: qsTr("What the safety rules look at")
+        options: form.own.options["tags"] ?? []
+        many: true
+        chosen: form.own.chosen["tags"] ?? []
+        onPicked: value => form.own.toggle("tags", value)
+    }
+
+    AreaField {
+        id: goodField
+
+        width: parent.width
+        label: qsTr("Done well")
+        hint: qsTr("Two to four lines")
+        lines: 3
+        onEdited: text => form.own.set("good", text)
+    }
+
+    LineField {
+        width: parent.width
+        label: qsTr("A common fault")
+        hint: qsTr("What you would see")
+        text: form.own.values["fault"] ?? ""
+        onEdited: text => form.own.set("fault", text)
+    }
+
+    LineField {
+        width: parent.width
+        label: qsTr("Its correction")
+        hint: qsTr("What to say to it")
+        text: form.own.values["mend"] ?? ""
+        onEdited: text => form.own.set("mend", text)
+    }
+
+    LineField {
+        width: parent.width
+        label: qsTr("Breathing")
+        text: form.own.values["breathing"] ?? ""
+        onEdited: text => form.own.set("breathing", text)
+    }
+
+    AreaField {
+        id: stop_ifField
+
+        width: parent.width
+        label: qsTr("Stop if")
+        hint: qsTr("One line each")
+        lines: 3
+        onEdited: text => form.own.set("stop_if", text)
+    }
+
+    AreaField {
+        id: cautionsField
+
+        width: parent.width
+        label: qsTr("Take care")
+        hint: qsTr("One line each: what can go wrong here")
+        lines: 2
+        onEdited: text => form.own.set("cautions", text)
+    }
+
+    LineField {
+        id: photo
+
+        width: parent.width
+        label: qsTr("Photo (may be left out)")
+        hint: qsTr("Path of a picture on this computer; place and time in it are left behind")
+        onAccepted: form.own.setPicture(photo.text)
+    }
+
+    Flow {
+        width: parent.width
+        spacing: Theme.space
+
+        SmallButton {
+            text: qsTr("Take this photo")
+            enabled: photo.text.trim() !== ""
+            onClicked: form.own.setPicture(photo.text)
+        }
+
+        SmallButton {
+            visible: form.own.picture !== ""
+            text: qsTr("No photo")
+            onClicked: form.own.setPicture("")
+        }
+    }
+
+    Image {
+        width: Math.min(parent.width, 320)
+        visible: form.own.picture !== ""
+        fillMode: Image.PreserveAspectFit
+        source: form.own.picture
+        Accessible.role: Accessible.Graphic
+        Accessible.name: qsTr("Photo of the exercise")
+    }
+
+    Say {
+        width: parent.width
+        visible: form.own.missing !== ""
+        text: form.own.missing
+        color: Theme.brass
+        font.bold: true
+        Accessible.name: qsTr("Before it can be saved: %1").arg(text)
+    }
+
+    Problem {
+        width: parent.width
+        text: form.own.problem
+    }
+
+    MainButton {
+        text: form.own.saving ? qsTr("Saving …") : qsTr("Save for the clinic")
+        enabled: form.own.missing === "" && !form.own.saving
+        onClicked: form.own.save()
+    }
+}

@@ -1,0 +1,84 @@
+#include "qml/desk/clinic_settings_model.h"
+
+#include "qml/desk/problem_words.h"
+#include "qml/print/record_words.h"
+
+namespace newel::desk {
+
+ClinicSettingsModel::ClinicSettingsModel(DeskContext& context, DeskContent& content, QObject* parent)
+    : QObject(parent), m_context(context), m_content(content), m_values(context.settings) {}
+
+void ClinicSettingsModel::begin() {
+  m_values = m_context.settings;
+  m_problem.clear();
+  m_saving = false;
+  emit changed();
+}
+
+QVariantList ClinicSettingsModel::rows() const {
+  QVariantList rows;
+  for (const v1::SettingKind& kind : m_context.catalogue->settings()) {
+    const v1::SettingWords& words = kind.words().at("en");
+    QStringList sources;
+    for (const auto& source : kind.sources()) sources << print::text(source.text());
+    const auto value = m_values.find(kind.id());
+    rows << QVariantMap{{QStringLiteral("id"), print::text(kind.id())},
+                        {QStringLiteral("title"), print::text(words.title())},
+                        {QStringLiteral("help"), print::text(words.help())},
+                        {QStringLiteral("unit"), print::text(m_context.catalogue->phrase("unit." + kind.unit(), "en"))},
+                        {QStringLiteral("value"), value == m_values.end() ? kind.usual() : value->second},
+                        {QStringLiteral("usual"), kind.usual()},
+                        {QStringLiteral("least"), kind.least()},
+                        {QStringLiteral("most"), kind.most()},
+                        {QStringLiteral("source"), sources.join(QStringLiteral("; "))}};
+  }
+  return rows;
+}
+
+bool ClinicSettingsModel::mayChange() const {
+  const v1::Role role = m_context.therapist.role();
+  return role == v1::ROLE_LEAD || role == v1::ROLE_ADMINISTRATOR;
+}
+
+void ClinicSettingsModel::set(const QString& id, int value) {
+  m_values[id.toStdString()] = static_cast<std::uint32_t>(value);
+  emit changed();
+}
+
+void ClinicSettingsModel::usual() {
+  m_values = usualSettings(*m_context.catalogue);
+  emit changed();
+}
+
+void ClinicSettingsModel::save() {
+  if (m_saving || !dirty()) return;
+  v1::PutSettingsRequest request;
+  request.set_base_revision(m_context.clinic.settings().revision());
+  const SettingValues usual_values = usualSettings(*m_context.catalogue);
+  for (const auto& [id, value] : m_values) {
+    // What is as usual is not set, so that it follows a better usual value of a later program.
+    if (usual_values.at(id) != value) (*request.mutable_values())[id] = value;
+  }
+  m_saving = true;
+  m_problem.clear();
+  emit changed();
+  m_context.worker->run(
+      this, tr("Saving the settings"),
+      [request](DeskClient* client) -> absl::StatusOr<v1::ClinicCard> {
+        if (client == nullptr) return absl::UnauthenticatedError("not signed in");
+        return client->putSettings(request);
+      },
+      [this](const absl::StatusOr<v1::ClinicCard>& card) {
+        m_saving = false;
+        m_problem = problemWords(card.status(), tr("save the settings"));
+        if (card.ok()) {
+          m_context.clinic = *card;
+          m_content.takeSettings(card->settings());
+          m_values = m_context.settings;
+        }
+        emit changed();
+        if (card.ok()) emit saved();
+      });
+}
+
+}  // namespace newel::desk
