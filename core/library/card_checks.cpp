@@ -28,7 +28,8 @@ class PlainCheck {
         m_found.push_back({path, "there is no setting \"" + name + "\""});
     }
     const std::string said = withSettings(text, usualSettings(m_catalogue));
-    if (!said.empty() && !isPlain(said, m_language)) m_found.push_back({path, "is too hard to read: " + said});
+    if (!said.empty() && !isPlain(said, m_language))
+      m_found.push_back({path, "is too hard to read: " + said});
   }
 
  private:
@@ -70,7 +71,8 @@ Found problemsOfMovement(const v1::Movement& movement) {
 Found problemsOfSetting(const v1::SettingKind& setting) {
   Found found;
   for (const auto& [language, words] : setting.words()) {
-    if (words.title().find('{') != std::string::npos) found.push_back({"words", "a title has no placeholder"});
+    if (words.title().find('{') != std::string::npos)
+      found.push_back({"words", "a title has no placeholder"});
   }
   return found;
 }

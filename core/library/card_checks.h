@@ -13,7 +13,8 @@ namespace newel {
 // at reading grade 6 or under, Spanish fairly easy (plain_words.h).
 std::vector<CatalogueProblem> problemsOfCard(const v1::AdviceWords& words, const Catalogue& catalogue);
 
-// Phases that fit their dose and their sides, with no role that needs a sound limb: a movement is for everyone.
+// Phases that fit their dose and their sides, with no role that needs a sound limb: a movement is for
+// everyone.
 std::vector<CatalogueProblem> problemsOfMovement(const v1::Movement& movement);
 
 std::vector<CatalogueProblem> problemsOfSetting(const v1::SettingKind& setting);

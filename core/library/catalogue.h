@@ -1,5 +1,5 @@
-// The catalogue: exercises, cards of advice, movements and settings, with their words, compiled in and checked
-// at build time.
+// The catalogue: exercises, cards of advice, movements and settings, with their words, compiled in and
+// checked at build time.
 #pragma once
 
 #include <absl/status/statusor.h>
@@ -23,8 +23,8 @@ class Catalogue {
   static const Catalogue& builtIn();
 
   // A catalogue from files, for tests and clinics: every "*.textproto" under `folder`/exercises, /cards,
-  // /settings, /movements, /words/<language> and /words/<language>/cards. kInvalidArgument with file, line and
-  // reason.
+  // /settings, /movements, /words/<language> and /words/<language>/cards. kInvalidArgument with file, line
+  // and reason.
   static absl::StatusOr<Catalogue> load(const std::string& folder);
 
   // This catalogue and a clinic's own exercises, which must have passed checkOwn() (own_exercises.h). Several

@@ -206,8 +206,7 @@ absl::StatusOr<std::vector<CatalogueFile>> readCatalogueFiles(const std::string&
   const auto readAll = [&](const fs::path& from, CatalogueFileKind kind, const std::string& language) {
     for (const fs::path& path : textFilesIn(from)) {
       const bool phrases = kind == CatalogueFileKind::Words && path.stem() == kPhrasesStem;
-      if (status.ok())
-        status = readInto(files, path, phrases ? CatalogueFileKind::Phrases : kind, language);
+      if (status.ok()) status = readInto(files, path, phrases ? CatalogueFileKind::Phrases : kind, language);
     }
   };
   readAll(root / "exercises", CatalogueFileKind::Exercise, "");
@@ -252,7 +251,8 @@ absl::StatusOr<Catalogue> CatalogueBuilder::build(const std::vector<CatalogueFil
   records.card_words = recordsIn(card_words);
   records.movements =
       checkedList(movements, problems, "movements", &v1::MovementFile::movements, &problemsOfMovement);
-  records.settings = checkedList(settings, problems, "settings", &v1::SettingFile::settings, &problemsOfSetting);
+  records.settings =
+      checkedList(settings, problems, "settings", &v1::SettingFile::settings, &problemsOfSetting);
   Catalogue catalogue = assemble(std::move(records));
   checkExercises(exercises, catalogue, problems);
   checkWords(words, catalogue, problems);

@@ -8,7 +8,8 @@
 
 namespace newel {
 
-// Whole in `language` (or its base language), else whole in English. `policy` says whether "each side" is said.
+// Whole in `language` (or its base language), else whole in English. `policy` says whether "each side" is
+// said.
 std::string doseWords(const v1::Dose& dose, v1::SidePolicy policy, const Catalogue& catalogue,
                       const std::string& language);
 

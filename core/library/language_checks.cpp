@@ -12,7 +12,8 @@ using Found = std::vector<CatalogueProblem>;
 
 void checkSameKeys(Found& found, const v1::PhraseFile& phrases, const Catalogue& catalogue) {
   for (const std::string& key : catalogue.keysOf("", "en")) {
-    if (!phrases.phrases().contains(key)) found.push_back({"", "no phrase \"" + key + "\", which English has"});
+    if (!phrases.phrases().contains(key))
+      found.push_back({"", "no phrase \"" + key + "\", which English has"});
   }
   for (const auto& [key, text] : phrases.phrases()) {
     if (catalogue.phrase(key, "en").empty())
@@ -54,7 +55,8 @@ std::vector<std::string> claimedExercises(const v1::PhraseFile& phrases, const C
 }
 
 template <typename Records>
-void checkWordsOf(Found& found, const Records& records, const std::string& what, const std::string& language) {
+void checkWordsOf(Found& found, const Records& records, const std::string& what,
+                  const std::string& language) {
   for (const auto& record : records) {
     if (!record.words().contains(language))
       found.push_back({"claim", "the " + what + " " + record.id() + " has no words in this language"});

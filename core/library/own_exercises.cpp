@@ -18,8 +18,10 @@ const v1::MovementWords& wordsIn(const v1::Movement& movement, const std::string
   return found == movement.words().end() ? movement.words().at("en") : found->second;
 }
 
-std::string languageOf(const Catalogue& catalogue, const v1::Movement& movement, const std::string& language) {
-  const bool known = movement.words().contains(language) && !catalogue.phrase("own.breathing", language).empty();
+std::string languageOf(const Catalogue& catalogue, const v1::Movement& movement,
+                       const std::string& language) {
+  const bool known =
+      movement.words().contains(language) && !catalogue.phrase("own.breathing", language).empty();
   return known ? language : "en";
 }
 

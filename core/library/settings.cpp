@@ -23,7 +23,8 @@ SettingValues settingValues(const v1::ClinicSettings& settings, const Catalogue&
   SettingValues values;
   for (const v1::SettingKind& kind : catalogue.settings()) {
     const auto set = settings.values().find(kind.id());
-    const bool fits = set != settings.values().end() && set->second >= kind.least() && set->second <= kind.most();
+    const bool fits =
+        set != settings.values().end() && set->second >= kind.least() && set->second <= kind.most();
     values[kind.id()] = fits ? set->second : kind.usual();
   }
   return values;

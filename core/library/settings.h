@@ -19,8 +19,8 @@ using SettingValues = std::map<std::string, std::uint32_t>;
 // "values[redness-minutes]: 60 is over 30".
 absl::Status fitsSettings(const v1::ClinicSettings& settings, const Catalogue& catalogue);
 
-// The clinic's number where it has set one that fits, else the usual one. A number of an older or newer program
-// that does not fit is as if it were not set: the usual value is the cautious one.
+// The clinic's number where it has set one that fits, else the usual one. A number of an older or newer
+// program that does not fit is as if it were not set: the usual value is the cautious one.
 SettingValues settingValues(const v1::ClinicSettings& settings, const Catalogue& catalogue);
 
 // The usual values alone.

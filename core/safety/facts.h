@@ -38,9 +38,10 @@ RuleFacts factsOf(const v1::Person& person);
 
 // exercise.id, exercise.tag, exercise.position, exercise.equipment, exercise.purpose, exercise.usual_level,
 // exercise.least_mobility (number and word), exercise.both_sides, exercise.dose_kind, exercise.leads (yes: a
-// phase needs to know which leg is sound or stronger), exercise.own (yes: written by the clinic), entry.support, entry.prosthesis, entry.side_policy,
-// entry.hold_s, entry.sets, entry.repetitions, entry.minutes, entry.passes, entry.pain_stop, entry.pain_rise
-// (numbers; absent where the dose or the entry has none).
+// phase needs to know which leg is sound or stronger), exercise.own (yes: written by the clinic),
+// entry.support, entry.prosthesis, entry.side_policy, entry.hold_s, entry.sets, entry.repetitions,
+// entry.minutes, entry.passes, entry.pain_stop, entry.pain_rise (numbers; absent where the dose or the entry
+// has none).
 RuleFacts factsOf(const v1::Entry& entry, const v1::Exercise& exercise);
 
 // How entry and person fit, where a rule would have to compare two facts: fit.usual_level (yes when every

@@ -133,7 +133,8 @@ std::vector<v1::Finding> RuleBook::findings(v1::Stage stage, const RuleFacts& fa
                                             const std::string& language) const {
   std::vector<v1::Finding> found;
   for (const auto& rule : m_rules) {
-    if (rule.stage() == stage && holds(rule.when(), facts)) found.push_back(findingOf(rule, language, m_therapist_language));
+    if (rule.stage() == stage && holds(rule.when(), facts))
+      found.push_back(findingOf(rule, language, m_therapist_language));
   }
   std::stable_sort(found.begin(), found.end(), before);
   return found;

@@ -29,9 +29,9 @@ inline constexpr std::size_t kMostQuestions = 5;
 class RuleBook {
  public:
   static const RuleBook& builtIn();  // compiled in; the build fails on a bad rule
-  // Every "*.textproto" under `folder`/rules, `folder`/questions and `folder`/words/<language>, with the usual
-  // settings of `catalogue`. kInvalidArgument with file, line and reason; kNotFound when one of the first two
-  // folders is missing or empty.
+  // Every "*.textproto" under `folder`/rules, `folder`/questions and `folder`/words/<language>, with the
+  // usual settings of `catalogue`. kInvalidArgument with file, line and reason; kNotFound when one of the
+  // first two folders is missing or empty.
   static absl::StatusOr<RuleBook> load(const std::string& folder,
                                        const Catalogue& catalogue = Catalogue::builtIn());
 
@@ -73,8 +73,8 @@ class RuleBook {
   std::vector<v1::ReadyQuestion> m_questions;
 };
 
-// The question's words, and a choice's, in `language`, its base language, or English. A language is whole over
-// all rules and questions, so words of two languages never meet on one screen.
+// The question's words, and a choice's, in `language`, its base language, or English. A language is whole
+// over all rules and questions, so words of two languages never meet on one screen.
 const v1::QuestionWords& wordsOf(const v1::ReadyQuestion& question, const std::string& language);
 const std::string& wordsOf(const v1::ReadyChoice& choice, const std::string& language);
 

@@ -132,8 +132,7 @@ absl::Status addQuestions(const Parsed<v1::QuestionFile>& file, const Catalogue&
     }
     if (question.has_when()) {
       const Tree* tree = below(file.tree, file.content, "questions", i);
-      status =
-          TestCheck(file.name, none, catalogue).run(question.when(), *below(*tree, question, "when"));
+      status = TestCheck(file.name, none, catalogue).run(question.when(), *below(*tree, question, "when"));
     }
     if (!status.ok()) return status;
     *set.questions.add_questions() = question;

@@ -24,7 +24,6 @@ absl::Status checkPlain(const std::string& id, const std::string& text, const st
   return absl::InvalidArgumentError(id + ": too hard to read: " + text);
 }
 
-
 // Adds the words of one file and says what they name that is not there, or was there before.
 class Adding {
  public:

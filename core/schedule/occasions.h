@@ -47,8 +47,8 @@ absl::CivilDay mondayOf(absl::CivilDay day);
 std::vector<Occasion> dueOn(const v1::Programme& programme, absl::CivilDay day,
                             const std::vector<v1::OccasionRef>& done);
 
-// Ids of the cards of advice to show on `day`, in the programme's order; none before its first day or after its
-// last.
+// Ids of the cards of advice to show on `day`, in the programme's order; none before its first day or after
+// its last.
 std::vector<std::string> cardsDueOn(const v1::Programme& programme, absl::CivilDay day);
 
 // When a reminder of `occasion` may be shown to a person who is in `zone` now: the start of its window. A

@@ -22,15 +22,16 @@ QVariantList ClinicSettingsModel::rows() const {
     QStringList sources;
     for (const auto& source : kind.sources()) sources << print::text(source.text());
     const auto value = m_values.find(kind.id());
-    rows << QVariantMap{{QStringLiteral("id"), print::text(kind.id())},
-                        {QStringLiteral("title"), print::text(words.title())},
-                        {QStringLiteral("help"), print::text(words.help())},
-                        {QStringLiteral("unit"), print::text(m_context.catalogue->phrase("unit." + kind.unit(), "en"))},
-                        {QStringLiteral("value"), value == m_values.end() ? kind.usual() : value->second},
-                        {QStringLiteral("usual"), kind.usual()},
-                        {QStringLiteral("least"), kind.least()},
-                        {QStringLiteral("most"), kind.most()},
-                        {QStringLiteral("source"), sources.join(QStringLiteral("; "))}};
+    rows << QVariantMap{
+        {QStringLiteral("id"), print::text(kind.id())},
+        {QStringLiteral("title"), print::text(words.title())},
+        {QStringLiteral("help"), print::text(words.help())},
+        {QStringLiteral("unit"), print::text(m_context.catalogue->phrase("unit." + kind.unit(), "en"))},
+        {QStringLiteral("value"), value == m_values.end() ? kind.usual() : value->second},
+        {QStringLiteral("usual"), kind.usual()},
+        {QStringLiteral("least"), kind.least()},
+        {QStringLiteral("most"), kind.most()},
+        {QStringLiteral("source"), sources.join(QStringLiteral("; "))}};
   }
   return rows;
 }

@@ -1,5 +1,5 @@
-// The catalogue and the rules of the clinic that this desk is signed in to: the program's own, with the clinic's
-// exercises and settings. Not here: writing them (own_exercise_model.h, clinic_settings_model.h).
+// The catalogue and the rules of the clinic that this desk is signed in to: the program's own, with the
+// clinic's exercises and settings. Not here: writing them (own_exercise_model.h, clinic_settings_model.h).
 #pragma once
 
 #include <deque>

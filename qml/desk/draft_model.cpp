@@ -83,9 +83,9 @@ void DraftModel::begin(std::shared_ptr<const PersonFile> file) {
       m_notice = tr(
           "A draft kept here could not be read and was set aside. This one begins from the last programme.");
     }
-    m_draft.begin(
-        startingDraft(last, m_context.settings, m_file->person.id(), m_file->person.zone(), todayOf(*m_file, m_context.now())),
-        base);
+    m_draft.begin(startingDraft(last, m_context.settings, m_file->person.id(), m_file->person.zone(),
+                                todayOf(*m_file, m_context.now())),
+                  base);
   }
   m_catalogue.setFilter(QString());
   m_catalogue.showFor(m_file->person);

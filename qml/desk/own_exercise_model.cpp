@@ -8,6 +8,7 @@
 #include "qml/desk/own_exercise_options.h"
 #include "qml/desk/picture_file.h"
 #include "qml/desk/problem_words.h"
+#include "qml/parts/picture_address.h"
 #include "qml/print/record_words.h"
 #include "sync/common/record_id.h"
 
@@ -113,10 +114,10 @@ QVariantList OwnExerciseModel::phases() const {
       const auto cue = words().cues().find(phase.id());
       QString label = print::text(movement->words().at("en").phases().at(phase.id()));
       label.replace(QStringLiteral("{working}"), tr("working leg"));
-      rows << QVariantMap{
-          {QStringLiteral("key"), print::text(phase.id())},
-          {QStringLiteral("label"), label},
-          {QStringLiteral("text"), cue == words().cues().end() ? QString() : print::text(cue->second.screen())}};
+      rows << QVariantMap{{QStringLiteral("key"), print::text(phase.id())},
+                          {QStringLiteral("label"), label},
+                          {QStringLiteral("text"),
+                           cue == words().cues().end() ? QString() : print::text(cue->second.screen())}};
     }
   }
   return rows;
@@ -162,7 +163,7 @@ QVariantList OwnExerciseModel::doseFields() const {
 
 QVariantMap OwnExerciseModel::dose() const { return doseValues(m_own.exercise().default_dose()); }
 
-QString OwnExerciseModel::picture() const { return pictureAddress(m_own.picture()); }
+QString OwnExerciseModel::picture() const { return parts::pictureAddress(m_own.picture()); }
 
 QString OwnExerciseModel::missing() const {
   if (!m_writing) return {};

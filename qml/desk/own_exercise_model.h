@@ -16,19 +16,19 @@ class OwnExerciseModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made by the desk")
-  Q_PROPERTY(QVariantList list READ list NOTIFY changed)            // {id, title, facts}, the newest revisions
+  Q_PROPERTY(QVariantList list READ list NOTIFY changed)  // {id, title, facts}, the newest revisions
   Q_PROPERTY(QVariantList movements READ movements NOTIFY changed)  // {value, text}
   Q_PROPERTY(bool writing READ writing NOTIFY changed)              // the form is open
   Q_PROPERTY(QString heading READ heading NOTIFY changed)
   Q_PROPERTY(QString movement READ movement NOTIFY changed)
-  Q_PROPERTY(QVariantList phases READ phases NOTIFY changed)    // {key, label, text}
-  Q_PROPERTY(QVariantMap values READ values NOTIFY changed)     // by the keys of set()
-  Q_PROPERTY(QVariantMap options READ options NOTIFY changed)   // lists of {value, text}
-  Q_PROPERTY(QVariantMap chosen READ chosen NOTIFY changed)     // lists of values, for those with many
+  Q_PROPERTY(QVariantList phases READ phases NOTIFY changed)   // {key, label, text}
+  Q_PROPERTY(QVariantMap values READ values NOTIFY changed)    // by the keys of set()
+  Q_PROPERTY(QVariantMap options READ options NOTIFY changed)  // lists of {value, text}
+  Q_PROPERTY(QVariantMap chosen READ chosen NOTIFY changed)    // lists of values, for those with many
   Q_PROPERTY(QVariantList doseFields READ doseFields NOTIFY changed)
   Q_PROPERTY(QVariantMap dose READ dose NOTIFY changed)
-  Q_PROPERTY(QString picture READ picture NOTIFY changed)       // as an address for an image; empty: none
-  Q_PROPERTY(QString missing READ missing NOTIFY changed)       // what is still wrong; empty: may be saved
+  Q_PROPERTY(QString picture READ picture NOTIFY changed)  // as an address for an image; empty: none
+  Q_PROPERTY(QString missing READ missing NOTIFY changed)  // what is still wrong; empty: may be saved
   Q_PROPERTY(bool saving READ saving NOTIFY changed)
   Q_PROPERTY(QString problem READ problem NOTIFY changed)
 

@@ -46,12 +46,4 @@ absl::StatusOr<std::string> smallPicture(const QString& file) {
   return bad("This picture cannot be made small enough. Take one with less in it.");
 }
 
-QString pictureAddress(const std::string& bytes) {
-  if (bytes.empty()) return {};
-  const QByteArray data = QByteArray::fromStdString(bytes);
-  const bool png = data.startsWith("\x89PNG");
-  return QStringLiteral("data:image/%1;base64,%2")
-      .arg(png ? QStringLiteral("png") : QStringLiteral("jpeg"), QString::fromLatin1(data.toBase64()));
-}
-
 }  // namespace newel::desk

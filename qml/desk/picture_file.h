@@ -12,7 +12,4 @@ namespace newel::desk {
 // time, camera) goes along. kInvalidArgument in words for people: no picture, or not to be made small enough.
 absl::StatusOr<std::string> smallPicture(const QString& file);
 
-// An address that an image item can show; empty for no picture.
-QString pictureAddress(const std::string& bytes);
-
 }  // namespace newel::desk

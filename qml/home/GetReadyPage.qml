@@ -21,6 +21,23 @@ HomePage {
         color: Theme.soft
     }
 
+    Words {
+        width: parent.width
+        visible: page.models.practice.entryOtherLanguage
+        text: qsTr("These words are not in your language yet.")
+        color: Theme.soft
+        font.pixelSize: Theme.small
+    }
+
+    Image {
+        width: Math.min(parent.width, 400)
+        visible: page.models.practice.entryPicture !== ""
+        fillMode: Image.PreserveAspectFit
+        source: page.models.practice.entryPicture
+        Accessible.role: Accessible.Graphic
+        Accessible.name: qsTr("Photo of the exercise, from your clinic")
+    }
+
     Notice {
         width: parent.width
         title: qsTr("Support")

@@ -68,6 +68,14 @@ HomePage {
                     font.pixelSize: Theme.small
                 }
 
+                Image {
+                    width: Math.min(parent.width, 400)
+                    visible: (card.modelData.picture ?? "") !== ""
+                    fillMode: Image.PreserveAspectFit
+                    source: card.modelData.picture ?? ""
+                    Accessible.role: Accessible.Graphic
+                    Accessible.name: qsTr("Photo of the exercise, from your clinic")
+                }
                 Words {
                     width: parent.width
                     text: card.modelData.dose + "\n" + card.modelData.rhythm + "\n" + card.modelData.hands + ", " + card.modelData.prosthesis

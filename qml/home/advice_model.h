@@ -1,5 +1,5 @@
-// The cards of advice: those that are for today, and the one that is open. What is written down on a card goes
-// to the clinic as a message, in the person's own words. Not here: the cards' text (core/library/cards).
+// The cards of advice: those that are for today, and the one that is open. What is written down on a card
+// goes to the clinic as a message, in the person's own words. Not here: the cards' text (core/library/cards).
 #pragma once
 
 #include <QtQml/qqmlregistration.h>

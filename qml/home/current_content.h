@@ -1,5 +1,5 @@
-// The catalogue and the rules as they are for this person: the program's own, with the clinic's exercises that
-// the signed programmes carry and the clinic's settings. Not here: which of them is due (today_model.h).
+// The catalogue and the rules as they are for this person: the program's own, with the clinic's exercises
+// that the signed programmes carry and the clinic's settings. Not here: which of them is due (today_model.h).
 #pragma once
 
 #include <deque>

@@ -22,6 +22,17 @@ std::optional<absl::Time> clinicSpokeAt(const HomeEngine& engine) {
   return last;
 }
 
+std::string pictureOf(const HomeEngine& engine, const v1::Entry& entry) {
+  for (const v1::Programme& programme : engine.programmes()) {
+    for (const v1::OwnExercise& own : programme.own_exercises()) {
+      if (own.exercise().id() == entry.exercise_id() &&
+          own.exercise().revision() == entry.exercise_revision())
+        return own.picture();
+    }
+  }
+  return {};
+}
+
 std::vector<v1::OccasionRef> doneOccasions(const std::vector<v1::Practice>& practices) {
   std::vector<v1::OccasionRef> done;
   for (const v1::Practice& practice : practices) {

@@ -5,6 +5,7 @@
 #include <absl/time/time.h>
 
 #include <optional>
+#include <string>
 
 #include "qml/home/home_parts.h"
 
@@ -19,6 +20,9 @@ absl::TimeZone zoneOf(const HomeParts& parts);
 // When the clinic last wrote or signed anything for this person; nullopt: never. What opens a stop that
 // stands "until the clinic says".
 std::optional<absl::Time> clinicSpokeAt(const HomeEngine& engine);
+
+// The photo of a clinic's own exercise, as it came with a programme; empty: none.
+std::string pictureOf(const HomeEngine& engine, const v1::Entry& entry);
 
 // Occasions that practices have already done, in full or in part.
 std::vector<v1::OccasionRef> doneOccasions(const std::vector<v1::Practice>& practices);

@@ -5,6 +5,7 @@
 #include "core/library/wording.h"
 #include "qml/home/facts_for_pages.h"
 #include "qml/home/phrasing.h"
+#include "qml/parts/picture_address.h"
 
 namespace newel::home {
 namespace {
@@ -15,14 +16,6 @@ QVariantList reasonRows(const std::vector<v1::StopReason>& reasons) {
     rows << QVariantMap{{"id", static_cast<int>(reason)}, {"words", reasonWords(reason)}};
   }
   return rows;
-}
-
-// A text in the person's language, whole in English when it is missing there.
-template <typename Words>
-const Words* inLanguage(const google::protobuf::Map<std::string, Words>& words, const std::string& language) {
-  auto found = words.find(language);
-  if (found == words.end()) found = words.find("en");
-  return found == words.end() ? nullptr : &found->second;
 }
 
 }  // namespace
@@ -44,15 +37,13 @@ void PracticeModel::apply(const PracticeSession::Step& step) {
 QString PracticeModel::question() const {
   const v1::ReadyQuestion* const asked = run() != nullptr ? run()->question() : nullptr;
   if (asked == nullptr) return QString();
-  const auto* const words = inLanguage(asked->words(), m_session.input().language);
-  return words == nullptr ? QString() : text(words->question());
+  return text(wordsOf(*asked, m_session.input().language).question());
 }
 
 QString PracticeModel::questionHelp() const {
   const v1::ReadyQuestion* const asked = run() != nullptr ? run()->question() : nullptr;
   if (asked == nullptr) return QString();
-  const auto* const words = inLanguage(asked->words(), m_session.input().language);
-  return words == nullptr ? QString() : text(words->help());
+  return text(wordsOf(*asked, m_session.input().language).help());
 }
 
 QString PracticeModel::questionPlace() const {
@@ -65,8 +56,8 @@ QVariantList PracticeModel::choices() const {
   const v1::ReadyQuestion* const asked = run() != nullptr ? run()->question() : nullptr;
   if (asked == nullptr) return rows;
   for (const v1::ReadyChoice& choice : asked->choices()) {
-    const auto* const words = inLanguage(choice.words(), m_session.input().language);
-    rows << QVariantMap{{"id", text(choice.id())}, {"words", words == nullptr ? QString() : text(*words)}};
+    rows << QVariantMap{{"id", text(choice.id())},
+                        {"words", text(wordsOf(choice, m_session.input().language))}};
   }
   return rows;
 }
@@ -122,6 +113,14 @@ QString PracticeModel::entryCaution() const {
   if (entry() == nullptr) return QString();
   const std::optional<v1::Finding> caution = run()->caution(run()->entryIndex());
   return caution.has_value() ? text(caution->person()) : QString();
+}
+
+bool PracticeModel::entryOtherLanguage() const {
+  return entry() != nullptr && run()->timeline(run()->entryIndex()).fell_back();
+}
+
+QString PracticeModel::entryPicture() const {
+  return entry() == nullptr ? QString() : parts::pictureAddress(pictureOf(*m_parts.engine, *entry()));
 }
 
 QString PracticeModel::support() const {

@@ -29,6 +29,9 @@ class PracticeModel : public QObject {
   Q_PROPERTY(QString entryStart READ entryStart NOTIFY changed)  // how to take up the position
   Q_PROPERTY(QString entryNote READ entryNote NOTIFY changed)    // the therapist's
   Q_PROPERTY(QString entryCaution READ entryCaution NOTIFY changed)
+  Q_PROPERTY(
+      bool entryOtherLanguage READ entryOtherLanguage NOTIFY changed)  // its words are not in the person's
+  Q_PROPERTY(QString entryPicture READ entryPicture NOTIFY changed)    // an address for an image; empty: none
   Q_PROPERTY(QString support READ support NOTIFY changed)
   Q_PROPERTY(QStringList things READ things NOTIFY changed)  // to have ready
   Q_PROPERTY(QString prosthesis READ prosthesis NOTIFY changed)
@@ -58,6 +61,8 @@ class PracticeModel : public QObject {
   QString entryStart() const;
   QString entryNote() const;
   QString entryCaution() const;
+  bool entryOtherLanguage() const;
+  QString entryPicture() const;
   QString support() const;
   QStringList things() const;
   QString prosthesis() const;

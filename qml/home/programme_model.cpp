@@ -4,6 +4,7 @@
 #include "core/time/local_day.h"
 #include "qml/home/facts_for_pages.h"
 #include "qml/home/phrasing.h"
+#include "qml/parts/picture_address.h"
 
 namespace newel::home {
 
@@ -61,6 +62,7 @@ QVariantMap ProgrammeModel::rowOf(const v1::Entry& entry, const v1::Person& pers
     }
     return lines;
   };
+  row["picture"] = parts::pictureAddress(pictureOf(*m_parts.engine, entry));
   row["otherLanguage"] = !servesLanguage(language, person.language());
   row["title"] = text(words->title());
   row["purpose"] = resolved(words->purpose());

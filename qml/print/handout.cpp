@@ -68,8 +68,8 @@ class EntryText {
     m_context.catalogue = &catalogue;
     m_context.person = &input.person;
     m_context.entry = &entry;
-    m_words = wordsOrEnglish(catalogue, entry.exercise_id(), input.person.language(),
-                             entry.exercise_revision());
+    m_words =
+        wordsOrEnglish(catalogue, entry.exercise_id(), input.person.language(), entry.exercise_revision());
     if (m_words != nullptr) m_context.language = m_words->language();
   }
 

@@ -21,7 +21,7 @@ inline constexpr double kLargePrintPt = 16;
 struct HandoutInput {
   v1::Programme programme;  // passes check()
   v1::Person person;
-  QString name;  // empty: no name on the sheet
+  QString name;           // empty: no name on the sheet
   v1::ClinicCard clinic;  // with its settings: numbers in cards of advice are the clinic's
 };
 

@@ -94,7 +94,8 @@ QString words(v1::Condition condition) {
                                            "blood thinners",
                                            "hip flexion contracture",
                                            "knee flexion contracture",
-                                           "sound knee pain"};
+                                           "sound knee pain",
+                                           "blood clot in the last four weeks"};
   const auto at = static_cast<std::size_t>(condition);
   return at < std::size(kWords) ? say(kWords[at]) : notGiven();
 }

@@ -201,8 +201,7 @@ absl::Status DeskClient::revokeDevice(const std::string& device_id) {
 }
 
 absl::StatusOr<std::vector<v1::OwnExercise>> DeskClient::ownExercises() {
-  const auto reply =
-      m_impl->call(&v1::DeskService::Stub::ListOwnExercises, v1::ListOwnExercisesRequest());
+  const auto reply = m_impl->call(&v1::DeskService::Stub::ListOwnExercises, v1::ListOwnExercisesRequest());
   if (!reply.ok()) return reply.status();
   return std::vector<v1::OwnExercise>(reply->exercises().begin(), reply->exercises().end());
 }

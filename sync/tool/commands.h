@@ -21,8 +21,8 @@ struct Output {
   bool json = false;
 };
 
-// Findings for one entry or a whole programme, with a clinic's settings (a file, or empty: the usual ones) and
-// the therapist's words in `language`. kSaysNo when it may not be signed.
+// Findings for one entry or a whole programme, with a clinic's settings (a file, or empty: the usual ones)
+// and the therapist's words in `language`. kSaysNo when it may not be signed.
 struct CheckOptions {
   std::string person, file, last, settings;
   std::string language = "en";

@@ -57,8 +57,8 @@ class Rows {
     std::size_t chosen = 0;
     std::size_t most = 0;
     for (std::size_t value = 0; value < m_values[factor]; ++value) {
-      const auto covers = static_cast<std::size_t>(
-          std::count_if(set.begin(), set.end(), [&](std::size_t other) {
+      const auto covers =
+          static_cast<std::size_t>(std::count_if(set.begin(), set.end(), [&](std::size_t other) {
             return m_open.contains(pairOf(factor, value, other, row[other]));
           }));
       if (covers <= most) continue;

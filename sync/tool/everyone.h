@@ -12,8 +12,8 @@
 
 namespace newel::tool {
 
-// How many values each of several factors has, and rows of one value a factor in which every pair of values of
-// every two factors occurs at least once. Greedy: small, not smallest. Deterministic.
+// How many values each of several factors has, and rows of one value a factor in which every pair of values
+// of every two factors occurs at least once. Greedy: small, not smallest. Deterministic.
 std::vector<std::vector<std::size_t>> everyPair(const std::vector<std::size_t>& values);
 
 struct EveryoneReport {

@@ -130,7 +130,8 @@ void printList(const std::vector<Row>& rows, const LibraryOptions& options, cons
     const bool fell_back = words == nullptr || !servesLanguage(words->language(), options.language);
     std::vector<std::string> cells = {
         row.exercise->id(),
-        (words == nullptr ? row.exercise->id() : words->title()) + (fell_back && words != nullptr ? " [" + words->language() + "]" : ""),
+        (words == nullptr ? row.exercise->id() : words->title()) +
+            (fell_back && words != nullptr ? " [" + words->language() + "]" : ""),
         shortName(v1::Purpose_descriptor(), row.exercise->purpose()),
         shortName(v1::Position_descriptor(), row.exercise->position()),
         shortName(v1::MobilityLevel_descriptor(), row.exercise->fit().least_mobility()),

@@ -125,8 +125,8 @@ void ExercisePage::printFit(std::ostream& out) const {
       << "usual for: " << lineOf(levels) << "; from "
       << shortName(v1::MobilityLevel_descriptor(), m_exercise.fit().least_mobility())
       << "; both limbs lost: " << shortName(v1::BothSides_descriptor(), m_exercise.both_sides()) << '\n'
-      << "dose: "
-      << doseWords(m_exercise.default_dose(), m_entry.side_policy(), m_catalogue, m_language) << '\n';
+      << "dose: " << doseWords(m_exercise.default_dose(), m_entry.side_policy(), m_catalogue, m_language)
+      << '\n';
 }
 
 // Each different thing that the phone says, once.
@@ -153,8 +153,7 @@ void ExercisePage::print(std::ostream& out) const {
   }
   const bool fell_back = !servesLanguage(m_words->language(), m_asked);
   out << said(m_words->title()) << " (" << m_exercise.id() << ", revision " << m_exercise.revision()
-      << "), words in " << m_words->language() << (fell_back ? ", there are none in " + m_asked : "")
-      << '\n'
+      << "), words in " << m_words->language() << (fell_back ? ", there are none in " + m_asked : "") << '\n'
       << said(m_words->purpose()) << '\n';
   printFit(out);
   out << "start: " << said(m_words->start()) << '\n' << "hands: " << said(m_words->support()) << '\n';

@@ -177,7 +177,8 @@ void addSources(CLI::App& app, Chosen& chosen) {
   auto o = optionsOf<SourcesOptions>();
   auto* sources = app.add_subcommand("sources", "Every source of exercises, rules, measures and schedules");
   sources->add_option("--kind", o->kind, "published, common-practice or from-memory");
-  sources->add_option("--of", o->of, "exercises, cards, rules, questions, settings, measures, progression, wear or report");
+  sources->add_option("--of", o->of,
+                      "exercises, cards, rules, questions, settings, measures, progression, wear or report");
   sources->callback(
       [o, &chosen] { chosen = [o](Output output) { return runSources(o->kind, o->of, output); }; });
 }

@@ -2,8 +2,8 @@
 
 #include <ostream>
 
-#include "core/records/check.h"
 #include "core/library/catalogue.h"
+#include "core/records/check.h"
 #include "core/schedule/wear_library.h"
 #include "core/schedule/wear_plan.h"
 #include "core/time/local_day.h"

@@ -32,8 +32,8 @@ class CatalogueFiles : public ::testing::Test {
     m_folder = fs::path(NEWEL_BINARY_DIR) / "tests" / (std::string("catalogue_") + info->name());
     fs::remove_all(m_folder);
     fs::create_directories(m_folder);
-    fs::copy(fs::path(kSource) / "exercises", m_folder / "exercises");
-    fs::copy(fs::path(kSource) / "words", m_folder / "words", fs::copy_options::recursive);
+    for (const char* part : {"exercises", "cards", "movements", "settings", "words"})
+      fs::copy(fs::path(kSource) / part, m_folder / part, fs::copy_options::recursive);
   }
   void TearDown() override { fs::remove_all(m_folder); }
 
@@ -111,8 +111,9 @@ TEST(Catalogue, aFolderWithNothingInItIsNotFound) {
   EXPECT_EQ(Catalogue::load("/nowhere/at/all").status().code(), absl::StatusCode::kNotFound);
 }
 
-TEST_F(CatalogueFiles, aNewExerciseIsTwoNewFiles) {
-  for (const char* folder : {"exercises/", "words/en/"}) {
+// Its structure, and words in each language that says to be whole.
+TEST_F(CatalogueFiles, aNewExerciseIsNewFilesAndNothingElse) {
+  for (const char* folder : {"exercises/", "words/en/", "words/es/"}) {
     std::string text = textOf(m_folder / (std::string(folder) + "sit-to-stand.textproto"));
     text.replace(text.find("sit-to-stand"), 12, "sit-to-sit");
     std::ofstream(m_folder / (std::string(folder) + "sit-to-sit.textproto")) << text;

@@ -1,5 +1,5 @@
-// Adding an exercise, a tag, a card, a setting, a language, a rule and a measure is adding files: one of each,
-// loaded from folders beside the program's own content. Everything in them is made up.
+// Adding an exercise, a tag, a card, a setting, a language, a rule and a measure is adding files: one of
+// each, loaded from folders beside the program's own content. Everything in them is made up.
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -30,10 +30,12 @@ std::string replaced(std::string text, const std::string& from, const std::strin
 class ContentFolder : public testing::Test {
  protected:
   void SetUp() override {
-    m_folder = fs::temp_directory_path() /
-               ("newel-content-" + std::string(testing::UnitTest::GetInstance()->current_test_info()->name()));
+    m_folder =
+        fs::temp_directory_path() /
+        ("newel-content-" + std::string(testing::UnitTest::GetInstance()->current_test_info()->name()));
     fs::remove_all(m_folder);
-    fs::create_directories(m_folder);
+    fs::create_directories(m_folder / "library");
+    fs::create_directories(m_folder / "safety");
     const fs::path source(NEWEL_SOURCE_DIR);
     for (const char* part : {"exercises", "words", "cards", "movements", "settings"})
       fs::copy(source / "core/library" / part, m_folder / "library" / part, fs::copy_options::recursive);
@@ -93,7 +95,8 @@ class ContentFolder : public testing::Test {
   }
   static std::string ruleWords(const std::string& language) {
     return "language: \"" + language +
-           "\"\nrules { key: \"bench-wobbles\" value { therapist: \"{bench-height} cm.\" person: \"Ya.\" } }\n";
+           "\"\nrules { key: \"bench-wobbles\" value { therapist: \"{bench-height} cm.\" person: \"Ya.\" } "
+           "}\n";
   }
 
   fs::path m_folder;
@@ -158,7 +161,8 @@ TEST_F(ContentFolder, aCardIsAFileAndItsWords) {
   write("library/cards/bench-care.textproto", card);
   for (const char* language : {"en", "es", "ar"}) {
     const std::string words = std::string("library/words/") + language + "/cards/";
-    write(words + "bench-care.textproto", replaced(read(words + "skin-check.textproto"), "skin-check", "bench-care"));
+    write(words + "bench-care.textproto",
+          replaced(read(words + "skin-check.textproto"), "skin-check", "bench-care"));
   }
   const auto catalogue = Catalogue::load((m_folder / "library").string());
   ASSERT_TRUE(catalogue.ok()) << catalogue.status();
@@ -170,7 +174,8 @@ class BadContent : public ContentFolder {
  protected:
   std::string libraryError() const {
     const auto catalogue = Catalogue::load((m_folder / "library").string());
-    return catalogue.ok() ? "" : replaced(std::string(catalogue.status().message()), m_folder.string() + "/", "");
+    return catalogue.ok() ? ""
+                          : replaced(std::string(catalogue.status().message()), m_folder.string() + "/", "");
   }
   std::string safetyError() const {
     const auto rules = RuleBook::load((m_folder / "safety").string());
@@ -213,17 +218,19 @@ TEST_F(BadContent, anExerciseThatTakesTheClinicsPrefix) {
 }
 
 TEST_F(BadContent, aRuleOnASettingOrTagThatDoesNotExist) {
-  write("safety/rules/97_bench.textproto", rule("number { fact: \"entry.sets\" over_setting: \"bench-height\" }"));
-  EXPECT_THAT(safetyError(), testing::HasSubstr("safety/rules/97_bench.textproto:1: bench-wobbles: words: there is "
-                                                "no setting \"bench-height\""));
   write("safety/rules/97_bench.textproto",
-        replaced(rule("has { fact: \"exercise.tag\" values: \"bench\" }"), ", and {bench-height} cm is low", ""));
+        rule("number { fact: \"entry.sets\" over_setting: \"bench-height\" }"));
+  EXPECT_THAT(safetyError(),
+              testing::HasSubstr("safety/rules/97_bench.textproto:1: bench-wobbles: words: there is "
+                                 "no setting \"bench-height\""));
+  write("safety/rules/97_bench.textproto", replaced(rule("has { fact: \"exercise.tag\" values: \"bench\" }"),
+                                                    ", and {bench-height} cm is low", ""));
   EXPECT_THAT(safetyError(), testing::HasSubstr("97_bench.textproto:4: there is no tag \"bench\""));
 }
 
 TEST_F(BadContent, aLanguageThatIsSilentAtOneRule) {
-  write("safety/words/es/95_practice.textproto",
-        replaced(read("safety/words/es/95_practice.textproto"), "key: \"stop-tired\"", "key: \"stop-bored\""));
+  write("safety/words/es/95_practice.textproto", replaced(read("safety/words/es/95_practice.textproto"),
+                                                          "key: \"stop-tired\"", "key: \"stop-bored\""));
   EXPECT_THAT(safetyError(), testing::HasSubstr("stop-bored: there is no such rule"));
   fs::remove(m_folder / "safety/words/es/95_practice.textproto");
   EXPECT_THAT(safetyError(), testing::HasSubstr("safety/words/es:1: no words for the rule stop-chest-pain"));

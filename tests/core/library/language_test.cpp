@@ -21,9 +21,10 @@ const Catalogue& catalogue() { return Catalogue::builtIn(); }
 // The twelve that Arabic begins with.
 const std::set<std::string>& firstTwelve() {
   static const std::set<std::string> ids = {
-      "bridge-over-roll",  "curl-up-legs-lifted",  "even-weight-standing",    "face-down-lying",
-      "opposite-arm-and-leg", "ramp-up-down",      "rolling-chair-push-pull", "sit-to-stand",
-      "stairs-one-at-a-time", "stairs-step-over-step", "step-through",        "weight-shift-side"};
+      "bridge-over-roll",        "curl-up-legs-lifted",  "even-weight-standing",
+      "face-down-lying",         "opposite-arm-and-leg", "ramp-up-down",
+      "rolling-chair-push-pull", "sit-to-stand",         "stairs-one-at-a-time",
+      "stairs-step-over-step",   "step-through",         "weight-shift-side"};
   return ids;
 }
 
@@ -109,7 +110,8 @@ TEST(Languages, arabicHasNoLatinLeftInIt) {
         for (std::size_t at = text.find(braced); at != std::string::npos; at = text.find(braced))
           text.erase(at, braced.size());
       }
-      for (const char c : text) EXPECT_EQ(std::isalpha(static_cast<unsigned char>(c)), 0) << id << ": " << text;
+      for (const char c : text)
+        EXPECT_EQ(std::isalpha(static_cast<unsigned char>(c)), 0) << id << ": " << text;
     }
   }
 }
@@ -126,7 +128,8 @@ TEST(Languages, theTwelveAreLedInArabicAndTheRestWholeInEnglish) {
       EXPECT_EQ(timeline->fell_back(), timeline->language() == "en") << exercise.id();
       (timeline->fell_back() ? fell_back : arabic) += 1;
       for (const v1::Beat& beat : timeline->beats()) {
-        EXPECT_LE(spokenSeconds(beat.spoken()) * 1000, static_cast<double>(beat.length_ms())) << beat.spoken();
+        EXPECT_LE(spokenSeconds(beat.spoken()) * 1000, static_cast<double>(beat.length_ms()))
+            << beat.spoken();
         // One language on one screen.
         bool latin = false;
         for (const char c : beat.screen()) latin = latin || std::isalpha(static_cast<unsigned char>(c)) != 0;
@@ -155,13 +158,15 @@ TEST(Counted, followsCldr) {
     const char* category;
   };
   const Sample samples[] = {
-      {"en", 0, "other"}, {"en", 1, "one"},   {"en", 2, "other"}, {"es", 0, "other"},  {"es", 1, "one"},
-      {"es", 2, "other"}, {"fr", 0, "one"},   {"fr", 1, "one"},   {"pl", 1, "one"},    {"pl", 2, "few"},
-      {"pl", 22, "few"},  {"pl", 5, "many"},  {"pl", 12, "many"}, {"ru", 1, "one"},    {"ru", 21, "one"},
-      {"ru", 2, "few"},   {"ru", 22, "few"},  {"ru", 5, "many"},  {"ru", 11, "many"},  {"ar", 0, "zero"},
-      {"ar", 1, "one"},   {"ar", 2, "two"},   {"ar", 3, "few"},   {"ar", 11, "many"},  {"ar", 100, "other"},
-      {"cy", 0, "zero"},  {"cy", 1, "one"},   {"cy", 2, "two"},   {"cy", 3, "few"},    {"cy", 6, "many"},
-      {"ja", 1, "other"}, {"ja", 5, "other"}, {"ar", 103, "few"}, {"es", 1000000, "many"}};
+      {"en", 0, "other"},   {"en", 1, "one"},       {"en", 2, "other"}, {"es", 0, "other"},
+      {"es", 1, "one"},     {"es", 2, "other"},     {"fr", 0, "one"},   {"fr", 1, "one"},
+      {"pl", 1, "one"},     {"pl", 2, "few"},       {"pl", 22, "few"},  {"pl", 5, "many"},
+      {"pl", 12, "many"},   {"ru", 1, "one"},       {"ru", 21, "one"},  {"ru", 2, "few"},
+      {"ru", 22, "few"},    {"ru", 5, "many"},      {"ru", 11, "many"}, {"ar", 0, "zero"},
+      {"ar", 1, "one"},     {"ar", 2, "two"},       {"ar", 3, "few"},   {"ar", 11, "many"},
+      {"ar", 100, "other"}, {"cy", 0, "zero"},      {"cy", 1, "one"},   {"cy", 2, "two"},
+      {"cy", 3, "few"},     {"cy", 6, "many"},      {"ja", 1, "other"}, {"ja", 5, "other"},
+      {"ar", 103, "few"},   {"es", 1000000, "many"}};
   for (const Sample& sample : samples)
     EXPECT_EQ(pluralCategory(sample.language, sample.n), sample.category) << sample.language << sample.n;
 }

@@ -247,7 +247,8 @@ TEST(FactTable, knowsEveryFactAndWordThatIsMade) {
       for (const auto& [fact, value] : facts) {
         const auto& names = factNames();
         ASSERT_TRUE(std::find(names.begin(), names.end(), fact) != names.end()) << fact;
-        for (const auto& word : value.words) EXPECT_EQ(whyNotWord(fact, word, Catalogue::builtIn()), "") << fact;
+        for (const auto& word : value.words)
+          EXPECT_EQ(whyNotWord(fact, word, Catalogue::builtIn()), "") << fact;
         if (value.number) {
           EXPECT_EQ(whyNotNumber(fact), "") << fact;
         }
@@ -258,8 +259,10 @@ TEST(FactTable, knowsEveryFactAndWordThatIsMade) {
 
 TEST(FactTable, isSortedAndKnowsNothingElse) {
   EXPECT_TRUE(std::is_sorted(factNames().begin(), factNames().end()));
-  EXPECT_EQ(whyNotWord("person.ramp", "unspecified", Catalogue::builtIn()), "\"person.ramp\" is never \"unspecified\"");
-  EXPECT_EQ(whyNotWord("entry.prosthesis", "either", Catalogue::builtIn()), "\"entry.prosthesis\" is never \"either\"");
+  EXPECT_EQ(whyNotWord("person.ramp", "unspecified", Catalogue::builtIn()),
+            "\"person.ramp\" is never \"unspecified\"");
+  EXPECT_EQ(whyNotWord("entry.prosthesis", "either", Catalogue::builtIn()),
+            "\"entry.prosthesis\" is never \"either\"");
   EXPECT_EQ(whyNotNumber("nothing.here"), "there is no fact \"nothing.here\"");
 }
 

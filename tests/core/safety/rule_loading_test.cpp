@@ -145,7 +145,7 @@ TEST_F(RuleLoading, wordsThatAreHardToReadAreRefused) {
   const std::string hard = "Discontinue ambulatory activities immediately.";
   text.replace(text.find("person: \"p\"") + 9, 1, hard);
   write("rules/r.textproto", text);
-  EXPECT_EQ(error(), "rules/r.textproto:1: one: harder to read than grade 6: " + hard);
+  EXPECT_EQ(error(), "rules/r.textproto:1: one: too hard to read: " + hard);
 }
 
 TEST_F(RuleLoading, anIdGivenTwiceIsRefusedAcrossFiles) {

@@ -23,7 +23,8 @@ TEST(RuleLanguages, everyRuleAndQuestionSpeaksEveryLanguageOfTheCatalogue) {
     for (const auto& question : RuleBook::builtIn().questions()) {
       ASSERT_TRUE(question.words().contains(language)) << language << " " << question.id();
       for (const auto& choice : question.choices())
-        EXPECT_TRUE(choice.words().contains(language)) << language << " " << question.id() << " " << choice.id();
+        EXPECT_TRUE(choice.words().contains(language))
+            << language << " " << question.id() << " " << choice.id();
     }
   }
 }

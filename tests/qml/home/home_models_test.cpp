@@ -307,6 +307,81 @@ TEST_F(HomeModels, newProgrammeIsShownAsNewUntilItWasSeen) {
   EXPECT_EQ(program().programme->entries().size(), 2);
 }
 
+// Cards show on their days, with the clinic's own numbers, and what is written on one reaches the clinic.
+TEST_F(HomeModels, cardsOfAdviceShowOnTheDaysChosen) {
+  v1::Programme programme = inventedProgramme(1, {"sit-to-stand"});
+  for (const auto& [id, day] : {std::pair("skin-check", v1::WEEKDAY_WEDNESDAY),  // today
+                                std::pair("after-a-fall", v1::WEEKDAY_SUNDAY)}) {
+    auto& card = *programme.add_cards();
+    card.set_card_id(id);
+    card.set_card_revision(1);
+    card.mutable_days()->add_days(day);
+  }
+  programme.mutable_cards(0)->set_note("Mind the heel.");
+  m_world.clinic().put(programme);
+  m_world.clinic().putSetting("redness-minutes", 25);
+  m_world.pair();
+  const auto titles = [](const QVariantList& rows) {
+    std::vector<std::string> list;
+    for (const QVariant& row : rows) list.push_back(row.toMap()["title"].toString().toStdString());
+    return list;
+  };
+  EXPECT_THAT(titles(program().advice->today()), testing::ElementsAre("Look at your skin"));
+  EXPECT_THAT(titles(program().advice->all()), testing::ElementsAre("Look at your skin", "After a fall"));
+  program().advice->open("skin-check");
+  EXPECT_EQ(program().advice->note().toStdString(), "Mind the heel.");
+  EXPECT_THAT(program().advice->steps().join(' ').toStdString(), HasSubstr("after 25 minutes"));
+  EXPECT_FALSE(program().advice->otherLanguage());
+  program().advice->write("A red mark at the edge");
+  EXPECT_THAT(program().advice->sent().toStdString(), HasSubstr("A red mark at the edge"));
+  m_world.sync();
+  ASSERT_EQ(m_world.clinic().messages().size(), 1U);
+  EXPECT_EQ(m_world.clinic().messages()[0].text(), "Look at your skin: A red mark at the edge");
+}
+
+// The clinic's number in the question that decides about the skin.
+TEST_F(HomeModels, theReadyCheckAsksWithTheClinicsNumber) {
+  m_world.clinic().putSetting("redness-minutes", 25);
+  begin({"sit-to-stand"});
+  program().today->start();
+  std::string asked;
+  for (int i = 0; i < 5 && m_world.page() == Page::Question; ++i) {
+    for (const QVariant& choice : program().practice->choices())
+      asked += choice.toMap()["words"].toString().toStdString();
+    program().practice->answer(program().practice->choices()[0].toMap()["id"].toString());
+  }
+  EXPECT_THAT(asked, HasSubstr("do not fade in 25 minutes"));
+}
+
+// What the clinic wrote itself is led like any other; its photo comes along.
+TEST_F(HomeModels, theClinicsOwnExerciseIsLedFromTheProgramme) {
+  v1::Programme programme = inventedProgramme(1, {"sit-to-stand"});
+  const Catalogue& catalogue = Catalogue::builtIn();
+  v1::OwnExercise& own = *programme.add_own_exercises();
+  own.set_clinic_id(programme.clinic_id());
+  own.set_author_id(programme.signer_id());
+  own.set_author_name("Ruth Sample");
+  own.mutable_written_at()->set_seconds(1);
+  own.set_movement("whole-body-hold");
+  *own.mutable_exercise() = *catalogue.find("sit-to-stand");
+  own.mutable_exercise()->set_id("own-bench");
+  *own.add_words() = *catalogue.words("sit-to-stand", "en");
+  own.mutable_words(0)->set_exercise_id("own-bench");
+  own.mutable_words(0)->set_exercise_revision(1);
+  own.mutable_words(0)->set_title("Up from the bench");
+  own.set_picture("\xFF\xD8\xFFjpeg");
+  programme.mutable_entries(0)->set_exercise_id("own-bench");
+  m_world.clinic().put(programme);
+  m_world.pair();
+  ASSERT_EQ(program().today->rows().size(), 1);
+  EXPECT_EQ(program().today->rows()[0].toMap()["title"].toString().toStdString(), "Up from the bench");
+  program().today->start();
+  m_world.answerAllFine();
+  ASSERT_EQ(m_world.page(), Page::GetReady);
+  EXPECT_EQ(program().practice->entryTitle().toStdString(), "Up from the bench");
+  EXPECT_TRUE(program().practice->entryPicture().startsWith("data:image/jpeg;base64,"));
+}
+
 TEST_F(HomeModels, clinicOutOfReachIsSaidAndNothingStops) {
   begin({"sit-to-stand"});
   m_world.clinic().setReachable(false);

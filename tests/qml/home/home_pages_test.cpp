@@ -110,7 +110,15 @@ TEST_P(HomePages, fromPairingToTodayHoldTogether) {
   check(Page::Pair);
   program().pair->pairTyped("nowhere", "x");
   check(Page::Pair, "-errors");
-  m_world.clinic().put(inventedProgramme(1, {"sit-to-stand", "stairs-one-at-a-time", "face-down-lying"}));
+  v1::Programme programme = inventedProgramme(1, {"sit-to-stand", "stairs-one-at-a-time", "face-down-lying"});
+  for (const char* id : {"after-a-fall", "sock-changes"}) {
+    auto& card = *programme.add_cards();
+    card.set_card_id(id);
+    card.set_card_revision(1);
+    card.mutable_days()->add_days(v1::WEEKDAY_WEDNESDAY);
+    card.set_note("Practise this with me first.");
+  }
+  m_world.clinic().put(programme);
   program().pair->pairTyped("clinic.example:7443", "abcd-2345");
   while (program().pair->busy()) settle(10);
   check(Page::Paired);
@@ -122,6 +130,13 @@ TEST_P(HomePages, fromPairingToTodayHoldTogether) {
   check(Page::Today, "-scrolled");
   program().app->show(Page::Programme);
   check(Page::Programme);
+  program().app->back();
+  program().advice->open("after-a-fall");
+  program().app->show(Page::Advice);
+  check(Page::Advice);
+  program().advice->open("sock-changes");
+  scroll(600);
+  check(Page::Advice, "-log");
   program().app->back();
   program().app->show(Page::Help);
   check(Page::Help);

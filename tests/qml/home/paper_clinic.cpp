@@ -118,6 +118,18 @@ class PaperLink : public HubLink {
   PaperClinic& m_clinic;
 };
 
+namespace {
+v1::ClinicCard inventedClinic() {
+  v1::ClinicCard card;
+  card.set_clinic_id(kClinicId);
+  card.set_name("Harbour Limb Clinic");
+  card.set_phone("555 0142");
+  card.set_hours("Monday to Friday, 8 to 16");
+  card.set_emergency_number("112");
+  return card;
+}
+}  // namespace
+
 PaperClinic::PaperClinic() : m_key(makeClinicKey(m_random)) {}
 
 std::string PaperClinic::newId() {
@@ -139,11 +151,7 @@ absl::StatusOr<PairedHub> PaperClinic::pair(const PairingTicket& ticket, const v
   reply.set_token("a token");
   *reply.mutable_person() = inventedPerson();
   reply.set_greeting_name("Joan");
-  reply.mutable_clinic()->set_clinic_id(kClinicId);
-  reply.mutable_clinic()->set_name("Harbour Limb Clinic");
-  reply.mutable_clinic()->set_phone("555 0142");
-  reply.mutable_clinic()->set_hours("Monday to Friday, 8 to 16");
-  reply.mutable_clinic()->set_emergency_number("112");
+  *reply.mutable_clinic() = inventedClinic();
   reply.set_clinic_key(m_key.public_key);
   reply.set_clinic_key_id(m_key.id);
   reply.set_generation("paper");
@@ -172,6 +180,14 @@ void PaperClinic::put(const v1::HoldOrder& order) {
 
 void PaperClinic::put(const v1::Message& message) {
   put(v1::RECORD_KIND_MESSAGE, message.id(), 1, toBytes(message));
+}
+
+void PaperClinic::putSetting(const std::string& id, std::uint32_t value) {
+  v1::ClinicCard card = inventedClinic();
+  card.mutable_settings()->set_clinic_id(kClinicId);
+  card.mutable_settings()->set_revision(1);
+  (*card.mutable_settings()->mutable_values())[id] = value;
+  put(v1::RECORD_KIND_CLINIC_CARD, card.clinic_id(), 2, toBytes(card));
 }
 
 v1::HoldOrder PaperClinic::holdOrder(const std::string& reason, const std::vector<std::string>& entry_ids) {
@@ -222,6 +238,18 @@ std::vector<v1::Receipt> PaperClinic::receipts() const {
     receipts.push_back(receipt);
   }
   return receipts;
+}
+
+std::vector<v1::Message> PaperClinic::messages() const {
+  const std::lock_guard lock(m_mutex);
+  std::vector<v1::Message> messages;
+  for (const v1::Envelope& envelope : m_arrived) {
+    v1::Message message;
+    if (envelope.kind() != v1::RECORD_KIND_MESSAGE) continue;
+    EXPECT_TRUE(message.ParseFromString(envelope.content()));
+    messages.push_back(message);
+  }
+  return messages;
 }
 
 void PaperClinic::setReachable(bool reachable) {

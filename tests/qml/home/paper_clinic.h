@@ -28,12 +28,14 @@ class PaperClinic : public HubNetwork {
   void put(const v1::Programme& programme);
   void put(const v1::HoldOrder& order);
   void put(const v1::Message& message);
+  void putSetting(const std::string& id, std::uint32_t value);  // with the clinic's card
   v1::HoldOrder holdOrder(const std::string& reason, const std::vector<std::string>& entry_ids = {});
   v1::Message message(const std::string& text, bool urgent);
 
   // What has arrived from the phone.
   std::vector<v1::Practice> practices() const;
   std::vector<v1::Receipt> receipts() const;
+  std::vector<v1::Message> messages() const;
 
   void setReachable(bool reachable);
   static constexpr char kCode[] = "ABCD2345";

@@ -83,7 +83,8 @@ class ClinicLibraryRule : public testing::Test {
   }
 
   void signInALead() {
-    ASSERT_TRUE(m_clinic.hub().accounts().add("l.lead", "Lee Lead (invented)", v1::ROLE_LEAD, test::kPassword).ok());
+    ASSERT_TRUE(
+        m_clinic.hub().accounts().add("l.lead", "Lee Lead (invented)", v1::ROLE_LEAD, test::kPassword).ok());
     m_lead = m_clinic.newDesk();
     ASSERT_TRUE(m_lead->signIn("l.lead", test::kPassword).ok());
   }
@@ -148,8 +149,8 @@ TEST_F(ClinicLibraryRule, thePhoneLeadsItFromWhatWasSigned) {
   ASSERT_EQ(phone->syncOnce(), absl::OkStatus());
   const auto programme = phone->programme();
   ASSERT_TRUE(programme.has_value());
-  const Catalogue all = Catalogue::builtIn().with(
-      {programme->own_exercises().begin(), programme->own_exercises().end()});
+  const Catalogue all =
+      Catalogue::builtIn().with({programme->own_exercises().begin(), programme->own_exercises().end()});
   const auto timeline = compileTimeline(programme->entries(0), m_person, all, "en");
   ASSERT_TRUE(timeline.ok()) << timeline.status();
   EXPECT_EQ(timeline->title(), "Sit tall");
@@ -180,7 +181,7 @@ TEST_F(ClinicLibraryRule, onlyALeadChangesSettings) {
   EXPECT_EQ(card->settings().revision(), 1U);
   EXPECT_EQ(set("minutes-a-day", 50, 0).status().code(), absl::StatusCode::kAborted);
   EXPECT_EQ(m_clinic.desk().clinic()->settings().values().at("minutes-a-day"), 45U);
-  EXPECT_EQ(m_clinic.auditActions().back(), "settings.change");
+  EXPECT_THAT(m_clinic.auditActions().back(), HasSubstr("\"settings.change\""));
 }
 
 TEST_F(ClinicLibraryRule, settingsKeepToTheirRange) {

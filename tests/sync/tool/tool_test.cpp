@@ -181,6 +181,26 @@ TEST_F(Tool, checkOfAProgrammeShowsMinutesADay) {
   EXPECT_THAT(out(), HasSubstr("may be signed"));
 }
 
+TEST_F(Tool, checkTakesTheClinicsSettingsAndTheTherapistsLanguage) {
+  const std::string person = file("person.textproto", kPerson);
+  const std::string entry =
+      file("entry.textproto",
+           entryText("sit-to-stand", kEightTimes,
+                     std::string(kSitToStand) + " thresholds { pain_stop_0_10: 5 pain_rise_0_10: 2 }"));
+  const std::string settings =
+      file("settings.textproto",
+           "clinic_id: \"017f22e2-79b0-7cc3-98c4-dc0c0c073992\" values { key: \"pain-stop\" value: 4 }");
+  EXPECT_EQ(runCheck({person, entry, "", "", "en"}, output()), kFine) << out() << err();
+  EXPECT_EQ(runCheck({person, entry, "", settings, "es"}, output()), kSaysNo);
+  EXPECT_THAT(out(), HasSubstr("entry-pain-stop-high"));
+  EXPECT_THAT(out(), HasSubstr("por encima de 4 de 10"));
+  const std::string wrong =
+      file("settings.textproto",
+           "clinic_id: \"017f22e2-79b0-7cc3-98c4-dc0c0c073992\" values { key: \"pain-stop\" value: 9 }");
+  EXPECT_EQ(runCheck({person, entry, "", wrong, "en"}, output()), kBadInput);
+  EXPECT_THAT(err(), HasSubstr("values[pain-stop]: 9 is over 6"));
+}
+
 TEST_F(Tool, validateNamesFileAndField) {
   std::string text = kPerson;
   text.replace(text.find("height_cm: 172"), 14, "height_cm: 17");

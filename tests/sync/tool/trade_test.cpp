@@ -14,9 +14,9 @@
 #include "core/progress/progression.h"
 #include "core/review/cert.h"
 #include "core/schedule/wear_plan.h"
+#include "sync/tool/everyone.h"
 #include "sync/tool/evidence_words.h"
 #include "sync/tool/tool_io.h"
-#include "sync/tool/everyone.h"
 #include "sync/tool/trade_commands.h"
 
 namespace newel::tool {
@@ -410,7 +410,7 @@ TEST_F(Trade, libraryPrintsEveryExerciseForEveryKindOfPersonInEveryLanguage) {
             EXPECT_THAT(text.str(), Not(HasSubstr("{"))) << exercise.id() << ' ' << language;
           }
           if (language == "fi") {
-            EXPECT_THAT(text.str(), HasSubstr("words in en, the asked language is incomplete"));
+            EXPECT_THAT(text.str(), HasSubstr("words in en, there are none in fi"));
           }
         }
       }
@@ -442,8 +442,29 @@ TEST_F(Trade, sourcesListEverythingWithItsKindAndUsers) {
     }
   }
   EXPECT_TRUE(resnik);
-  EXPECT_EQ(parts, (std::set<std::string>{"exercises", "rules", "questions", "measures", "progression",
-                                          "wear", "report"}));
+  EXPECT_EQ(parts, (std::set<std::string>{"exercises", "cards", "settings", "rules", "questions", "measures",
+                                          "progression", "wear", "report"}));
+}
+
+TEST_F(Trade, libraryListsAndPrintsTheCardsOfAdvice) {
+  LibraryOptions options;
+  options.cards = true;
+  ASSERT_EQ(runLibrary(options, output()), kFine);
+  EXPECT_THAT(out(), HasSubstr("Look at your skin"));
+  EXPECT_THAT(out(), HasSubstr("7 cards"));
+  options.cards = false;
+  options.exercise = "skin-check";
+  for (const auto& [language, said] :
+       {std::pair("en", "Look again after 15 minutes."), std::pair("es", "Mire otra vez a los 15 minutos."),
+        std::pair("ar", "بعد 15 دقيقة")}) {
+    options.language = language;
+    ASSERT_EQ(runLibrary(options, output()), kFine);
+    EXPECT_THAT(out(), HasSubstr(said));
+    EXPECT_THAT(out(), HasSubstr(std::string("words in ") + language));
+  }
+  options.language = "fi";
+  ASSERT_EQ(runLibrary(options, output()), kFine);
+  EXPECT_THAT(out(), HasSubstr("words in en, there are none in fi"));
 }
 
 TEST_F(Trade, sourcesCanBeChosenByKindAndPart) {
@@ -529,12 +550,20 @@ TEST(CheckEveryone, findsNothingWrong) {
   EXPECT_THAT(out.str(), HasSubstr("nothing wrong"));
 }
 
-// It can fail: a rule that says the same in braces, and one that blocks nobody's words.
-TEST(CheckEveryone, findsWordsThatWereNotFilledIn) {
-  SettingValues none;
-  const auto report = checkEveryone(Catalogue::builtIn(), RuleBook::builtIn().with(none));
+// It can fail: an exercise whose words nobody can be told.
+TEST(CheckEveryone, findsAnExerciseThatCannotBeLed) {
+  const Catalogue& catalogue = Catalogue::builtIn();
+  v1::OwnExercise broken;
+  *broken.mutable_exercise() = *catalogue.find("sit-to-stand");
+  broken.mutable_exercise()->set_id("own-broken");
+  *broken.add_words() = *catalogue.words("sit-to-stand", "en");
+  broken.mutable_words(0)->set_exercise_id("own-broken");
+  broken.mutable_words(0)->set_exercise_revision(1);
+  (*broken.mutable_words(0)->mutable_cues())["stand-up"].set_screen("Lift your {tail}.");
+  const auto report = checkEveryone(catalogue.with({broken}), RuleBook::builtIn());
   ASSERT_FALSE(report.problems.empty());
-  EXPECT_THAT(report.problems[0], HasSubstr("words that were not filled in"));
+  EXPECT_THAT(report.problems[0], HasSubstr("own-broken"));
+  EXPECT_THAT(report.problems[0], HasSubstr("cannot be led"));
 }
 
 }  // namespace
