@@ -44,8 +44,8 @@ std::string days(absl::Duration age) { return std::to_string(age / absl::Hours(2
 
 class Row {
  public:
-  Row(const AttentionFacts& facts, absl::Time now, absl::CivilDay today)
-      : m_facts(facts), m_now(now), m_today(today) {
+  Row(const AttentionFacts& facts, absl::Time now, absl::CivilDay today, int silent_after_days)
+      : m_facts(facts), m_now(now), m_today(today), m_silent_after_days(silent_after_days) {
     m_row.person_id = facts.person_id;
     if (facts.last_contact) m_row.figures_age = ago(*facts.last_contact);
     m_row.figures = !m_row.figures_age                                       ? Figures::NeverHeard
@@ -129,7 +129,7 @@ class Row {
       add(Urgency::Soon, "attention.not-paired");
     } else if (!m_row.figures_age) {
       add(Urgency::Soon, "attention.never-heard");
-    } else if (*m_row.figures_age > absl::Hours(24 * kSilentAfterDays)) {
+    } else if (*m_row.figures_age > absl::Hours(24 * m_silent_after_days)) {
       add(Urgency::Today, "attention.silent", {{"days", days(*m_row.figures_age)}}, m_row.figures_age);
     } else if (m_row.figures == Figures::Stale) {
       add(Urgency::Soon, "attention.stale", {{"days", days(*m_row.figures_age)}}, m_row.figures_age);
@@ -168,16 +168,17 @@ class Row {
   const AttentionFacts& m_facts;
   absl::Time m_now;
   absl::CivilDay m_today;
+  int m_silent_after_days;
   AttentionRow m_row;
 };
 
 }  // namespace
 
 std::vector<AttentionRow> attentionList(const std::vector<AttentionFacts>& people, absl::Time now,
-                                        absl::CivilDay today) {
+                                        absl::CivilDay today, int silent_after_days) {
   std::vector<AttentionRow> rows;
   rows.reserve(people.size());
-  for (const auto& facts : people) rows.push_back(Row(facts, now, today).make());
+  for (const auto& facts : people) rows.push_back(Row(facts, now, today, silent_after_days).make());
   std::stable_sort(rows.begin(), rows.end(), [](const AttentionRow& left, const AttentionRow& right) {
     if (before(left.reasons.front(), right.reasons.front())) return true;
     if (before(right.reasons.front(), left.reasons.front())) return false;

@@ -23,7 +23,6 @@ enum class Urgency { Now, Today, Soon, None };
 enum class Figures { NeverHeard, Stale, Fresh };
 
 inline constexpr int kStaleAfterDays = 3;     // heard longer ago: figures are stale, and the row is Soon
-inline constexpr int kSilentAfterDays = 7;    // the row is Today: phone the person
 inline constexpr int kUnseenAfterHours = 24;  // an urgent message unseen for longer is Now (hazard H07)
 inline constexpr int kPlainUnseenAfterHours = 72;
 inline constexpr int kNotArrivedAfterHours = 48;  // a programme
@@ -76,10 +75,11 @@ struct AttentionRow {
 };
 
 // One row for every person, Now before Today before Soon before None; within one urgency by the order of
-// reasons in attention.cpp, then the longest standing, then the id. `now` and `today` are the desk's.
+// reasons in attention.cpp, then the longest standing, then the id. `now` and `today` are the desk's;
+// `silent_after_days` is the clinic's setting "silent-days": not heard for longer, the row is Today (phone).
 // A person with nothing to say gets "attention.all-done", "attention.some-done", "attention.nothing-due" or
 // "attention.no-data", never an empty row.
 std::vector<AttentionRow> attentionList(const std::vector<AttentionFacts>& people, absl::Time now,
-                                        absl::CivilDay today);
+                                        absl::CivilDay today, int silent_after_days);
 
 }  // namespace newel

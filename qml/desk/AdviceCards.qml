@@ -23,13 +23,15 @@ Column {
         color: Theme.soft
     }
 
+    // By number, so that a note stays the same line while it is typed in.
     Repeater {
-        model: cards.draft.cards
+        model: cards.draft.cards.length
 
         Column {
             id: card
 
-            required property var modelData
+            required property int index
+            readonly property var modelData: cards.draft.cards[index]
 
             width: cards.width
             spacing: Theme.space / 2

@@ -39,12 +39,13 @@ FocusScope {
         }
 
         Repeater {
-            model: page.settings.rows
+            model: page.settings.rows.length
 
             Column {
                 id: row
 
-                required property var modelData
+                required property int index
+                readonly property var modelData: page.settings.rows[index]
 
                 width: parent.width
                 spacing: Theme.space / 2

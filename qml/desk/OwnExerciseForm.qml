@@ -72,17 +72,19 @@ Column {
         onEdited: text => form.own.set("start", text)
     }
 
+    // By number, so that a line stays the same line while it is typed in.
     Repeater {
-        model: form.own.phases
+        model: form.own.phases.length
 
         LineField {
-            required property var modelData
+            required property int index
+            readonly property var phase: form.own.phases[index] ?? ({})
 
             width: form.width
-            label: modelData.label
+            label: phase.label ?? ""
             hint: qsTr("A few words: they are shown and said in the time of this part")
-            text: modelData.text
-            onEdited: text => form.own.setPhase(modelData.key, text)
+            text: phase.text ?? ""
+            onEdited: text => form.own.setPhase(phase.key, text)
         }
     }
 
@@ -97,17 +99,18 @@ Column {
         spacing: Theme.space * 1.5
 
         Repeater {
-            model: form.own.doseFields
+            model: form.own.doseFields.length
 
             StepField {
-                required property var modelData
+                required property int index
+                readonly property var modelData: form.own.doseFields[index] ?? ({})
 
-                label: modelData.label
-                unit: modelData.unit
+                label: modelData.label ?? ""
+                unit: modelData.unit ?? ""
                 value: form.own.dose[modelData.key] ?? 0
-                from: modelData.from
-                to: modelData.to
-                step: modelData.step
+                from: modelData.from ?? 0
+                to: modelData.to ?? 0
+                step: modelData.step ?? 1
                 onChanged: value => form.own.setDose(modelData.key, value)
             }
         }

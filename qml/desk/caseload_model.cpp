@@ -203,7 +203,7 @@ void CaseloadModel::readOne(const std::string& person_id, bool at_once) {
 void CaseloadModel::judge(Row& row) const {
   const absl::CivilDay today = localDayAt(m_context.now(), m_context.zone);
   if (row.facts.person_id.empty()) row.facts.person_id = row.row.person().id();
-  row.attention = attentionList({row.facts}, m_context.now(), today).front();
+  row.attention = attentionList({row.facts}, m_context.now(), today, silentDays(m_context)).front();
 }
 
 void CaseloadModel::gotFile(const std::string& person_id, const absl::StatusOr<PersonFile>& file) {
@@ -239,7 +239,7 @@ std::vector<std::string> CaseloadModel::order() const {
   facts.reserve(m_rows.size());
   for (const auto& [id, row] : m_rows) facts.push_back(row.facts);
   std::vector<std::string> ids;
-  for (const auto& row : attentionList(facts, m_context.now(), localDayAt(m_context.now(), m_context.zone))) {
+  for (const auto& row : attentionList(facts, m_context.now(), localDayAt(m_context.now(), m_context.zone), silentDays(m_context))) {
     ids.push_back(row.person_id);
   }
   return ids;

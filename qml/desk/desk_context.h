@@ -36,4 +36,9 @@ struct DeskContext {
   absl::Time now() const { return clock->wall(); }
 };
 
+// The clinic's setting for the attention list.
+inline int silentDays(const DeskContext& context) {
+  return static_cast<int>(context.settings.at("silent-days"));
+}
+
 }  // namespace newel::desk

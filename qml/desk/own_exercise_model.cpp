@@ -165,9 +165,29 @@ QVariantMap OwnExerciseModel::dose() const { return doseValues(m_own.exercise().
 
 QString OwnExerciseModel::picture() const { return parts::pictureAddress(m_own.picture()); }
 
+v1::OwnExercise OwnExerciseModel::complete() const {
+  const auto trimmed = [](const std::string& text) { return print::text(text).trimmed().toStdString(); };
+  v1::OwnExercise own = m_own;
+  v1::ExerciseWords& to = *own.mutable_words(0);
+  to.set_title(trimmed(to.title()));
+  to.set_purpose(trimmed(to.purpose()));
+  to.set_start(trimmed(to.start()));
+  to.set_support(trimmed(to.support()));
+  to.set_breathing(trimmed(to.breathing()));
+  for (auto& [key, cue] : *to.mutable_cues()) {
+    cue.set_screen(trimmed(cue.screen()));
+    cue.set_spoken(trimmed(cue.spoken()));
+  }
+  for (v1::Fault& fault : *to.mutable_faults()) {
+    fault.set_seen(trimmed(fault.seen()));
+    fault.set_mend(trimmed(fault.mend()));
+  }
+  return own;
+}
+
 QString OwnExerciseModel::missing() const {
   if (!m_writing) return {};
-  v1::OwnExercise own = m_own;
+  v1::OwnExercise own = complete();
   // What the hub sets is not the therapist's to fill in.
   own.set_clinic_id(m_context.clinic.clinic_id());
   own.set_author_id(m_context.therapist.id());
@@ -211,7 +231,8 @@ void OwnExerciseModel::close() {
 }
 
 void OwnExerciseModel::set(const QString& key, const QString& text) {
-  const std::string said = text.trimmed().toStdString();
+  // As typed, the space at the end of a word included: what is kept is trimmed in complete().
+  const std::string said = text.toStdString();
   v1::ExerciseWords& to = words();
   if (key == QLatin1String("title")) to.set_title(said);
   if (key == QLatin1String("purpose")) to.set_purpose(said);
@@ -231,7 +252,7 @@ void OwnExerciseModel::set(const QString& key, const QString& text) {
 
 void OwnExerciseModel::setPhase(const QString& key, const QString& text) {
   v1::Cue& cue = (*words().mutable_cues())[key.toStdString()];
-  cue.set_screen(text.trimmed().toStdString());
+  cue.set_screen(text.toStdString());
   cue.set_spoken(cue.screen());
   emit changed();
 }
@@ -292,7 +313,7 @@ void OwnExerciseModel::setPicture(const QString& file) {
 void OwnExerciseModel::save() {
   if (m_saving || !missing().isEmpty()) return;
   v1::PutOwnExerciseRequest request;
-  *request.mutable_exercise() = m_own;
+  *request.mutable_exercise() = complete();
   request.set_base_revision(m_base);
   m_saving = true;
   m_problem.clear();

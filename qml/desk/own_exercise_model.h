@@ -75,6 +75,7 @@ class OwnExerciseModel : public QObject {
   v1::ExerciseWords& words() { return *m_own.mutable_words(0); }
   const v1::ExerciseWords& words() const { return m_own.words(0); }
   void positionChosen();
+  v1::OwnExercise complete() const;  // what was typed, without blanks round it
 
   DeskContext& m_context;
   DeskContent& m_content;

@@ -86,7 +86,7 @@ absl::Status addPerson(Hub& hub, const DeskCaller& caller, const DemoPerson& who
 
 absl::StatusOr<DeskCaller> demoTherapist(Hub& hub) {
   DeskCaller caller;
-  auto added = hub.accounts().add(kDemoUserName, "Robin Example (demo)", v1::ROLE_THERAPIST, kDemoPassword);
+  auto added = hub.accounts().add(kDemoUserName, "Robin Example (demo)", v1::ROLE_LEAD, kDemoPassword);
   if (added.ok()) {
     caller.therapist = *std::move(added);
     return caller;

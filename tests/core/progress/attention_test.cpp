@@ -26,7 +26,9 @@ AttentionFacts quiet(const std::string& id = "p1") {
   return facts;
 }
 
-AttentionRow rowOf(const AttentionFacts& facts) { return attentionList({facts}, kNow, kToday).front(); }
+constexpr int kSilentDays = 7;  // the usual value of the clinic's setting
+
+AttentionRow rowOf(const AttentionFacts& facts) { return attentionList({facts}, kNow, kToday, kSilentDays).front(); }
 
 std::string firstOf(const AttentionFacts& facts) {
   const AttentionRow row = rowOf(facts);
@@ -40,7 +42,7 @@ std::string firstOf(const AttentionFacts& facts) {
 TEST(Attention, aPersonWithNothingToSayStillHasARow) {
   EXPECT_EQ(firstOf(quiet()), "none attention.all-done");
   EXPECT_EQ(rowOf(quiet()).reasons.front().args.at("due"), "6");
-  EXPECT_TRUE(attentionList({}, kNow, kToday).empty());
+  EXPECT_TRUE(attentionList({}, kNow, kToday, kSilentDays).empty());
 }
 
 // Hazard H25: done, not done, nothing due and no data are four keys.
@@ -192,7 +194,7 @@ TEST(Attention, theMostUrgentComesFirstThenTheLongestStandingThenTheId) {
   AttentionFacts ending = quiet("p5");
   ending.programme_end = kToday + 2;
   const auto rows =
-      attentionList({quiet("p7"), ending, message, quiet("p6"), hold, flag_new, flag_old}, kNow, kToday);
+      attentionList({quiet("p7"), ending, message, quiet("p6"), hold, flag_new, flag_old}, kNow, kToday, kSilentDays);
   std::string order;
   for (const auto& row : rows) order += row.person_id + " ";
   EXPECT_EQ(order, "p1 p2 p3 p4 p5 p6 p7 ");
