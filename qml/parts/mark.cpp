@@ -102,6 +102,11 @@ void Mark::paint(QPainter* painter) {
       painter->drawRoundedRect(QRectF(0, size * 0.16, size, size * 0.68), size * 0.08, size * 0.08);
       paintStrokes(*painter, size, m_inner, {{0.14, 0.32}, {0.5, 0.58}, {0.86, 0.32}});
       break;
+    case Shape::Lines:
+      paintStrokes(*painter, size, m_colour, {{0.12, 0.24}, {0.88, 0.24}});
+      paintStrokes(*painter, size, m_colour, {{0.12, 0.5}, {0.88, 0.5}});
+      paintStrokes(*painter, size, m_colour, {{0.12, 0.76}, {0.56, 0.76}});
+      break;
     case Shape::Bars:
       painter->drawRect(QRectF(size * 0.22, size * 0.14, size * 0.18, size * 0.72));
       painter->drawRect(QRectF(size * 0.60, size * 0.14, size * 0.18, size * 0.72));

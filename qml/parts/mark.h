@@ -24,6 +24,7 @@ class Mark : public newel::parts::ThemedItem {
     Play,      // go on
     Back,      // one page back, toward the leading edge
     Minus,     // left out: a square with a bar
+    Lines,     // lines of text: worth knowing, nothing to do
   };
   Q_ENUM(Shape)
 

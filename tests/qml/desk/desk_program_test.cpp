@@ -1,0 +1,143 @@
+// The real desk as its own process, driven through its window letter by letter, against a real hub over TLS:
+// a lead sets a limit of the clinic, writes an exercise, and signs a programme with it and with a card of
+// advice; then the exercise is revised, and what was signed stays as it was. Everybody here is invented.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <QtCore/QElapsedTimer>
+#include <QtCore/QProcess>
+#include <filesystem>
+
+#include "sync/common/text_codes.h"
+#include "tests/core/people/sample_people.h"
+#include "tests/sync/common/test_clinic.h"
+
+namespace newel::test {
+namespace {
+
+// One run of newel-desk. Commands and answers as in qml/parts/driver.h.
+class Desk {
+ public:
+  Desk(const TestClinic& clinic, const std::string& folder, const std::string& fingerprint) {
+    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+    environment.insert("QT_QPA_PLATFORM", "offscreen");
+    environment.insert("XDG_RUNTIME_DIR", QString::fromStdString(folder + "/run"));
+    std::filesystem::create_directories(folder + "/run");
+    std::filesystem::permissions(folder + "/run", std::filesystem::perms::owner_all);
+    m_process.setProcessEnvironment(environment);
+    m_process.setProcessChannelMode(QProcess::SeparateChannels);
+    m_process.start(QStringLiteral(NEWEL_BINARY_DIR "/bin/newel-desk"),
+                    {"--data", QString::fromStdString(folder + "/desk"), "--hub",
+                     QString::fromStdString(clinic.address()), "--fingerprint",
+                     QString::fromStdString(fingerprint), "--drive", "-"});
+    EXPECT_TRUE(m_process.waitForStarted(10000));
+  }
+  ~Desk() {
+    if (m_process.state() == QProcess::NotRunning) return;
+    m_process.kill();
+    m_process.waitForFinished(5000);
+  }
+
+  std::string run(const std::string& command, int wait_ms = 20000) {
+    m_process.write((command + "\n").c_str());
+    QElapsedTimer since;
+    since.start();
+    while (!m_process.canReadLine() && since.elapsed() < wait_ms) {
+      if (m_process.state() == QProcess::NotRunning) return "newel-desk ended";
+      m_process.waitForReadyRead(100);
+    }
+    return m_process.readLine().trimmed().toStdString();
+  }
+  void mustRun(const std::vector<std::string>& commands) {
+    for (const std::string& command : commands)
+      EXPECT_EQ(run(command), "ok") << command << "\n" << run("list");
+  }
+
+ private:
+  QProcess m_process;
+};
+
+const std::vector<std::string> kWriteExercise = {
+    "click \"Exercises that this clinic wrote\"",
+    "click \"Both sides at once: move, hold, back\"",
+    "type Title \"Reach to the shelf\"",
+    "type Why \"You learn to reach with ease.\"",
+    "click \"Group: balance\"",
+    "click \"Position: standing\"",
+    "type \"How to take up the position\" \"Stand at the worktop.\"",
+    "type \"What the body does\" \"Reach to the shelf.\"",
+    "type \"What to keep while holding\" \"Hold. Stand tall.\"",
+    "type \"How it comes back\" \"Come back down.\"",
+    "click \"Support it may be done with: both hands hold on\"",
+    "click \"Prosthesis: on\"",
+    "click \"Least mobility level: K2\"",
+    "click \"Both limbs lost: the same words fit\"",
+    "click \"Muscles: trunk\"",
+    "type \"Done well\" \"You stand tall.\\nYour feet stay flat.\"",
+    "type \"A common fault\" \"You lean far over.\"",
+    "type \"Its correction\" \"Reach less far.\"",
+    "wait \"Before it can be saved: Take care: is still missing.\"",
+    "type \"Take care\" \"Keep the floor clear.\"",
+    "click \"Save for the clinic\"",
+    "wait \"Kept: Reach to the shelf. It is in the catalogue now.\" 10000",
+};
+
+const std::vector<std::string> kSignWithIt = {
+    "click \"Back to Caseload\"",
+    "wait \"Open Sample*\" 10000",
+    "click \"Open Sample*\"",
+    "until page PersonPage",
+    "wait \"Write the first programme\" 10000",
+    "click \"Write the first programme\"",
+    "until page ProgrammePage",
+    "type \"Find an exercise\" \"reach to the shelf\"",
+    "click \"Add Reach to the shelf\"",
+    "until entries 1",
+    "click \"Dates, advice, limits\"",
+    "click \"Card of advice: Look at your skin\"",
+    "type \"Your note on the card Look at your skin\" \"Mind the heel, please.\"",
+    "click \"Day, Look at your skin: Mon\"",
+    "click \"Review and sign\"",
+    "until page SignPage",
+};
+
+TEST(DeskProgram, anOwnExerciseAndACardGoFromTheFormIntoASignedProgramme) {
+  TestClinic clinic;
+  const v1::Person person = transtibialRight();
+  const std::string id = clinic.addPerson(person);
+  ASSERT_TRUE(clinic.hub().accounts().add("l.lead", "Lee Lead (invented)", v1::ROLE_LEAD, kPassword).ok());
+  Desk desk(clinic, clinic.folder().path(), toHex(clinic.hub().clinic().certificate_sha256));
+  desk.mustRun({"wait \"Sign in\"", "type \"User name\" l.lead",
+                std::string("type Password \"") + kPassword + "\"", "click \"Sign in\"",
+                "until page CaseloadPage 15000"});
+  desk.mustRun({"click \"Clinic settings\"", "click \"Less: Pain that stops an exercise\"",
+                "click \"Save for the clinic\"", "wait \"Settings saved.*\" 10000",
+                "click \"Back to Caseload\""});
+  desk.mustRun(kWriteExercise);
+  desk.mustRun(kSignWithIt);
+  desk.mustRun({"click \"Sign for *\"", "until page PersonPage 10000"});
+
+  const auto programmes = clinic.desk().programmes(id);
+  ASSERT_TRUE(programmes.ok()) << programmes.status();
+  ASSERT_EQ(programmes->size(), 1U);
+  const v1::Programme& programme = programmes->front();
+  EXPECT_EQ(programme.thresholds().pain_stop_0_10(), 4U) << "the clinic's setting";
+  ASSERT_EQ(programme.own_exercises_size(), 1);
+  const v1::ExerciseWords& words = programme.own_exercises(0).words(0);
+  EXPECT_EQ(words.title(), "Reach to the shelf");
+  EXPECT_EQ(words.cues().at("stay").spoken(), "Hold. Stand tall.");
+  EXPECT_EQ(words.faults(0).mend(), "Reach less far.");
+  ASSERT_EQ(programme.cards_size(), 1);
+  EXPECT_EQ(programme.cards(0).note(), "Mind the heel, please.");
+  EXPECT_EQ(programme.cards(0).days().days_size(), 6);
+
+  desk.mustRun({"click \"Back to Caseload\"", "click \"Exercises that this clinic wrote\"",
+                "click \"Revise Reach to the shelf\"", "type Title \"Reach to the high shelf\"",
+                "click \"Save for the clinic\"",
+                "wait \"Kept: Reach to the high shelf. It is in the catalogue now.\" 10000"});
+  EXPECT_EQ(clinic.desk().ownExercises()->size(), 2U);
+  EXPECT_EQ(clinic.desk().programmes(id)->front().own_exercises(0).words(0).title(), "Reach to the shelf");
+}
+
+}  // namespace
+}  // namespace newel::test
