@@ -9,12 +9,15 @@ Column {
     id: form
 
     required property OwnExerciseModel own
+    readonly property var values: own.values
+    readonly property var options: own.options
+    readonly property var chosen: own.chosen
 
     function take(): void {
-        startField.text = own.values["start"] ?? "";
-        goodField.text = own.values["good"] ?? "";
-        stop_ifField.text = own.values["stop_if"] ?? "";
-        cautionsField.text = own.values["cautions"] ?? "";
+        startField.text = form.values["start"] ?? "";
+        goodField.text = form.values["good"] ?? "";
+        stop_ifField.text = form.values["stop_if"] ?? "";
+        cautionsField.text = form.values["cautions"] ?? "";
     }
 
     spacing: Theme.space * 1.5
@@ -34,7 +37,7 @@ Column {
         width: parent.width
         label: qsTr("Title")
         hint: qsTr("Up to 80 letters")
-        text: form.own.values["title"] ?? ""
+        text: form.values["title"] ?? ""
         onEdited: text => form.own.set("title", text)
     }
 
@@ -42,23 +45,23 @@ Column {
         width: parent.width
         label: qsTr("Why")
         hint: qsTr("One plain sentence to the person")
-        text: form.own.values["purpose"] ?? ""
+        text: form.values["purpose"] ?? ""
         onEdited: text => form.own.set("purpose", text)
     }
 
     ChipStrip {
         width: parent.width
         label: qsTr("Group")
-        options: form.own.options["purpose_group"] ?? []
-        value: form.own.values["purpose_group"] ?? 0
+        options: form.options["purpose_group"] ?? []
+        value: form.values["purpose_group"] ?? 0
         onPicked: value => form.own.choose("purpose_group", value)
     }
 
     ChipStrip {
         width: parent.width
         label: qsTr("Position")
-        options: form.own.options["position"] ?? []
-        value: form.own.values["position"] ?? 0
+        options: form.options["position"] ?? []
+        value: form.values["position"] ?? 0
         onPicked: value => form.own.choose("position", value)
     }
 
@@ -119,18 +122,18 @@ Column {
     ChipStrip {
         width: parent.width
         label: qsTr("Sides it may be done on")
-        options: form.own.options["sides"] ?? []
+        options: form.options["sides"] ?? []
         many: true
-        chosen: form.own.chosen["sides"] ?? []
+        chosen: form.chosen["sides"] ?? []
         onPicked: value => form.own.toggle("sides", value)
     }
 
     ChipStrip {
         width: parent.width
         label: qsTr("Support it may be done with")
-        options: form.own.options["supports"] ?? []
+        options: form.options["supports"] ?? []
         many: true
-        chosen: form.own.chosen["supports"] ?? []
+        chosen: form.chosen["supports"] ?? []
         onPicked: value => form.own.toggle("supports", value)
     }
 
@@ -138,58 +141,58 @@ Column {
         width: parent.width
         label: qsTr("What the hands hold")
         hint: qsTr("{support} stands for the support that is chosen")
-        text: form.own.values["support"] ?? ""
+        text: form.values["support"] ?? ""
         onEdited: text => form.own.set("support", text)
     }
 
     ChipStrip {
         width: parent.width
         label: qsTr("Prosthesis")
-        options: form.own.options["prosthesis"] ?? []
-        value: form.own.values["prosthesis"] ?? 0
+        options: form.options["prosthesis"] ?? []
+        value: form.values["prosthesis"] ?? 0
         onPicked: value => form.own.choose("prosthesis", value)
     }
 
     ChipStrip {
         width: parent.width
         label: qsTr("Least mobility level")
-        options: form.own.options["mobility"] ?? []
-        value: form.own.values["mobility"] ?? 0
+        options: form.options["mobility"] ?? []
+        value: form.values["mobility"] ?? 0
         onPicked: value => form.own.choose("mobility", value)
     }
 
     ChipStrip {
         width: parent.width
         label: qsTr("Both limbs lost")
-        options: form.own.options["both"] ?? []
-        value: form.own.values["both"] ?? 0
+        options: form.options["both"] ?? []
+        value: form.values["both"] ?? 0
         onPicked: value => form.own.choose("both", value)
     }
 
     ChipStrip {
         width: parent.width
         label: qsTr("Muscles")
-        options: form.own.options["muscles"] ?? []
+        options: form.options["muscles"] ?? []
         many: true
-        chosen: form.own.chosen["muscles"] ?? []
+        chosen: form.chosen["muscles"] ?? []
         onPicked: value => form.own.toggle("muscles", value)
     }
 
     ChipStrip {
         width: parent.width
         label: qsTr("What is needed")
-        options: form.own.options["equipment"] ?? []
+        options: form.options["equipment"] ?? []
         many: true
-        chosen: form.own.chosen["equipment"] ?? []
+        chosen: form.chosen["equipment"] ?? []
         onPicked: value => form.own.toggle("equipment", value)
     }
 
     ChipStrip {
         width: parent.width
         label: qsTr("What the safety rules look at")
-        options: form.own.options["tags"] ?? []
+        options: form.options["tags"] ?? []
         many: true
-        chosen: form.own.chosen["tags"] ?? []
+        chosen: form.chosen["tags"] ?? []
         onPicked: value => form.own.toggle("tags", value)
     }
 
@@ -207,7 +210,7 @@ Column {
         width: parent.width
         label: qsTr("A common fault")
         hint: qsTr("What you would see")
-        text: form.own.values["fault"] ?? ""
+        text: form.values["fault"] ?? ""
         onEdited: text => form.own.set("fault", text)
     }
 
@@ -215,14 +218,14 @@ Column {
         width: parent.width
         label: qsTr("Its correction")
         hint: qsTr("What to say to it")
-        text: form.own.values["mend"] ?? ""
+        text: form.values["mend"] ?? ""
         onEdited: text => form.own.set("mend", text)
     }
 
     LineField {
         width: parent.width
         label: qsTr("Breathing")
-        text: form.own.values["breathing"] ?? ""
+        text: form.values["breathing"] ?? ""
         onEdited: text => form.own.set("breathing", text)
     }
 
