@@ -2,6 +2,8 @@
 #include <map>
 #include <ostream>
 
+#include "core/library/own_exercises.h"
+#include "core/library/settings.h"
 #include "core/records/check.h"
 #include "sync/tool/commands.h"
 #include "sync/tool/tool_io.h"
@@ -15,6 +17,17 @@ using Validate = std::function<absl::Status(const std::string& file)>;
 template <typename Record>
 absl::Status validate(const std::string& file) {
   return readRecord<Record>(file).status();
+}
+
+// Records that are good only beside the catalogue.
+absl::Status validateOwn(const std::string& file) {
+  const auto own = readRecord<v1::OwnExercise>(file);
+  return own.ok() ? checkOwn(*own, Catalogue::builtIn()) : own.status();
+}
+
+absl::Status validateSettings(const std::string& file) {
+  const auto settings = readRecord<v1::ClinicSettings>(file);
+  return settings.ok() ? fitsSettings(*settings, Catalogue::builtIn()) : settings.status();
 }
 
 const std::map<std::string, Validate>& validators() {
@@ -37,6 +50,9 @@ const std::map<std::string, Validate>& validators() {
       {"wear-plan", validate<v1::WearPlan>},
       {"wear-log", validate<v1::WearLog>},
       {"cert-statements", validate<v1::CertStatements>},
+      {"advice-card", validate<v1::AdviceCard>},
+      {"clinic-settings", validateSettings},
+      {"own-exercise", validateOwn},
   };
   return kAll;
 }

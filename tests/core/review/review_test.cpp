@@ -153,6 +153,51 @@ TEST(Review, aJumpOfTheWeeksMinutesIsAskedAbout) {
       << "a last programme that cannot be read is not compared with";
 }
 
+// American College of Sports Medicine 1998, older or frail adults: at least 48 h between the same muscles,
+// which is every other day.
+TEST(Review, strengthOfTheSameMusclesOnDaysInARowIsNoted) {
+  const v1::Person person = test::personNamed("tt-k3");
+  const auto close = [&person](const std::vector<std::string>& exercises,
+                               const std::vector<v1::Schedule>& schedules) {
+    v1::Programme draft = draftOf(person, {});
+    for (std::size_t i = 0; i < exercises.size(); ++i) add(draft, exercises[i], person, schedules[i]);
+    return says(review(draft, person)->programme_findings, "programme-same-muscles-close");
+  };
+  const v1::Schedule every_other =
+      test::weekdays({v1::WEEKDAY_MONDAY, v1::WEEKDAY_WEDNESDAY, v1::WEEKDAY_FRIDAY});
+  const v1::Schedule in_a_row = test::weekdays({v1::WEEKDAY_MONDAY, v1::WEEKDAY_TUESDAY});
+  const v1::Schedule over_the_week = test::weekdays({v1::WEEKDAY_MONDAY, v1::WEEKDAY_SUNDAY});
+  const v1::Schedule tuesday = test::weekdays({v1::WEEKDAY_TUESDAY});
+  EXPECT_FALSE(close({"bridge-over-roll"}, {every_other}));
+  EXPECT_TRUE(close({"bridge-over-roll"}, {in_a_row}));
+  EXPECT_TRUE(close({"bridge-over-roll"}, {over_the_week})) << "Sunday is followed by Monday";
+  EXPECT_TRUE(close({"bridge-over-roll", "face-down-hip-extension"}, {every_other, tuesday}))
+      << "two exercises of the back of the hip";
+  EXPECT_FALSE(close({"bridge-over-roll", "band-row"}, {every_other, tuesday})) << "other muscles";
+  EXPECT_FALSE(close({"weight-shift-side"}, {in_a_row})) << "no strength work";
+}
+
+TEST(Review, cardsThatComeGoOrMoveAreChanges) {
+  const v1::Person person = test::personNamed("tt-k3");
+  v1::Programme last = draftOf(person, {"sit-to-stand"});
+  const auto card = [](v1::Programme& programme, const std::string& id) {
+    auto& entry = *programme.add_cards();
+    entry.set_card_id(id);
+    entry.set_card_revision(1);
+    entry.mutable_days()->add_days(v1::WEEKDAY_MONDAY);
+  };
+  card(last, "skin-check");
+  card(last, "after-a-fall");
+  v1::Programme draft = draftOf(person, {"sit-to-stand"});
+  card(draft, "skin-check");
+  draft.mutable_cards(0)->mutable_days()->add_days(v1::WEEKDAY_FRIDAY);
+  card(draft, "sock-changes");
+  const std::vector<std::string> changes = changesBetween(last, draft, Catalogue::builtIn(), "en");
+  EXPECT_EQ(changes,
+            (std::vector<std::string>{"The card has changed: Look at your skin.",
+                                      "New card: Socks through the day.", "No longer: After a fall."}));
+}
+
 TEST(Review, factsOfThePersonReachTheRulesOfTheProgramme) {
   v1::Person person = test::personNamed("tt-k3");
   test::change(person, "condition=insulin,blood-thinners");

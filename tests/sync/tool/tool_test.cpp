@@ -181,6 +181,17 @@ TEST_F(Tool, checkOfAProgrammeShowsMinutesADay) {
   EXPECT_THAT(out(), HasSubstr("may be signed"));
 }
 
+TEST_F(Tool, validateKnowsWhatAClinicAdds) {
+  const std::string settings =
+      file("settings.textproto",
+           "clinic_id: \"017f22e2-79b0-7cc3-98c4-dc0c0c073992\" values { key: \"pain-stop\" value: 9 }");
+  EXPECT_EQ(runValidate("clinic-settings", settings, output()), kSaysNo);
+  EXPECT_THAT(err(), HasSubstr("values[pain-stop]: 9 is over 6"));
+  const std::string own = file("own.textproto", "clinic_id: \"017f22e2-79b0-7cc3-98c4-dc0c0c073992\"");
+  EXPECT_EQ(runValidate("own-exercise", own, output()), kSaysNo);
+  EXPECT_THAT(err(), HasSubstr("author_id: is missing"));
+}
+
 TEST_F(Tool, checkTakesTheClinicsSettingsAndTheTherapistsLanguage) {
   const std::string person = file("person.textproto", kPerson);
   const std::string entry =
