@@ -126,6 +126,8 @@ class Describer {
     const std::string direction = way(pointOf(from.posture, m_keys.limbs, mark.point()),
                                       pointOf(end, m_keys.limbs, mark.point()), from.posture);
     if (mark.kind() == v1::MARK_KIND_WEIGHT || mark.kind() == v1::MARK_KIND_PRESS) return weight(mark);
+    // Too little to name a direction for.
+    if (direction.empty()) return say("moment.moves");
     std::string text = filled(say("moment.goes"), "{point}", pointName(mark.point()));
     text = filled(text, "{way}", direction);
     if (mark.kind() == v1::MARK_KIND_LEADS) add(text, say("moment.leads"));

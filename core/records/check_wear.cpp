@@ -76,7 +76,7 @@ void checkExample(FieldCheck check, const v1::WearExample& example) {
   checkStatedSources(check, example.sources());
 }
 
-void checkRedness(FieldCheck check, const v1::RednessSetting& setting) {
+void checkRedness(const FieldCheck& check, const v1::RednessSetting& setting) {
   for (int i = 0; i < setting.published_size(); ++i) {
     FieldCheck at = check.at("published", i);
     at.range("over_min", setting.published(i).over_min(), 0, 240);

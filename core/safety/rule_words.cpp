@@ -35,11 +35,11 @@ class Adding {
     if (!status.ok()) return at(std::string(status.message()));
     if (m_language != folder_language) return at("language: is not the folder's name");
     for (const auto& [id, words] : m_file.content.rules()) {
-      const absl::Status added = addRule(id, words);
+      absl::Status added = addRule(id, words);
       if (!added.ok()) return added;
     }
     for (const auto& [id, words] : m_file.content.questions()) {
-      const absl::Status added = addQuestion(id, words);
+      absl::Status added = addQuestion(id, words);
       if (!added.ok()) return added;
     }
     return absl::OkStatus();
@@ -113,12 +113,15 @@ absl::Status checkWhole(const std::string& folder, const std::string& language, 
   return absl::OkStatus();
 }
 
+absl::Status noSetting(const std::string& id, const std::string& name) {
+  return absl::InvalidArgumentError(id + ": words: there is no setting \"" + name + "\"");
+}
+
 }  // namespace
 
 absl::Status checkPlaceholders(const std::string& id, const std::string& text, const Catalogue& catalogue) {
   for (const std::string& name : settingsNamedIn(text)) {
-    if (catalogue.setting(name) == nullptr)
-      return absl::InvalidArgumentError(id + ": words: there is no setting \"" + name + "\"");
+    if (catalogue.setting(name) == nullptr) return noSetting(id, name);
   }
   return absl::OkStatus();
 }
@@ -139,10 +142,10 @@ absl::Status addSafetyWords(const std::string& folder, const Catalogue& catalogu
     const auto files = parseFolder<v1::SafetyWordFile>(language.string());
     if (!files.ok()) return files.status();
     for (const auto& file : *files) {
-      const absl::Status status = Adding(*file, catalogue, set).run(language.filename().string());
+      absl::Status status = Adding(*file, catalogue, set).run(language.filename().string());
       if (!status.ok()) return status;
     }
-    const absl::Status whole = checkWhole(language.string(), language.filename().string(), set);
+    absl::Status whole = checkWhole(language.string(), language.filename().string(), set);
     if (!whole.ok()) return whole;
   }
   return absl::OkStatus();

@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <set>
+#include <tuple>
 
 #include "sync/tool/everyone.h"
 
@@ -8,7 +9,10 @@ namespace {
 
 struct Pair {
   std::size_t factor_a, value_a, factor_b, value_b;
-  auto operator<=>(const Pair&) const = default;
+  bool operator<(const Pair& other) const {
+    return std::tie(factor_a, value_a, factor_b, value_b) <
+           std::tie(other.factor_a, other.value_a, other.factor_b, other.value_b);
+  }
 };
 
 Pair pairOf(std::size_t a, std::size_t value_a, std::size_t b, std::size_t value_b) {

@@ -51,6 +51,11 @@ v1::Person personWith(const LevelAndKnee& lost, std::size_t sides) {
   return person;
 }
 
+struct Case {
+  const v1::Entry& entry;
+  const v1::Person& person;
+};
+
 class Everyone {
  public:
   Everyone(const Catalogue& catalogue, const RuleBook& rules)
@@ -97,7 +102,7 @@ class Everyone {
       entry.set_prosthesis(row[11] == 0 ? v1::PROSTHESIS_USE_ON : v1::PROSTHESIS_USE_OFF);
       entry.set_support(static_cast<v1::Support>(row[12] + 1));
       ++m_report.pairs;
-      checkCase(entry, person, true);
+      checkCase({entry, person}, true);
     }
   }
 
@@ -120,7 +125,7 @@ class Everyone {
   void checkCatalogue(const v1::Person& person, bool lead) {
     for (const auto& exercise : m_catalogue.exercises()) {
       ++m_report.products;
-      checkCase(entryOf(exercise, person), person, lead);
+      checkCase({entryOf(exercise, person), person}, lead);
     }
   }
 
@@ -132,63 +137,62 @@ class Everyone {
     return entry;
   }
 
-  void checkCase(const v1::Entry& entry, const v1::Person& person, bool lead) {
-    m_entry = &entry;
-    m_person = &person;
-    if (const auto status = check(person); !status.ok()) return problem(std::string(status.message()));
-    const auto findings = m_rules.check(entry, person, m_catalogue);
-    if (!findings.ok()) return problem(std::string(findings.status().message()));
-    checkFindings(*findings);
-    if (lead) checkLed(*findings);
+  void checkCase(const Case& at, bool lead) {
+    if (const auto status = check(at.person); !status.ok()) return problem(at, std::string(status.message()));
+    const auto findings = m_rules.check(at.entry, at.person, m_catalogue);
+    if (!findings.ok()) return problem(at, std::string(findings.status().message()));
+    checkFindings(at, *findings);
+    if (lead) checkLed(at, *findings);
   }
 
-  void checkFindings(const std::vector<v1::Finding>& findings) {
+  void checkFindings(const Case& at, const std::vector<v1::Finding>& findings) {
     std::set<std::string> seen;
     bool blocks = false;
     for (const auto& finding : findings) {
-      if (!seen.insert(finding.rule_id()).second) problem(finding.rule_id() + " twice");
-      if (finding.therapist().empty() || finding.person().empty()) problem(finding.rule_id() + ": no words");
+      if (!seen.insert(finding.rule_id()).second) problem(at, finding.rule_id() + " twice");
+      if (finding.therapist().empty() || finding.person().empty())
+        problem(at, finding.rule_id() + ": no words");
       if ((finding.therapist() + finding.person()).find_first_of("{}") != std::string::npos)
-        problem(finding.rule_id() + ": words that were not filled in");
+        problem(at, finding.rule_id() + ": words that were not filled in");
       blocks = blocks || finding.effect() == v1::EFFECT_BLOCK;
     }
-    if (blocks && maySign(findings)) problem("blocked, and may be signed");
+    if (blocks && maySign(findings)) problem(at, "blocked, and may be signed");
     const auto shown = shownCaution(findings);
     const auto cautions = std::count_if(findings.begin(), findings.end(), [](const auto& finding) {
       return finding.effect() == v1::EFFECT_CAUTION;
     });
-    if (shown.has_value() != (cautions > 0)) problem("a caution is not shown");
-    if (shown.has_value() && shown->effect() != v1::EFFECT_CAUTION) problem("shows what is no caution");
+    if (shown.has_value() != (cautions > 0)) problem(at, "a caution is not shown");
+    if (shown.has_value() && shown->effect() != v1::EFFECT_CAUTION) problem(at, "shows what is no caution");
   }
 
   // What is not blocked can be led, with words in every beat, all of one language.
-  void checkLed(const std::vector<v1::Finding>& findings) {
+  void checkLed(const Case& at, const std::vector<v1::Finding>& findings) {
     if (std::any_of(findings.begin(), findings.end(),
                     [](const auto& finding) { return finding.effect() == v1::EFFECT_BLOCK; }))
       return;
-    const auto timeline = compileTimeline(*m_entry, *m_person, m_catalogue, m_person->language());
-    if (!timeline.ok()) return problem("cannot be led: " + std::string(timeline.status().message()));
+    const auto timeline = compileTimeline(at.entry, at.person, m_catalogue, at.person.language());
+    if (!timeline.ok()) return problem(at, "cannot be led: " + std::string(timeline.status().message()));
     ++m_report.led;
-    const auto* words = wordsOrEnglish(m_catalogue, m_entry->exercise_id(), m_person->language());
-    if (words == nullptr || timeline->language() != words->language()) problem("is led in two languages");
+    const auto* words = wordsOrEnglish(m_catalogue, at.entry.exercise_id(), at.person.language());
+    if (words == nullptr || timeline->language() != words->language()) problem(at, "is led in two languages");
     for (const auto& beat : timeline->beats()) {
-      if (beat.screen().empty()) problem("a beat without words: " + beat.phase_id());
+      if (beat.screen().empty()) problem(at, "a beat without words: " + beat.phase_id());
       if ((beat.screen() + beat.spoken()).find_first_of("{}") != std::string::npos)
-        problem("words that were not filled in: " + beat.screen());
+        problem(at, "words that were not filled in: " + beat.screen());
     }
   }
 
-  void problem(const std::string& what) {
+  void problem(const Case& at, const std::string& what) {
     if (m_report.problems.size() >= kMostProblems) return;
-    std::string line = m_entry->exercise_id() + " " + shortName(v1::Support_descriptor(), m_entry->support());
-    for (const auto& limb : m_person->limbs()) {
+    std::string line = at.entry.exercise_id() + " " + shortName(v1::Support_descriptor(), at.entry.support());
+    for (const auto& limb : at.person.limbs()) {
       line += " " + shortName(v1::Side_descriptor(), limb.side()) + " " +
               shortName(v1::LimbLossLevel_descriptor(), limb.level()) + " " +
               shortName(v1::KneeKind_descriptor(), limb.knee());
     }
-    line += " " + shortName(v1::MobilityLevel_descriptor(), m_person->mobility()) + " " +
-            shortName(v1::Rails_descriptor(), m_person->home().rails()) + " " + m_person->language();
-    for (const int condition : m_person->conditions())
+    line += " " + shortName(v1::MobilityLevel_descriptor(), at.person.mobility()) + " " +
+            shortName(v1::Rails_descriptor(), at.person.home().rails()) + " " + at.person.language();
+    for (const int condition : at.person.conditions())
       line += " " + shortName(v1::Condition_descriptor(), condition);
     m_report.problems.push_back(line + ": " + what);
   }
@@ -196,8 +200,6 @@ class Everyone {
   const Catalogue& m_catalogue;
   const RuleBook& m_rules;
   const std::vector<std::string> m_languages;
-  const v1::Entry* m_entry = nullptr;
-  const v1::Person* m_person = nullptr;
   EveryoneReport m_report;
 };
 
