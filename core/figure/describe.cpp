@@ -1,5 +1,6 @@
 #include "core/figure/describe.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/figure/draw_props.h"
@@ -142,9 +143,18 @@ class Describer {
       place = say(phraseKey("prop", kind, "PROP_KIND_"));
       if (!arm.fist) place = filled(say("hand.fingertips"), "{prop}", place);
     } else if (arm.how == ArmHow::kPlant) {
-      place = say("prop.floor");
+      place = say(underPalm(arm.n[2]));
     }
     return place;
+  }
+
+  // A planted palm lies on the floor, or on the bed when it is as high as one.
+  std::string underPalm(double palm_z) const {
+    constexpr double kNear = 0.03;
+    const bool bed = std::any_of(m_scene.props.begin(), m_scene.props.end(), [&](const SceneProp& prop) {
+      return prop.shape.kind == v1::PROP_KIND_BED && std::fabs(prop.shape.height - palm_z) < kNear;
+    });
+    return bed ? "prop.bed" : "prop.floor";
   }
 
   std::string hands() const {

@@ -25,7 +25,8 @@ TEST_P(ClipAudit, isCleanForEveryBodyAndSupport) {
   for (const AuditFinding& finding : report.findings) {
     ADD_FAILURE() << finding.check << ": " << finding.what << ", " << finding.where << ", " << finding.amount;
   }
-  EXPECT_GT(report.frames, 500);
+  // One phase for one level without prosthesis has the fewest: every build, side and support was walked.
+  EXPECT_GT(report.frames, 400);
   std::printf("%s: %d frames; worst:", GetParam().c_str(), report.frames);
   for (const auto& [check, amount] : report.worst) std::printf(" %s %.4f", check.c_str(), amount);
   std::printf("\n");

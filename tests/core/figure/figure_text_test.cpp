@@ -57,6 +57,19 @@ TEST(Describe, namesWhatTheHandsHold) {
               HasSubstr("The hands hold nothing."));
 }
 
+TEST(Describe, saysWhatAPalmRestsOn) {
+  const FigureBody body = bodyWith(v1::SIDE_LEFT, v1::LIMB_LOSS_LEVEL_TRANSTIBIAL, true);
+  EXPECT_THAT(textAt("side-lying-hip-abduction", body, "lift-leg", 0.5), HasSubstr("hand is on the bed."));
+  EXPECT_THAT(textAt("opposite-arm-and-leg", body, "reach-out", 0.2), HasSubstr("on the floor"));
+}
+
+struct Opening {
+  const char* language;
+  const char* person;
+  const char* comma;
+};
+constexpr Opening kOpenings[] = {{"en", "A person ", ","}, {"es", "Una persona ", ","}, {"ar", "شخص ", "،"}};
+
 // No key is without its words, no mark is left unfilled, in any moment of any clip.
 TEST(Describe, isCompleteForEveryMoment) {
   for (const v1::Clip& clip : ClipBook::builtIn().clips()) {
@@ -68,11 +81,14 @@ TEST(Describe, isCompleteForEveryMoment) {
           clip.exercise_id(), bodyWith(v1::SIDE_LEFT, v1::LIMB_LOSS_LEVEL_TRANSTIBIAL, true), options);
       ASSERT_TRUE(figure.ok());
       for (int i = 0; i <= 24; ++i) {
-        const std::string text = figure->describe(figure->momentOfRun(i / 24.0), "en");
-        EXPECT_THAT(text, Not(HasSubstr("{"))) << text;
-        EXPECT_THAT(text, Not(HasSubstr(", ."))) << text;
-        EXPECT_THAT(text, Not(HasSubstr("  "))) << text;
-        EXPECT_THAT(text, HasSubstr("A person ")) << text;
+        for (const auto& [language, person, comma] : kOpenings) {
+          const std::string text = figure->describe(figure->momentOfRun(i / 24.0), language);
+          EXPECT_THAT(text, Not(HasSubstr("{"))) << text;
+          EXPECT_THAT(text, Not(HasSubstr(std::string(comma) + " ."))) << text;
+          EXPECT_THAT(text, Not(HasSubstr("  "))) << text;
+          EXPECT_THAT(text, HasSubstr(person)) << text;
+          EXPECT_EQ(text.find("The ") != std::string::npos, std::string(language) == "en") << text;
+        }
       }
     }
   }
