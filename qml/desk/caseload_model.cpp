@@ -239,7 +239,8 @@ std::vector<std::string> CaseloadModel::order() const {
   facts.reserve(m_rows.size());
   for (const auto& [id, row] : m_rows) facts.push_back(row.facts);
   std::vector<std::string> ids;
-  for (const auto& row : attentionList(facts, m_context.now(), localDayAt(m_context.now(), m_context.zone), silentDays(m_context))) {
+  for (const auto& row : attentionList(facts, m_context.now(), localDayAt(m_context.now(), m_context.zone),
+                                       silentDays(m_context))) {
     ids.push_back(row.person_id);
   }
   return ids;

@@ -219,7 +219,8 @@ QVariantList PersonModel::attention() const {
   QVariantList list;
   if (!m_file) return list;
   const AttentionFacts facts = attentionFactsOf(*m_file, *m_context.rules, m_context.now(), 0);
-  const auto rows = attentionList({facts}, m_context.now(), localDayAt(m_context.now(), m_context.zone), silentDays(m_context));
+  const auto rows = attentionList({facts}, m_context.now(), localDayAt(m_context.now(), m_context.zone),
+                                  silentDays(m_context));
   for (const auto& reason : rows.front().reasons) {
     list << QVariantMap{{QStringLiteral("urgency"), static_cast<int>(reason.urgency)},
                         {QStringLiteral("urgencyWords"), urgencyWords(reason.urgency)},

@@ -86,8 +86,8 @@ absl::StatusOr<Adherence> adherenceFrom(const DoneOptions& options,
 int runAdherence(const DoneOptions& options, Output output);
 
 // `kind`: person, entry, programme, practice, hold-order, message, receipt, measure, exercise, words, rule,
-// dose, schedule, measure-kind, progression, wear-plan, wear-log, cert-statements, advice-card, clinic-settings,
-// own-exercise. kSaysNo with the field's path when the record is refused.
+// dose, schedule, measure-kind, progression, wear-plan, wear-log, cert-statements, advice-card,
+// clinic-settings, own-exercise. kSaysNo with the field's path when the record is refused.
 int runValidate(const std::string& kind, const std::string& file, Output output);
 
 }  // namespace newel::tool

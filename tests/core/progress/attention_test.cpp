@@ -28,7 +28,9 @@ AttentionFacts quiet(const std::string& id = "p1") {
 
 constexpr int kSilentDays = 7;  // the usual value of the clinic's setting
 
-AttentionRow rowOf(const AttentionFacts& facts) { return attentionList({facts}, kNow, kToday, kSilentDays).front(); }
+AttentionRow rowOf(const AttentionFacts& facts) {
+  return attentionList({facts}, kNow, kToday, kSilentDays).front();
+}
 
 std::string firstOf(const AttentionFacts& facts) {
   const AttentionRow row = rowOf(facts);
@@ -193,8 +195,8 @@ TEST(Attention, theMostUrgentComesFirstThenTheLongestStandingThenTheId) {
   message.unread_by_clinic.push_back({kNow, false});
   AttentionFacts ending = quiet("p5");
   ending.programme_end = kToday + 2;
-  const auto rows =
-      attentionList({quiet("p7"), ending, message, quiet("p6"), hold, flag_new, flag_old}, kNow, kToday, kSilentDays);
+  const auto rows = attentionList({quiet("p7"), ending, message, quiet("p6"), hold, flag_new, flag_old}, kNow,
+                                  kToday, kSilentDays);
   std::string order;
   for (const auto& row : rows) order += row.person_id + " ";
   EXPECT_EQ(order, "p1 p2 p3 p4 p5 p6 p7 ");
