@@ -86,7 +86,8 @@ class Auditor {
     for (int phase = 0; phase < static_cast<int>(scene().phases.size()); ++phase) {
       for (const bool first : {true, false}) {
         // A later run differs only where the scene begins elsewhere.
-        if (!first && (phase > 0 || length(scene().travel) == 0)) continue;
+        const bool goes_on = scene().phases[phase].goesRound() || length(scene().travel) > 0;
+        if (!first && (phase > 0 || !goes_on)) continue;
         moment.phase = phase;
         moment.first_run = first;
         runPhase(moment);
@@ -97,7 +98,7 @@ class Auditor {
 
   void runPhase(Moment moment) {
     const PhaseKeys& phase = scene().phases[moment.phase];
-    const double seconds = usualSeconds(m_exercise, phase.id);
+    const double seconds = phase.goesRound() ? phase.round_s : usualSeconds(m_exercise, phase.id);
     const int frames = std::max(1, static_cast<int>(seconds * m_limits.frames_per_s));
     m_before.clear();
     for (int i = 0; i <= frames; ++i) {
@@ -169,7 +170,7 @@ class Auditor {
   const KeyPose* keyBefore(const Moment& moment, const KeyPose** after) const {
     const PhaseKeys& phase = scene().phases[moment.phase];
     const KeyPose* from = moment.first_run ? &phase.first_from : &phase.from;
-    const double done = personEase(moment.fraction);
+    const double done = phase.goesRound() ? moment.fraction : personEase(moment.fraction);
     for (const KeyPose& key : phase.frames) {
       *after = &key;
       if (done <= key.at) return from;

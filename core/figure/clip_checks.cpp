@@ -62,6 +62,7 @@ class ClipCheck {
         const double value = reflection->GetDouble(message, field);
         const bool degrees = field->name().find("_deg") != std::string::npos;
         const double most = degrees ? 200 : 5;
+        if (field->name() == "round_s") continue;
         that(std::isfinite(value) && std::fabs(value) <= most, at(path, field->name()),
              degrees ? "is over 200 degrees" : "is over 5 body heights");
       } else if (field->cpp_type() == Field::CPPTYPE_MESSAGE && field->is_repeated()) {
@@ -120,7 +121,13 @@ class ClipCheck {
 
   void checkPhase(const v1::KeyPhase& phase, const std::string& path, const v1::Phase& asked) {
     that(phase.phase_id() == asked.id(), at(path, "phase_id"), "must be \"" + asked.id() + "\"");
-    if (asked.kind() == v1::PHASE_KIND_HOLD) {
+    const bool rounds = phase.round_s() != 0;
+    if (rounds) {
+      that(asked.length() == v1::PHASE_LENGTH_BOUT, at(path, "round_s"), "only a bout of minutes goes round");
+      that(phase.round_s() >= 0.6 && phase.round_s() <= 20, at(path, "round_s"), "must be 0.6 to 20");
+      that(phase.frames_size() >= 2, at(path, "frames"), "a round has two or more");
+    }
+    if (asked.kind() == v1::PHASE_KIND_HOLD && !rounds) {
       that(phase.frames().empty(), at(path, "frames"), "a hold has none");
     } else {
       that(!phase.frames().empty() && phase.frames().rbegin()->at() == 1, at(path, "frames"),

@@ -71,6 +71,10 @@ class Describer {
       case v1::BODY_POINT_B_KNEE:
       case v1::BODY_POINT_B_THIGH:
         return filled(say("point.leg"), "{side}", sideName(personSide(kSideB)));
+      case v1::BODY_POINT_A_HIP:
+        return filled(say("point.hip"), "{side}", sideName(personSide(kSideA)));
+      case v1::BODY_POINT_B_HIP:
+        return filled(say("point.hip"), "{side}", sideName(personSide(kSideB)));
       case v1::BODY_POINT_HEAD:
         return say("point.head");
       case v1::BODY_POINT_CHEST:
@@ -116,16 +120,28 @@ class Describer {
     if (m_moment.phase < 0) return say("moment.start");
     const PhaseKeys& phase = m_scene.phases[m_moment.phase];
     const v1::Mark& mark = phase.mark;
+    if (phase.goesRound()) {
+      std::string text = marked(phase);
+      if (text == say("moment.moves")) text.clear();
+      add(text, say("moment.round"));
+      return text;
+    }
     if (phase.frames.empty()) {
       std::string text = say("moment.hold");
       if (mark.kind() == v1::MARK_KIND_WEIGHT || mark.kind() == v1::MARK_KIND_PRESS) add(text, weight(mark));
       return text;
     }
+    return marked(phase);
+  }
+
+  std::string marked(const PhaseKeys& phase) const {
+    const v1::Mark& mark = phase.mark;
     if (mark.kind() == v1::MARK_KIND_UNSPECIFIED) return say("moment.moves");
     const KeyPose& from = m_moment.first_run ? phase.first_from : phase.from;
-    const Posture& end = phase.end().posture;
-    const std::string direction = way(pointOf(from.posture, m_keys.limbs, mark.point()),
-                                      pointOf(end, m_keys.limbs, mark.point()), from.posture);
+    const Vec3 begin = pointOf(from.posture, m_keys.limbs, mark.point());
+    const Vec3 end = mark.has_way() ? begin + Vec3{mark.way().x(), mark.way().y(), mark.way().z()}
+                                    : pointOf(phase.end().posture, m_keys.limbs, mark.point());
+    const std::string direction = way(begin, end, from.posture);
     if (mark.kind() == v1::MARK_KIND_WEIGHT || mark.kind() == v1::MARK_KIND_PRESS) return weight(mark);
     // Too little to name a direction for.
     if (direction.empty()) return say("moment.moves");
@@ -144,6 +160,10 @@ class Describer {
       if (!arm.fist) place = filled(say("hand.fingertips"), "{prop}", place);
     } else if (arm.how == ArmHow::kPlant) {
       place = say(underPalm(arm.n[2]));
+    } else if (arm.how == ArmHow::kTouch &&
+               (arm.part == v1::BODY_PART_LIMB_A || arm.part == v1::BODY_PART_LIMB_B)) {
+      const int limb = arm.part == v1::BODY_PART_LIMB_A ? kSideA : kSideB;
+      place = filled(say("point.leg"), "{side}", sideName(personSide(limb)));
     }
     return place;
   }

@@ -15,9 +15,43 @@ constexpr double kHead = 0.036;
 constexpr double kShortest = 0.035;
 constexpr double kLeastLength = 0.13;
 
+void setStraight(const Vec3& from, const Vec3& go, MarkWay& way) {
+  for (int i = 0; i < MarkWay::kPoints; ++i)
+    way.points[i] = from + go * (static_cast<double>(i) / (MarkWay::kPoints - 1));
+}
+
+// On and on ahead: a plain arrow that stays beside the body.
+void setOnward(const SceneKeys& scene, const Vec3& from, MarkWay& way) {
+  constexpr double kLong = 0.34;
+  const Vec3 go = unit(scene.travel, {1, 0, 0}) * kLong;
+  setStraight(from - go * 0.5, go, way);
+  way.with_view = true;
+}
+
+// The share of a round at which the point is furthest from where the round began.
+double furthest(const Choreography& keys, Moment moment, v1::BodyPoint point) {
+  constexpr int kSteps = 24;
+  Pose pose;
+  moment.fraction = 0;
+  poseAt(keys, moment, pose);
+  const Vec3 from = pointOf(pose.posture, keys.limbs, point);
+  double most = 0;
+  double share = 1;
+  for (int i = 1; i < kSteps; ++i) {
+    moment.fraction = static_cast<double>(i) / kSteps;
+    poseAt(keys, moment, pose);
+    const double off = distance(from, pointOf(pose.posture, keys.limbs, point));
+    if (off <= most) continue;
+    most = off;
+    share = moment.fraction;
+  }
+  return share;
+}
+
 }  // namespace
 
-void findWay(const Choreography& keys, const Moment& moment, v1::BodyPoint point, MarkWay& way) {
+void findWay(const Choreography& keys, const Moment& moment, const v1::Mark& mark, MarkWay& way) {
+  const v1::BodyPoint point = mark.point();
   Moment key = moment;
   key.fraction = 0;
   if (way.known && way.of == key) return;
@@ -26,7 +60,24 @@ void findWay(const Choreography& keys, const Moment& moment, v1::BodyPoint point
       point == v1::BODY_POINT_HEAD || point == v1::BODY_POINT_CHEST || point == v1::BODY_POINT_PELVIS;
   way.clear = thick ? 0.115 : 0.055;
   way.of = key;
+  way.with_view = false;
   Pose pose;
+  const SceneKeys& scene = keys.scenes[moment.scene];
+  const bool rounds = scene.phases[moment.phase].goesRound();
+  if (mark.has_way()) {
+    poseAt(keys, key, pose);
+    way.middle = mix(pose.posture.hips, pose.posture.neck, 0.5);
+    setStraight(pointOf(pose.posture, keys.limbs, point), {mark.way().x(), mark.way().y(), mark.way().z()},
+                way);
+    return;
+  }
+  if (rounds && length(scene.travel) > 0) {
+    poseAt(keys, key, pose);
+    way.middle = mix(pose.posture.hips, pose.posture.neck, 0.5);
+    setOnward(scene, pointOf(pose.posture, keys.limbs, point), way);
+    return;
+  }
+  const double whole = rounds ? furthest(keys, moment, point) : 1;
   for (int i = 0; i < MarkWay::kPoints; ++i) {
     Moment at = moment;
     // Evenly along the way rather than in time.
@@ -38,6 +89,7 @@ void findWay(const Choreography& keys, const Moment& moment, v1::BodyPoint point
       (personEase(middle) < share ? low : high) = middle;
     }
     at.fraction = i == 0 ? 0 : i == MarkWay::kPoints - 1 ? 1 : (low + high) / 2;
+    if (rounds) at.fraction = share * whole;
     poseAt(keys, at, pose);
     way.points[i] = pointOf(pose.posture, keys.limbs, point);
     if (i == MarkWay::kPoints / 2) way.middle = mix(pose.posture.hips, pose.posture.neck, 0.5);
@@ -59,8 +111,9 @@ void MarkPainter::head(DrawPoint tip, double dx, double dy) {
 }
 
 void MarkPainter::arrow(const MarkWay& way, DrawPoint shift) {
-  const DrawPoint first = m_eye.see(way.points.front());
-  const DrawPoint last = m_eye.see(way.points.back());
+  const Vec3 along = way.with_view ? m_eye.shift : Vec3{};
+  const DrawPoint first = m_eye.see(way.points.front() + along);
+  const DrawPoint last = m_eye.see(way.points.back() + along);
   const double chord_x = last.x - first.x;
   const double chord_y = last.y - first.y;
   const double chord = std::hypot(chord_x, chord_y);
@@ -68,7 +121,7 @@ void MarkPainter::arrow(const MarkWay& way, DrawPoint shift) {
   // One plain bow from end to end, through the point of the way that is furthest off the straight line.
   double bow = 0;
   for (const Vec3& point : way.points) {
-    const DrawPoint p = m_eye.see(point);
+    const DrawPoint p = m_eye.see(point + along);
     const double off = ((p.x - first.x) * -chord_y + (p.y - first.y) * chord_x) / chord;
     if (std::fabs(off) > std::fabs(bow)) bow = off;
   }

@@ -17,9 +17,10 @@ struct MarkWay {
   double clear = 0;  // how far beside its way an arrow keeps off the limb
   Moment of;         // fraction does not count
   std::array<Vec3, kPoints> points;
-  Vec3 middle;  // of the trunk, half-way: the arrow keeps to the other side of the limb
+  bool with_view = false;  // goes where the view goes, as the body walks on and on
+  Vec3 middle;             // of the trunk, half-way: the arrow keeps to the other side of the limb
 };
-void findWay(const Choreography& keys, const Moment& moment, v1::BodyPoint point, MarkWay& way);
+void findWay(const Choreography& keys, const Moment& moment, const v1::Mark& mark, MarkWay& way);
 
 class MarkPainter {
  public:

@@ -36,6 +36,10 @@ Vec3 pointOf(const Posture& p, const std::array<LimbState, 2>& limbs, v1::BodyPo
       return mix(p.legs[kSideA].hip, p.legs[kSideA].knee, 0.5);
     case v1::BODY_POINT_B_THIGH:
       return mix(p.legs[kSideB].hip, p.legs[kSideB].knee, 0.5);
+    case v1::BODY_POINT_A_HIP:
+      return p.legs[kSideA].hip;
+    case v1::BODY_POINT_B_HIP:
+      return p.legs[kSideB].hip;
     default:
       return p.hips;
   }
@@ -74,6 +78,12 @@ void PropPainter::one(const SceneProp& prop, const Vec3& at) {
                   {{0, -y, 0}, {0, y, 0}, {0, y, shape.height}, {0, -y, shape.height}});
     case v1::PROP_KIND_MIRROR:
       return mirror(shape, at);
+    case v1::PROP_KIND_CYCLE:
+      return cycle(shape, at);
+    case v1::PROP_KIND_TIPPING_BOARD:
+      return tippingBoard(shape, at);
+    case v1::PROP_KIND_WATER:
+      return water(shape, at);
     case v1::PROP_KIND_BOX:
       return box(m_palette.wood, shape, at, {-shape.length / 2, -y, 0}, {shape.length / 2, y, shape.height});
     case v1::PROP_KIND_BALL:
@@ -95,6 +105,9 @@ PropPlace PropPainter::placeOf(const SceneProp& prop, const Vec3& at) const {
       const double side = dot(m_pose.posture.hips - at, across);
       return side * dot(across, m_eye.toward) < -0.05 ? PropPlace::Front : PropPlace::Behind;
     }
+    case v1::PROP_KIND_WATER:
+      return PropPlace::Front;
+    case v1::PROP_KIND_BALL:
     case v1::PROP_KIND_CUSHION:
       return m_eye.depth({at.x, at.y, m_pose.posture.hips.z}) > m_eye.depth(m_pose.posture.hips)
                  ? PropPlace::Front
@@ -120,6 +133,11 @@ bool isFlat(v1::PropKind kind) {
 
 }  // namespace
 
+bool PropPainter::isAstride() const {
+  return std::any_of(m_scene.props.begin(), m_scene.props.end(),
+                     [](const SceneProp& prop) { return prop.shape.kind == v1::PROP_KIND_CYCLE; });
+}
+
 void PropPainter::drawFlat() {
   for (std::size_t i = 0; i < m_scene.props.size(); ++i) {
     const SceneProp& prop = m_scene.props[i];
@@ -142,14 +160,23 @@ void PropPainter::drawUpright(PropPlace place) {
 }
 
 void PropPainter::drawCarried() {
-  for (const SceneProp& prop : m_scene.props) {
+  for (std::size_t i = 0; i < m_scene.props.size(); ++i) {
+    const SceneProp& prop = m_scene.props[i];
     if (!prop.there || !isCarried(prop)) continue;
+    if (prop.shape.kind == v1::PROP_KIND_SLEEVE) {
+      sleeve(prop, m_pose.goal.props[i].x);
+      continue;
+    }
     const std::array<LimbState, 2> whole{};
     const bool tied = prop.prop.from() == v1::BODY_POINT_UNSPECIFIED;
     const Vec3 from = tied ? Vec3{prop.prop.x(), prop.prop.y(), prop.prop.z()}
                            : pointOf(m_pose.posture, whole, prop.prop.from());
     if (prop.shape.kind == v1::PROP_KIND_BALL) {
       one(prop, from + m_pose.posture.chest.x * (prop.shape.height / 2));
+      continue;
+    }
+    if (prop.shape.kind == v1::PROP_KIND_MIRROR) {
+      handMirror(from);
       continue;
     }
     const Vec3 to = pointOf(m_pose.posture, whole, prop.prop.to());

@@ -14,8 +14,11 @@ enum class PropPlace { Behind, Front };
 class PropPainter {
  public:
   PropPainter(Sketch& sketch, const Eye& eye, const Palette& palette, const SceneKeys& scene,
-              const Pose& pose)
-      : m_sketch(sketch), m_eye(eye), m_palette(palette), m_scene(scene), m_pose(pose) {}
+              const Pose& pose, const std::array<LimbState, 2>& limbs)
+      : m_sketch(sketch), m_eye(eye), m_palette(palette), m_scene(scene), m_pose(pose), m_limbs(limbs) {}
+
+  // A far leg is beyond what the body sits astride.
+  bool isAstride() const;
 
   // What lies on the ground or is ground.
   void drawFlat();
@@ -47,6 +50,13 @@ class PropPainter {
   void flat(const PropShape& shape, const Vec3& at);
   void cushion(const PropShape& shape, const Vec3& at);
   void mirror(const PropShape& shape, const Vec3& at);
+  void cycle(const PropShape& shape, const Vec3& at);
+  void tippingBoard(const PropShape& shape, const Vec3& at);
+  void water(const PropShape& shape, const Vec3& at);
+  void sleeve(const SceneProp& prop, double share);
+  void handMirror(const Vec3& hand);
+  // How far apart lines or posts of something endless are, so that they meet themselves after each run.
+  double repeatOf(double usual) const;
   bool looksAtEye(const PropShape& shape, const Vec3& normal) const;
 
   Sketch& m_sketch;
@@ -54,6 +64,7 @@ class PropPainter {
   const Palette& m_palette;
   const SceneKeys& m_scene;
   const Pose& m_pose;
+  const std::array<LimbState, 2>& m_limbs;
 };
 
 // Where a point of the body is.

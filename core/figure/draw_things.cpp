@@ -118,7 +118,7 @@ void PropPainter::rail(const PropShape& shape, const Vec3& at) {
   const double slope = shape.rise / shape.length;
   if (shape.endless) {
     // Posts stay where they are in the world; more of them come into sight as the view follows.
-    spacing = shape.length / 2;
+    spacing = repeatOf(shape.length / 2);
     const double here = std::round((m_eye.shift.x - at.x) / spacing) * spacing;
     from = here - 4 * spacing;
     to = here + 4 * spacing;
@@ -182,7 +182,8 @@ void PropPainter::ramp(const PropShape& shape, const Vec3& at) {
   quad(Layer::Prop, mixed(m_palette.pale_wood, m_palette.sheet, 0.45), m_palette.wood_line, shape, at,
        {{from, -y, from * slope}, {to, -y, to * slope}, {to, y, to * slope}, {from, y, from * slope}});
   // Joints of the slabs show that the ground moves by.
-  for (double x = std::ceil(from / kBoard) * kBoard; x < to; x += kBoard) {
+  const double board = repeatOf(kBoard);
+  for (double x = std::ceil(from / board) * board; x < to; x += board) {
     bar(m_palette.floor_line, kThinLine, shape, at, {x, -y, x * slope}, {x, y, x * slope});
   }
 }
@@ -248,7 +249,8 @@ void PropPainter::flat(const PropShape& shape, const Vec3& at) {
        shape, at, {{low.x, low.y, 0}, {high.x, low.y, 0}, {high.x, high.y, 0}, {low.x, high.y, 0}});
   if (!shape.endless || line) return;
   // Boards show that the ground moves by.
-  for (double x = std::ceil(from / kBoard) * kBoard; x < to; x += kBoard) {
+  const double board = repeatOf(kBoard);
+  for (double x = std::ceil(from / board) * board; x < to; x += board) {
     const Vec3 a = ahead ? Vec3{x, low.y, 0} : Vec3{low.x, x, 0};
     const Vec3 b = ahead ? Vec3{x, high.y, 0} : Vec3{high.x, x, 0};
     bar(m_palette.floor_line, kThinLine, shape, at, a, b);

@@ -16,6 +16,8 @@ namespace newel {
 namespace {
 
 constexpr double kMargin = 0.05;
+// Of things round the body this much is shown beyond it, so that the body stays large.
+constexpr float kScenery = 0.16F;
 // Moments of each phase at which the frame must hold everything.
 constexpr double kFrameShares[] = {0, 0.3, 0.5, 0.7, 1};
 
@@ -31,6 +33,20 @@ LimbState stateOf(const v1::Person& person, v1::Side side, v1::ProsthesisUse use
   }
   return state;
 }
+
+struct Covered {
+  Box body, scenery;
+  bool no_body = true;
+  bool no_scenery = true;
+
+  Box shown() const {
+    if (no_scenery) return body;
+    return {std::min(body.left, std::max(scenery.left, body.left - kScenery)),
+            std::min(body.top, std::max(scenery.top, body.top - kScenery)),
+            std::max(body.right, std::min(scenery.right, body.right + kScenery)),
+            std::max(body.bottom, std::min(scenery.bottom, body.bottom + kScenery))};
+  }
+};
 
 void widen(Box& box, bool& empty, DrawPoint p, float by) {
   if (empty) box = {p.x - by, p.y - by, p.x + by, p.y + by};
@@ -51,6 +67,12 @@ FigureBody bodyOf(const v1::Person& person, v1::ProsthesisUse use, const v1::App
   const v1::Side weaker = limbsOf(person).weaker;
   if (weaker != v1::SIDE_UNSPECIFIED) body.weaker = weaker;
   return body;
+}
+
+FigureOptions lettered(FigureOptions options, const std::string& language, const ClipBook& clips) {
+  options.left_letter = clips.phrase("letter.left", language);
+  options.right_letter = clips.phrase("letter.right", language);
+  return options;
 }
 
 struct Figure::Parts {
@@ -79,7 +101,7 @@ struct Figure::Parts {
   void paintMark(const SceneKeys& scene, MarkPainter& marks, const Moment& moment, bool ground);
   void flip();
   void findFrames();
-  void addBounds(int scene, v1::Side side, Box& box, bool& empty);
+  void addBounds(int scene, v1::Side side, Covered& covered);
 };
 
 Eye Figure::Parts::eyeOf(const SceneKeys& scene, const Moment& moment) const {
@@ -113,7 +135,7 @@ void Figure::Parts::paintMark(const SceneKeys& scene, MarkPainter& marks, const 
   const Choreography& keys_now = keysFor(moment.side_a);
   if (mark.kind() == v1::MARK_KIND_PRESS) marks.press(pointOf(pose.posture, keys_now.limbs, mark.point()));
   if (mark.kind() != v1::MARK_KIND_ARROW && mark.kind() != v1::MARK_KIND_LEADS) return;
-  findWay(keys_now, moment, mark.point(), way);
+  findWay(keys_now, moment, mark, way);
   // Toward where the person faces at the start of the scene.
   const Vec3 facing = scene.start.posture.pelvis.x;
   const double ahead = dot(facing, eyeOf(scene, moment).right) >= 0 ? mark.ahead() : -mark.ahead();
@@ -143,10 +165,12 @@ void Figure::Parts::paintBody(const SceneKeys& scene, Sketch& sketch, BodyPainte
   props.drawFlat();
   paintMark(scene, marks, moment, true);
   if (on_seat && sideways) painter.drawArm(far);
+  const bool astride = sideways && props.isAstride();
+  if (astride) painter.drawFarLeg();
   props.drawUpright(PropPlace::Behind);
   if (far_first && !(on_seat && sideways)) painter.drawArm(far);
   if (near_first) painter.drawArm(near);
-  painter.drawFarLeg();
+  if (!astride) painter.drawFarLeg();
   painter.drawTrunk();
   painter.drawHead();
   painter.drawNearLeg();
@@ -177,7 +201,7 @@ void Figure::Parts::paint(const Moment& moment) {
   const Eye eye = eyeOf(scene, moment);
   Sketch sketch(drawing);
   BodyPainter painter(sketch, eye, pose.posture, keys_now.limbs, palette, shape, body.appearance.head());
-  PropPainter props(sketch, eye, palette, scene, pose);
+  PropPainter props(sketch, eye, palette, scene, pose, keys_now.limbs);
   MarkPainter marks(sketch, eye, palette);
   paintBody(scene, sketch, painter, props, marks, moment);
   paintMark(scene, marks, moment, false);
@@ -186,13 +210,17 @@ void Figure::Parts::paint(const Moment& moment) {
 
 // Adds what one scene's pictures cover while `side` is side a. Scenery without ends counts only near the
 // body.
-void Figure::Parts::addBounds(int scene, v1::Side side, Box& box, bool& empty) {
+void Figure::Parts::addBounds(int scene, v1::Side side, Covered& covered) {
   const SceneKeys& keys_now = keysFor(side).scenes[scene];
   Moment moment;
   moment.scene = scene;
   moment.side_a = side;
-  for (int phase = -1; phase < static_cast<int>(keys_now.phases.size()); ++phase) {
-    moment.phase = phase;
+  const int phases = static_cast<int>(keys_now.phases.size());
+  // Once more for later rounds: they begin elsewhere.
+  const bool rounds = phases > 0 && keys_now.phases.front().goesRound();
+  for (int phase = -1; phase < phases + (rounds ? 1 : 0); ++phase) {
+    moment.phase = phase == phases ? 0 : phase;
+    moment.first_run = phase != phases;
     for (const double share : kFrameShares) {
       moment.fraction = share;
       paint(moment);
@@ -203,7 +231,10 @@ void Figure::Parts::addBounds(int scene, v1::Side side, Box& box, bool& empty) {
         for (std::uint32_t v = 0; v < op.verb_count; ++v) {
           const Verb verb = drawing.verbs[op.first_verb + v];
           const int used = verb == Verb::Cubic ? 3 : verb == Verb::Close ? 0 : 1;
-          for (int i = 0; i < used; ++i) widen(box, empty, drawing.points[point++], op.width / 2);
+          for (int i = 0; i < used; ++i) {
+            widen(scenery ? covered.scenery : covered.body, scenery ? covered.no_scenery : covered.no_body,
+                  drawing.points[point++], op.width / 2);
+          }
         }
       }
     }
@@ -218,10 +249,10 @@ void Figure::Parts::findFrames() {
   for (int scene = 0; scene < clip.scenes_size(); ++scene) {
     const v1::View& view = clip.scenes(scene).view();
     for (int side = 0; side < 2; ++side) {
-      Box box;
-      bool empty = true;
-      addBounds(scene, kSides[side], box, empty);
-      if (view.stays()) addBounds(scene, kSides[1 - side], box, empty);
+      Covered covered;
+      addBounds(scene, kSides[side], covered);
+      if (view.stays()) addBounds(scene, kSides[1 - side], covered);
+      Box box = covered.shown();
       const auto margin = static_cast<float>(kMargin + view.margin());
       box = {box.left - margin, box.top - margin, box.right + margin, box.bottom + margin};
       frames[side].push_back(box);
@@ -279,7 +310,10 @@ Moment Figure::momentAt(const v1::Timeline& timeline, std::int64_t ms) const {
 
 namespace {
 
-double usualLength(v1::PhaseKind kind) { return kind == v1::PHASE_KIND_HOLD ? 1.5 : 3; }
+double usualLength(const PhaseKeys& phase) {
+  if (phase.goesRound()) return phase.round_s;
+  return phase.kind == v1::PHASE_KIND_HOLD ? 1.5 : 3;
+}
 
 Moment momentOf(const Figure& figure, int scene, int phase, double fraction, v1::Side working) {
   Moment moment;
@@ -298,13 +332,13 @@ Moment Figure::momentOfRun(double fraction, v1::Side working) const {
   double total = 0;
   const auto& scenes = m_parts->keys[0].scenes;
   for (const SceneKeys& scene : scenes) {
-    for (const PhaseKeys& phase : scene.phases) total += usualLength(phase.kind);
+    for (const PhaseKeys& phase : scene.phases) total += usualLength(phase);
   }
   double left = std::clamp(fraction, 0.0, 1.0) * total;
   for (int scene = 0; scene < static_cast<int>(scenes.size()); ++scene) {
     const auto& phases = scenes[scene].phases;
     for (int phase = 0; phase < static_cast<int>(phases.size()); ++phase) {
-      const double length = usualLength(phases[phase].kind);
+      const double length = usualLength(phases[phase]);
       const bool last =
           scene + 1 == static_cast<int>(scenes.size()) && phase + 1 == static_cast<int>(phases.size());
       if (left <= length || last) return momentOf(*this, scene, phase, std::min(1.0, left / length), working);
@@ -340,6 +374,14 @@ std::vector<Moment> Figure::keyMoments(int most, v1::Side working) const {
   for (int scene = 0; scene < static_cast<int>(scenes.size()); ++scene) {
     for (int phase = 0; phase < static_cast<int>(scenes[scene].phases.size()); ++phase) {
       const PhaseKeys& keys = scenes[scene].phases[phase];
+      if (keys.goesRound()) {
+        for (const double share : {0.25, 0.5, 0.75}) {
+          all.push_back(momentOf(*this, scene, phase, share, working));
+          all.back().first_run = false;
+          told.push_back(all.back());
+        }
+        continue;
+      }
       const Moment moment = momentOf(*this, scene, phase, keys.frames.empty() ? 0 : 0.5, working);
       all.push_back(moment);
       const bool way_back = keys.kind == v1::PHASE_KIND_RETURN;
@@ -353,6 +395,11 @@ std::vector<Moment> Figure::keyMoments(int most, v1::Side working) const {
   chosen.reserve(static_cast<std::size_t>(most));
   for (int i = 0; i < most; ++i) chosen.push_back(from[(i * (count - 1) + (most - 1) / 2) / (most - 1)]);
   return chosen;
+}
+
+double Figure::aspect() const {
+  const Box& frame = m_parts->frames[0].front();
+  return static_cast<double>(frame.width()) / frame.height();
 }
 
 const Drawing& Figure::draw(const Moment& moment) {

@@ -42,6 +42,10 @@ struct FigureOptions {
   std::string right_letter = "R";
 };
 
+// `options` with the sides lettered as `language` letters them.
+FigureOptions lettered(FigureOptions options, const std::string& language,
+                       const ClipBook& clips = ClipBook::builtIn());
+
 class Figure {
  public:
   // kNotFound when the exercise or its clip does not exist.
@@ -68,6 +72,8 @@ class Figure {
   std::vector<Moment> keyMoments(int most, v1::Side working = v1::SIDE_UNSPECIFIED) const;
 
   // ---- the picture ----
+  // Width over height of every picture.
+  double aspect() const;
   // Valid until the next call. All pictures of a figure share one size of frame, so nothing jumps.
   const Drawing& draw(const Moment& moment);
 

@@ -37,7 +37,7 @@ struct LegGoal {
 
 struct ArmGoal {
   // kAngles: flex, out, turn, elbow, wrist.  kPoint: x y z of the grip.  kPlant: x y z of the palm, turn out.
-  // kTouch: along, across.  kTurns: elbow.  The last number of all kinds: elbow out.
+  // kTouch: along, across, round.  kTurns: elbow.  The last number of all kinds: elbow out.
   static constexpr int kCount = 6;
   static constexpr int kElbowOut = 5;
   ArmHow how = ArmHow::kAngles;

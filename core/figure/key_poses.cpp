@@ -36,6 +36,7 @@ class KeyMaker {
       phase.kind = phases[i]->kind();
       phase.moves = phases[i]->moves();
       phase.mark = scene.phases(i).mark();
+      phase.round_s = scene.phases(i).round_s();
       phase.first_from = from;
       phase.from = from;
       for (const v1::Frame& frame : scene.phases(i).frames()) {
@@ -45,7 +46,9 @@ class KeyMaker {
       from = phase.end();
       keys.phases.push_back(std::move(phase));
     }
-    if (!keys.phases.empty() && length(keys.travel) > 0) loop(keys, from);
+    const bool rounds = std::any_of(keys.phases.begin(), keys.phases.end(),
+                                    [](const PhaseKeys& phase) { return phase.goesRound(); });
+    if (!keys.phases.empty() && (rounds || length(keys.travel) > 0)) loop(keys, from);
     return keys;
   }
 
@@ -197,7 +200,7 @@ class KeyMaker {
         break;
       case v1::Arm::kTouch:
         result.how = ArmHow::kTouch;
-        result.n = {arm.touch().along(), arm.touch().across()};
+        result.n = {arm.touch().along(), arm.touch().across(), arm.touch().round_deg()};
         result.part = arm.touch().part();
         break;
       default: {
@@ -226,13 +229,24 @@ class KeyMaker {
 
   // Later runs begin where the one before ended, seen from the place it brought the body to.
   void loop(SceneKeys& keys, const KeyPose& last) const {
-    KeyPose from;
-    from.goal = shifted(last.goal, -keys.travel);
-    from.posture = solve(from.goal, m_limbs, keys.ground);
+    const KeyPose from = moved(keys, last, -keys.travel, 0);
     for (PhaseKeys& phase : keys.phases) {
       phase.from = from;
+      if (phase.goesRound()) {
+        const KeyPose& next_to_last = phase.frames[phase.frames.size() - 2];
+        phase.round_before = moved(keys, next_to_last, -keys.travel, next_to_last.at - 1);
+        phase.round_after = moved(keys, phase.frames.front(), keys.travel, phase.frames.front().at + 1);
+      }
       if (!phase.frames.empty()) break;
     }
+  }
+
+  KeyPose moved(const SceneKeys& keys, const KeyPose& key, const Vec3& way, double at) const {
+    KeyPose pose;
+    pose.at = at;
+    pose.goal = shifted(key.goal, way);
+    pose.posture = solve(pose.goal, m_limbs, keys.ground);
+    return pose;
   }
 
   v1::Support m_support;

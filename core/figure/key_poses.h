@@ -30,6 +30,11 @@ struct PhaseKeys {
   KeyPose first_from;
   KeyPose from;
   std::vector<KeyPose> frames;  // empty in a hold
+  // Over 0: the frames are one round that goes on without a stop; with the keys on the far sides of its seam.
+  double round_s = 0;
+  KeyPose round_before;
+  KeyPose round_after;
+  bool goesRound() const { return round_s > 0; }
   const KeyPose& end() const { return frames.empty() ? from : frames.back(); }
 };
 

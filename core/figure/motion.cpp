@@ -167,7 +167,8 @@ void poseAt(const Choreography& keys, const Moment& moment, Pose& pose) {
   }
   const PhaseKeys& phase = scene.phases[moment.phase];
   const KeyPose& from = moment.first_run ? phase.first_from : phase.from;
-  const double done = personEase(moment.fraction);
+  // What goes round never stops between two rounds.
+  const double done = phase.goesRound() ? moment.fraction : personEase(moment.fraction);
   pose.run = runDone(scene, moment.phase, done);
   if (phase.frames.empty() || done <= 0) {
     show(from, pose);
@@ -188,6 +189,11 @@ void poseAt(const Choreography& keys, const Moment& moment, Pose& pose) {
     near.before_at = index == 1 ? 0 : near.before->at;
   }
   if (index + 1 < static_cast<int>(phase.frames.size())) near.after = &phase.frames[index + 1];
+  if (phase.goesRound() && index == 0 && !moment.first_run) {
+    near.before = &phase.round_before;
+    near.before_at = phase.round_before.at;
+  }
+  if (phase.goesRound() && near.after == nullptr) near.after = &phase.round_after;
   near.share = (done - near.a_at) / (near.b->at - near.a_at);
   mixPoses(keys, scene, near, pose);
 }
@@ -248,6 +254,19 @@ bool isFirstRun(const v1::Timeline& timeline, int beat, const PhaseKeys& phase) 
   return true;
 }
 
+// When the bout began that this beat is a piece of (bouts are told a minute a beat).
+std::int64_t boutStart(const v1::Timeline& timeline, int beat) {
+  while (beat > 0 && timeline.beats(beat - 1).phase_id() == timeline.beats(beat).phase_id()) --beat;
+  return timeline.beats(beat).start_ms();
+}
+
+// Rounds begin with the bout, not with its pieces.
+void setRound(const v1::Timeline& timeline, int beat, std::int64_t ms, double round_s, Moment& moment) {
+  const double rounds = static_cast<double>(ms - boutStart(timeline, beat)) / (round_s * 1000);
+  moment.first_run = rounds < 1;
+  moment.fraction = std::max(0.0, rounds - std::floor(rounds));
+}
+
 }  // namespace
 
 Moment momentAt(const Choreography& keys, const v1::Clip& clip, const v1::Timeline& timeline, std::int64_t ms,
@@ -265,6 +284,10 @@ Moment momentAt(const Choreography& keys, const v1::Clip& clip, const v1::Timeli
   moment.first_run = isFirstRun(timeline, shown, phase);
   if (shown != index) {
     moment.phase = -1;
+    return moment;
+  }
+  if (phase.goesRound()) {
+    setRound(timeline, index, ms, phase.round_s, moment);
     return moment;
   }
   moment.fraction =

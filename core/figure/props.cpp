@@ -13,16 +13,29 @@ struct Usual {
 
 const std::map<v1::PropKind, Usual>& usualSizes() {
   static const std::map<v1::PropKind, Usual> kUsual = {
-      {v1::PROP_KIND_CHAIR, {0.25, 0.27, 0.255, 0}}, {v1::PROP_KIND_ROLLING_CHAIR, {0.25, 0.27, 0.255, 0}},
-      {v1::PROP_KIND_STOOL, {0.22, 0.22, 0.255, 0}}, {v1::PROP_KIND_COUNTER, {0.3, 1, 0.53, 0}},
-      {v1::PROP_KIND_BED, {0.6, 1.2, 0.3, 0}},       {v1::PROP_KIND_KERB, {0.5, 0.6, 0.085, 0}},
-      {v1::PROP_KIND_RAIL, {1, 0, 0.53, 0}},         {v1::PROP_KIND_STAIRS, {0.17, 0.5, 0, 0.1}},
-      {v1::PROP_KIND_RAMP, {1.2, 0.5, 0, 0.1}},      {v1::PROP_KIND_MAT, {1.2, 0.5, 0, 0}},
-      {v1::PROP_KIND_FLOOR, {1.2, 0.5, 0, 0}},       {v1::PROP_KIND_WALL, {0, 0.8, 1, 0}},
-      {v1::PROP_KIND_ROLL, {0, 0.3, 0.11, 0}},       {v1::PROP_KIND_CUSHION, {0.2, 0.25, 0.08, 0}},
-      {v1::PROP_KIND_BOX, {0.2, 0.3, 0.06, 0}},      {v1::PROP_KIND_LINE, {1, 0.02, 0, 0}},
-      {v1::PROP_KIND_MIRROR, {0, 0.35, 0.9, 0}},     {v1::PROP_KIND_BALL, {0, 0, 0.13, 0}},
-      {v1::PROP_KIND_TOWEL, {0, 0.05, 0, 0}},        {v1::PROP_KIND_BAND, {0, 0.02, 0, 0}},
+      {v1::PROP_KIND_CHAIR, {0.25, 0.27, 0.255, 0}},
+      {v1::PROP_KIND_ROLLING_CHAIR, {0.25, 0.27, 0.255, 0}},
+      {v1::PROP_KIND_STOOL, {0.22, 0.22, 0.255, 0}},
+      {v1::PROP_KIND_COUNTER, {0.3, 1, 0.53, 0}},
+      {v1::PROP_KIND_BED, {0.6, 1.2, 0.3, 0}},
+      {v1::PROP_KIND_KERB, {0.5, 0.6, 0.085, 0}},
+      {v1::PROP_KIND_RAIL, {1, 0, 0.53, 0}},
+      {v1::PROP_KIND_STAIRS, {0.17, 0.5, 0, 0.1}},
+      {v1::PROP_KIND_RAMP, {1.2, 0.5, 0, 0.1}},
+      {v1::PROP_KIND_MAT, {1.2, 0.5, 0, 0}},
+      {v1::PROP_KIND_FLOOR, {1.2, 0.5, 0, 0}},
+      {v1::PROP_KIND_WALL, {0, 0.8, 1, 0}},
+      {v1::PROP_KIND_ROLL, {0, 0.3, 0.11, 0}},
+      {v1::PROP_KIND_CUSHION, {0.2, 0.25, 0.08, 0}},
+      {v1::PROP_KIND_BOX, {0.2, 0.3, 0.06, 0}},
+      {v1::PROP_KIND_LINE, {1, 0.02, 0, 0}},
+      {v1::PROP_KIND_MIRROR, {0, 0.35, 0.9, 0}},
+      {v1::PROP_KIND_BALL, {0, 0, 0.13, 0}},
+      {v1::PROP_KIND_TOWEL, {0, 0.05, 0, 0}},
+      {v1::PROP_KIND_BAND, {0, 0.02, 0, 0}},
+      {v1::PROP_KIND_CYCLE, {0.15, 0.09, 0.48, 0}},
+      {v1::PROP_KIND_WATER, {1.2, 0.5, 0.72, 0}},
+      {v1::PROP_KIND_TIPPING_BOARD, {0.26, 0.34, 0.05, 0}},
   };
   return kUsual;
 }
@@ -83,7 +96,7 @@ bool hasGrip(v1::PropKind kind, v1::Grip grip) {
              kind == v1::PROP_KIND_STOOL;
     case v1::GRIP_BAR:
       return kind == v1::PROP_KIND_RAIL || kind == v1::PROP_KIND_COUNTER || kind == v1::PROP_KIND_BED ||
-             kind == v1::PROP_KIND_WALL;
+             kind == v1::PROP_KIND_WALL || kind == v1::PROP_KIND_CYCLE;
     case v1::GRIP_MIDDLE:
       return kind == v1::PROP_KIND_BALL || kind == v1::PROP_KIND_ROLL || kind == v1::PROP_KIND_MIRROR;
     default:
@@ -105,6 +118,8 @@ Vec3 gripPoint(const PropShape& shape, const Vec3& at, const v1::Hold& hold) {
     case v1::GRIP_BAR:
       if (shape.kind == v1::PROP_KIND_RAIL) {
         point = {along, 0, shape.height + shape.rise * along / shape.length};
+      } else if (shape.kind == v1::PROP_KIND_CYCLE) {
+        point = kCycleBar + Vec3{0, along, 0};
       } else if (shape.kind == v1::PROP_KIND_WALL) {
         point = {-0.018, along, hold.up()};
       } else {
@@ -141,6 +156,7 @@ double surfaceHeight(const PropShape& shape, const Vec3& at, double x, double y)
     case v1::PROP_KIND_STOOL:
     case v1::PROP_KIND_CUSHION:
     case v1::PROP_KIND_BOX:
+    case v1::PROP_KIND_TIPPING_BOARD:
       return beside || std::fabs(seen.x) > shape.length / 2 ? -1 : at.z + shape.height;
     default:
       return -1;
@@ -163,6 +179,10 @@ double depthInside(const PropShape& shape, const Vec3& at, const Vec3& centre, d
     case v1::PROP_KIND_BED:
     case v1::PROP_KIND_COUNTER:
       return boxDepth(seen, radius, {0, -half, 0}, {shape.length, half, shape.height});
+    case v1::PROP_KIND_CYCLE:
+      return boxDepth(seen - Vec3{kCycleSaddleX, 0, 0}, radius,
+                      {-shape.length / 2, -half, shape.height - 0.03},
+                      {shape.length / 2, half, shape.height});
     case v1::PROP_KIND_WALL:
       return std::fabs(seen.y) > half ? 0 : radius + seen.x;
     case v1::PROP_KIND_ROLL:

@@ -17,6 +17,9 @@
 //   ROLL: at the middle of its axis, which runs from side to side. width .3, height .11 (thickness).
 //   CUSHION, BOX: at the middle of its underside. length .2, width .25/.3, height .08/.06.
 //   BALL: at its middle. height .13 (thickness). TOWEL, BAND: from one point to another; width .05/.02.
+//   CYCLE: at the floor under the axle of its cranks. height .48 (of the saddle). WATER: height .72 (of its
+//     surface). TIPPING_BOARD: at the floor under its pivot. length .26, width .34, height .05 (of its top).
+//   SLEEVE: on the limb that `from` ends; moved x: how far on, 0 to 1. MIRROR with `from`: in that hand.
 #pragma once
 
 #include "core/figure/goal.h"
@@ -39,6 +42,10 @@ struct PropShape {
 PropShape shapeOf(const v1::Prop& prop);
 
 inline constexpr double kChairBack = 0.52;
+// Of a cycle, from the floor under its axle.
+inline constexpr Vec3 kCycleAxle{0, 0, 0.155};
+inline constexpr Vec3 kCycleBar{0.19, 0, 0.63};
+inline constexpr double kCycleSaddleX = -0.14;
 
 // The middle of a hand that holds the prop standing at `at`, as v1::Hold asks. Only for kinds with that grip:
 // see hasGrip().

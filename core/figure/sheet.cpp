@@ -23,14 +23,17 @@ std::string format(const char* pattern, double a, double b, double c, double d) 
 void place(std::string& out, const Drawing& drawing, double x, double y, bool dark) {
   const Box& frame = drawing.frame;
   const double scale = std::min(kPicture / frame.width(), kPicture / frame.height());
-  const double left = x + (kCell - frame.width() * scale) / 2;
-  const double top = y + (kCell - frame.height() * scale) / 2;
+  // What surrounds the body goes on to the cell's edge.
+  const auto half = static_cast<float>((kCell - 8) / 2 / scale);
+  const float middle_x = (frame.left + frame.right) / 2;
+  const float middle_y = (frame.top + frame.bottom) / 2;
+  const Box seen{middle_x - half, middle_y - half, middle_x + half, middle_y + half};
   out += format("<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" rx=\"6\"", x + 4, y + 4,
                 kCell - 8, kCell - 8);
   out += dark ? " fill=\"#1c2627\"/>\n" : " fill=\"#ffffff\"/>\n";
-  out += format("<svg x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" ", left, top,
-                frame.width() * scale, frame.height() * scale);
-  out += "viewBox=\"" + svgViewBox(frame) + "\">\n";
+  out += format("<svg x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" ", x + 4, y + 4, kCell - 8,
+                kCell - 8);
+  out += "viewBox=\"" + svgViewBox(seen) + "\">\n";
   appendSvg(out, drawing);
   out += "</svg>\n";
 }

@@ -153,8 +153,25 @@ void setLeg(Posture& posture, const Goal& goal, int side, const Ground& ground) 
   }
 }
 
+// On the leg below its last whole joint: where nothing is lost, or the end is out of reach, down to the
+// middle of the shank.
+Vec3 onLimb(const LegPosture& leg, const LimbState& limb, const ArmGoal& goal, int side) {
+  constexpr double kReach = 0.55;
+  constexpr double kStump = 0.25;
+  const Remaining left = remainingOf(limb.level);
+  const bool below_knee = left.shank > 0;
+  const double end = below_knee ? std::min(left.shank, kReach) : std::max(left.thigh, kStump);
+  const double share = end * goal.n[0];
+  const Vec3 centre = below_knee ? mix(leg.knee, leg.ankle, share) : mix(leg.hip, leg.knee, share);
+  const double radius = below_knee ? 0.036 : thighRadius(share);
+  const double round = radians(goal.n[2]);
+  const Vec3 out{std::cos(round), outward(side) * std::sin(round), 0};
+  return centre + (below_knee ? leg.shank : leg.thigh) * (out * (radius + 0.012) + Vec3{0, goal.n[1], 0});
+}
+
 // Where a hand lies on the own body.
-Vec3 touchPoint(const Posture& posture, const ArmGoal& goal, int side) {
+Vec3 touchPoint(const Posture& posture, const ArmGoal& goal, int side,
+                const std::array<LimbState, 2>& limbs) {
   const double along = goal.n[0];
   const Vec3 across{0, goal.n[1], 0};
   const LegPosture& own = posture.legs[side];
@@ -179,6 +196,10 @@ Vec3 touchPoint(const Posture& posture, const ArmGoal& goal, int side) {
       return posture.arms[1 - side].shoulder + posture.chest * Vec3{0.045, outward(side) * 0.015, -0.01};
     case v1::BODY_PART_HEAD_BACK:
       return posture.head + posture.skull * Vec3{-0.066, outward(side) * 0.03, -0.01};
+    case v1::BODY_PART_LIMB_A:
+      return onLimb(posture.legs[kSideA], limbs[kSideA], goal, kSideA);
+    case v1::BODY_PART_LIMB_B:
+      return onLimb(posture.legs[kSideB], limbs[kSideB], goal, kSideB);
     case v1::BODY_PART_FOREHEAD:
       return posture.head + posture.skull * (across + Vec3{0.07, 0, 0.03});
     default:
@@ -229,7 +250,7 @@ void plantArm(Posture& posture, const ArmGoal& goal, int side) {
   arm.closed = goal.fist;
 }
 
-void setArm(Posture& posture, const Goal& goal, int side) {
+void setArm(Posture& posture, const Goal& goal, int side, const std::array<LimbState, 2>& limbs) {
   ArmPosture& arm = posture.arms[side];
   const ArmGoal& asked = goal.arms[side];
   const auto& n = asked.n;
@@ -249,7 +270,7 @@ void setArm(Posture& posture, const Goal& goal, int side) {
       reachArm(posture, asked, {n[0], n[1], n[2]}, side);
       break;
     case ArmHow::kTouch:
-      reachArm(posture, asked, touchPoint(posture, asked, side), side);
+      reachArm(posture, asked, touchPoint(posture, asked, side, limbs), side);
       break;
     case ArmHow::kPlant:
       plantArm(posture, asked, side);
@@ -347,7 +368,7 @@ Posture solve(const Goal& goal, const std::array<LimbState, 2>& limbs, const Gro
   for (int side = 0; side < 2; ++side) {
     posture.arms[side].shoulder = posture.neck + posture.chest * Vec3{0, outward(side) * kShoulderHalf, 0};
   }
-  for (int side = 0; side < 2; ++side) setArm(posture, goal, side);
+  for (int side = 0; side < 2; ++side) setArm(posture, goal, side, limbs);
   return posture;
 }
 

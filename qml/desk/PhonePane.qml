@@ -68,6 +68,7 @@ Column {
                     setWords: pane.now.setWords ?? ""
                     sideWords: pane.now.sideWords ?? ""
                     resting: pane.now.resting ?? false
+                    figure: pane.preview.figure
                     posts: pane.now.posts ?? []
                     at: pane.now.at ?? 0
                 }
@@ -84,6 +85,13 @@ Column {
         width: parent.width
         visible: pane.preview.count > 0
         spacing: Theme.space
+
+        SmallButton {
+            least: 32
+            text: pane.preview.playing ? qsTr("Pause") : qsTr("Play")
+            Accessible.name: pane.preview.playing ? qsTr("Pause the preview") : qsTr("Play the preview in time")
+            onClicked: pane.preview.playing = !pane.preview.playing
+        }
 
         SmallButton {
             least: 32

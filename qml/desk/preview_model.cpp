@@ -20,6 +20,10 @@ PreviewModel::PreviewModel(DraftModel& draft, const DeskContext& context, QObjec
     : QAbstractListModel(parent), m_draft(draft), m_context(context) {
   connect(&draft, &DraftModel::changed, this, &PreviewModel::refresh);
   connect(&draft, &DraftModel::selectedChanged, this, &PreviewModel::refresh);
+  m_next.setSingleShot(true);
+  m_next.setTimerType(Qt::PreciseTimer);
+  connect(&m_next, &QTimer::timeout, this, &PreviewModel::advance);
+  m_figure.setClock([this] { return activeMs(); });
 }
 
 QHash<int, QByteArray> PreviewModel::roleNames() const {
@@ -49,6 +53,8 @@ void PreviewModel::refresh() {
   m_problem = problem;
   m_at = other ? 0 : std::clamp(m_at, 0, std::max(0, count() - 1));
   endResetModel();
+  setPlaying(false);
+  showFigure();
   emit shownChanged();
   emit atChanged();
 }
@@ -57,7 +63,48 @@ void PreviewModel::setAt(int at) {
   const int kept = std::clamp(at, 0, std::max(0, count() - 1));
   if (kept == m_at) return;
   m_at = kept;
+  if (m_playing) begin();
+  m_figure.jumped();
   emit atChanged();
+}
+
+void PreviewModel::showFigure() {
+  if (count() == 0 || m_draft.file() == nullptr) return m_figure.clear();
+  m_figure.show(parts::figureOf(m_timeline, m_draft.file()->person, {}));
+}
+
+// A still beat shows its movement half done, else there would be nothing to see of it.
+std::int64_t PreviewModel::activeMs() const {
+  if (m_at >= count()) return 0;
+  const v1::Beat& beat = m_timeline.beats(m_at);
+  const std::int64_t into = m_playing ? m_since.elapsed() : beat.length_ms() / 2;
+  return beat.start_ms() + std::min<std::int64_t>(into, beat.length_ms() - 1);
+}
+
+void PreviewModel::begin() {
+  m_since.start();
+  m_next.start(static_cast<int>(m_timeline.beats(m_at).length_ms()));
+}
+
+void PreviewModel::setPlaying(bool playing) {
+  if (playing && m_at + 1 >= count()) m_at = 0;
+  playing = playing && count() > 0;
+  if (playing == m_playing) return;
+  m_playing = playing;
+  if (playing) {
+    begin();
+  } else {
+    m_next.stop();
+  }
+  m_figure.setMoving(playing);
+  m_figure.jumped();
+  emit atChanged();
+  emit playingChanged();
+}
+
+void PreviewModel::advance() {
+  if (m_at + 1 >= count()) return setPlaying(false);
+  setAt(m_at + 1);
 }
 
 QString PreviewModel::language() const {

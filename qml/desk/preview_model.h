@@ -5,10 +5,13 @@
 #include <QtQml/qqmlregistration.h>
 
 #include <QtCore/QAbstractListModel>
+#include <QtCore/QElapsedTimer>
+#include <QtCore/QTimer>
 #include <QtCore/QVariantMap>
 
 #include "core/records/timeline.pb.h"
 #include "qml/desk/draft_model.h"
+#include "qml/parts/figure_source.h"
 
 namespace newel::desk {
 
@@ -20,6 +23,8 @@ class PreviewModel : public QAbstractListModel {
   Q_PROPERTY(int count READ count NOTIFY shownChanged)
   Q_PROPERTY(QString problem READ problem NOTIFY shownChanged)
   Q_PROPERTY(QString language READ language NOTIFY shownChanged)
+  Q_PROPERTY(bool playing READ playing WRITE setPlaying NOTIFY playingChanged)  // beat after beat, in time
+  Q_PROPERTY(newel::parts::FigureSource* figure READ figure CONSTANT)
   // Of the beat `at`, as PracticeFacts has them: title, cue, next, support, number, numberOf, setWords,
   // sideWords, resting, posts, entryNumber, entryCount.
   Q_PROPERTY(QVariantMap facts READ facts NOTIFY atChanged)
@@ -35,16 +40,25 @@ class PreviewModel : public QAbstractListModel {
   int count() const { return m_timeline.beats_size(); }
   int at() const { return m_at; }
   void setAt(int at);
+  bool playing() const { return m_playing; }
+  void setPlaying(bool playing);
+  parts::FigureSource* figure() { return &m_figure; }
   QString problem() const { return m_problem; }
   QString language() const;
   QVariantMap facts() const;
 
  signals:
   void atChanged();
+  void playingChanged();
   void shownChanged();
 
  private:
   void refresh();
+  void showFigure();
+  void advance();
+  void begin();
+  // Active time shown: within the beat `at`.
+  std::int64_t activeMs() const;
   QString numberOf(const v1::Beat& beat) const;
   QString number(const v1::Beat& beat) const;
   QString setWords(const v1::Beat& beat) const;
@@ -56,6 +70,10 @@ class PreviewModel : public QAbstractListModel {
   v1::Timeline m_timeline;
   QString m_problem;
   int m_at = 0;
+  bool m_playing = false;
+  QElapsedTimer m_since;  // the beat `at` began, while playing
+  QTimer m_next;          // to the end of that beat
+  parts::FigureSource m_figure;
 };
 
 }  // namespace newel::desk

@@ -29,6 +29,12 @@ HomePage {
         font.pixelSize: Theme.small
     }
 
+    FigurePane {
+        width: Math.min(parent.width, 400)
+        height: width * 0.72
+        source: page.models.practice.entryFigure
+    }
+
     Image {
         width: Math.min(parent.width, 400)
         visible: page.models.practice.entryPicture !== ""

@@ -36,6 +36,12 @@ Window {
         value: window.models.settings.look === SettingsModel.AsSystem ? Theme.systemDark : window.models.settings.look === SettingsModel.Dark
     }
 
+    Binding {
+        target: Theme
+        property: "lessMotion"
+        value: window.models.settings.lessMotion
+    }
+
     Connections {
         target: window.models.app
 

@@ -30,6 +30,7 @@ FocusScope {
             paused: page.models.player.paused
             pausedWhy: page.models.player.pausedWhy
             soundNote: page.models.player.soundNote
+            figure: page.models.player.figure
             posts: page.models.player.posts
             at: page.models.player.at
         }

@@ -68,6 +68,31 @@ HomePage {
                     font.pixelSize: Theme.small
                 }
 
+                Row {
+                    id: stills
+
+                    readonly property FigureSource figure: card.modelData.figure ?? null
+                    readonly property int count: figure !== null ? figure.stills : 0
+
+                    width: parent.width
+                    visible: count > 0
+                    spacing: Theme.space / 2
+
+                    Repeater {
+                        model: stills.count
+
+                        FigureView {
+                            required property int index
+
+                            width: (stills.width - (stills.count - 1) * stills.spacing) / stills.count
+                            height: Math.min(220, width / (stills.figure?.aspect ?? 1))
+                            source: stills.figure
+                            still: index
+                            Accessible.ignored: true
+                        }
+                    }
+                }
+
                 Image {
                     width: Math.min(parent.width, 400)
                     visible: (card.modelData.picture ?? "") !== ""

@@ -79,6 +79,31 @@ HomePage {
 
     Column {
         width: parent.width
+        spacing: Theme.space
+
+        Heading {
+            width: parent.width
+            text: qsTr("Pictures of the exercises")
+        }
+
+        ChoiceRow {
+            width: parent.width
+            many: true
+            text: qsTr("Still pictures, no movement")
+            help: qsTr("The figure goes from pose to pose.")
+            checked: page.models.settings.lessMotion
+            onClicked: page.models.settings.lessMotion = checked
+        }
+
+        SecondaryButton {
+            width: parent.width
+            text: qsTr("How you are drawn")
+            onClicked: page.models.app.show(AppModel.Drawn)
+        }
+    }
+
+    Column {
+        width: parent.width
         visible: page.models.app.paired
         spacing: Theme.space * 1.5
 

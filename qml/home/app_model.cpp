@@ -76,7 +76,7 @@ void AppModel::follow() {
   Page page = Page::Today;
   if (!paired()) {
     page = Page::Pair;
-    if (m_aside != Page::Help && m_aside != Page::Settings) m_aside = Page::Today;
+    if (m_aside != Page::Help && m_aside != Page::Settings && m_aside != Page::Drawn) m_aside = Page::Today;
   } else if (m_session.active()) {
     page = pageOf(m_session.run()->step());
     // Whatever was looked up gives way when a rule or the clinic speaks.
@@ -93,7 +93,7 @@ void AppModel::follow() {
 
 void AppModel::show(Page page) {
   if (page != Page::Programme && page != Page::Advice && page != Page::Help && page != Page::Settings &&
-      page != Page::LeaveOut)
+      page != Page::Drawn && page != Page::LeaveOut)
     return;
   m_aside = page;
   follow();
@@ -105,7 +105,7 @@ void AppModel::showForTest(Page page) {
 }
 
 void AppModel::back() {
-  m_aside = Page::Today;
+  m_aside = m_aside == Page::Drawn ? Page::Settings : Page::Today;
   follow();
 }
 

@@ -50,7 +50,8 @@ class AppModel : public QObject {
     Programme,
     Advice,
     Help,
-    Settings
+    Settings,
+    Drawn
   };
   Q_ENUM(Page)
 
@@ -71,7 +72,7 @@ class AppModel : public QObject {
   QString greetingName() const;
   QString fingerprint() const;
 
-  // Programme, Advice, Help, Settings or LeaveOut over what is in front; anything else is ignored.
+  // Programme, Advice, Help, Settings, Drawn or LeaveOut over what is in front; anything else is ignored.
   Q_INVOKABLE void show(newel::home::AppModel::Page page);
   Q_INVOKABLE void back();
   // A pairing has just succeeded: its own page first.

@@ -33,6 +33,10 @@ std::string pictureOf(const HomeEngine& engine, const v1::Entry& entry) {
   return {};
 }
 
+v1::Appearance appearanceOf(const HomeParts& parts) {
+  return parts.appearance ? parts.appearance() : v1::Appearance();
+}
+
 std::vector<v1::OccasionRef> doneOccasions(const std::vector<v1::Practice>& practices) {
   std::vector<v1::OccasionRef> done;
   for (const v1::Practice& practice : practices) {

@@ -24,6 +24,9 @@ std::optional<absl::Time> clinicSpokeAt(const HomeEngine& engine);
 // The photo of a clinic's own exercise, as it came with a programme; empty: none.
 std::string pictureOf(const HomeEngine& engine, const v1::Entry& entry);
 
+// How the person wants to be drawn.
+v1::Appearance appearanceOf(const HomeParts& parts);
+
 // Occasions that practices have already done, in full or in part.
 std::vector<v1::OccasionRef> doneOccasions(const std::vector<v1::Practice>& practices);
 

@@ -6,6 +6,7 @@
 
 #include "core/library/catalogue.h"
 #include "core/library/settings.h"
+#include "core/records/clip.pb.h"
 #include "core/safety/rule_book.h"
 #include "core/time/clock.h"
 #include "platform/speech.h"
@@ -24,7 +25,8 @@ struct HomeParts {
   platform::Speech* speech = nullptr;
   platform::Tones* tones = nullptr;
   platform::StayAwake* stay_awake = nullptr;
-  std::function<std::string()> zone;  // IANA name, where the phone is now; asked anew each time
+  std::function<v1::Appearance()> appearance;  // how the person wants to be drawn; unset: plainly
+  std::function<std::string()> zone;           // IANA name, where the phone is now; asked anew each time
 };
 
 }  // namespace newel::home

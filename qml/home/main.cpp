@@ -129,6 +129,7 @@ int main(int argc, char** argv) {
   QObject::connect(&bridge, &EngineBridge::news, &app, [&content] { content.refresh(); });
   PracticeSession session(parts);
   SettingsModel settings(options.folder, parts);
+  parts.appearance = [&settings] { return settings.appearance(); };
   TodayModel today(session, bridge, settings, parts);
   PracticeModel practice(session, parts);
   PlayerModel player(session, parts);

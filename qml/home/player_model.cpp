@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "qml/home/facts_for_pages.h"
 #include "qml/home/phrasing.h"
 
 namespace newel::home {
@@ -33,10 +34,29 @@ PlayerModel::PlayerModel(PracticeSession& session, const HomeParts& parts, QObje
     : QObject(parent), m_session(session), m_parts(parts) {
   connect(&session, &PracticeSession::changed, this, [this] {
     if (player() != nullptr && player()->state() == PlayerState::Running) m_paused_by_person = false;
+    showFigure();
     emit changed();
     emit ticked();
   });
   connect(&session, &PracticeSession::ticked, this, &PlayerModel::ticked);
+  m_figure.setClock([this] { return activeMs(); });
+}
+
+// Follows what is played: whose body, which exercise, whether time runs.
+void PlayerModel::showFigure() {
+  if (player() == nullptr) return m_figure.clear();
+  m_figure.show(parts::figureOf(player()->timeline(), m_session.input().person, appearanceOf(m_parts)));
+  m_figure.setMoving(player()->state() == PlayerState::Running);
+  m_figure.jumped();
+}
+
+// How far the timeline is; a rest that was made longer stays at its end.
+std::int64_t PlayerModel::activeMs() const {
+  if (beat() == nullptr) return 0;
+  if (leadingIn()) return beat()->start_ms();
+  const std::int64_t left = absl::ToInt64Milliseconds(player()->leftInBeat(m_session.now()));
+  return beat()->start_ms() +
+         std::clamp<std::int64_t>(beat()->length_ms() - left, 0, beat()->length_ms() - 1);
 }
 
 const v1::Beat* PlayerModel::beat() const {

@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "qml/home/practice_session.h"
+#include "qml/parts/figure_source.h"
 
 namespace newel::home {
 
@@ -33,6 +34,7 @@ class PlayerModel : public QObject {
   Q_PROPERTY(bool paused READ paused NOTIFY changed)
   Q_PROPERTY(QString pausedWhy READ pausedWhy NOTIFY changed)
   Q_PROPERTY(QString soundNote READ soundNote NOTIFY changed)
+  Q_PROPERTY(newel::parts::FigureSource* figure READ figure CONSTANT)
   Q_PROPERTY(QVariantList posts READ posts NOTIFY changed)
   Q_PROPERTY(int at READ at NOTIFY changed)
 
@@ -57,6 +59,7 @@ class PlayerModel : public QObject {
   bool paused() const;
   QString pausedWhy() const;
   QString soundNote() const;
+  parts::FigureSource* figure() { return &m_figure; }
   QVariantList posts() const;
   int at() const;
 
@@ -76,6 +79,8 @@ class PlayerModel : public QObject {
   const PracticeRun* run() const { return m_session.run(); }
   const Player* player() const { return run() != nullptr ? run()->player() : nullptr; }
   const v1::Beat* beat() const;
+  void showFigure();
+  std::int64_t activeMs() const;
   bool leadingIn() const;
   std::optional<int> secondsShown() const;
   int repetitionsOfSet(const v1::Beat& beat) const;
@@ -83,6 +88,7 @@ class PlayerModel : public QObject {
 
   PracticeSession& m_session;
   const HomeParts& m_parts;
+  parts::FigureSource m_figure;
   bool m_paused_by_person = false;
 };
 

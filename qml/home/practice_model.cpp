@@ -22,11 +22,20 @@ QVariantList reasonRows(const std::vector<v1::StopReason>& reasons) {
 
 PracticeModel::PracticeModel(PracticeSession& session, const HomeParts& parts, QObject* parent)
     : QObject(parent), m_session(session), m_parts(parts) {
-  connect(&session, &PracticeSession::changed, this, &PracticeModel::changed);
+  connect(&session, &PracticeSession::changed, this, [this] {
+    showFigure();
+    emit changed();
+  });
   connect(&session, &PracticeSession::failed, this, [this](const QString& words) {
     m_error = words;
     emit changed();
   });
+}
+
+void PracticeModel::showFigure() {
+  if (entry() == nullptr) return m_figure.clear();
+  m_figure.show(
+      parts::figureOf(run()->timeline(run()->entryIndex()), m_session.input().person, appearanceOf(m_parts)));
 }
 
 void PracticeModel::apply(const PracticeSession::Step& step) {

@@ -9,6 +9,7 @@
 #include <QtCore/QVariantList>
 
 #include "qml/home/practice_session.h"
+#include "qml/parts/figure_source.h"
 
 namespace newel::home {
 
@@ -32,6 +33,7 @@ class PracticeModel : public QObject {
   Q_PROPERTY(
       bool entryOtherLanguage READ entryOtherLanguage NOTIFY changed)  // its words are not in the person's
   Q_PROPERTY(QString entryPicture READ entryPicture NOTIFY changed)    // an address for an image; empty: none
+  Q_PROPERTY(newel::parts::FigureSource* entryFigure READ entryFigure CONSTANT)  // how it begins
   Q_PROPERTY(QString support READ support NOTIFY changed)
   Q_PROPERTY(QStringList things READ things NOTIFY changed)  // to have ready
   Q_PROPERTY(QString prosthesis READ prosthesis NOTIFY changed)
@@ -63,6 +65,7 @@ class PracticeModel : public QObject {
   QString entryCaution() const;
   bool entryOtherLanguage() const;
   QString entryPicture() const;
+  parts::FigureSource* entryFigure() { return &m_figure; }
   QString support() const;
   QStringList things() const;
   QString prosthesis() const;
@@ -90,6 +93,7 @@ class PracticeModel : public QObject {
 
  private:
   const PracticeRun* run() const { return m_session.run(); }
+  void showFigure();
   void markHoldsSeen();
   const v1::Entry* entry() const;  // nullptr when there is none to come
   const v1::ExerciseWords* words() const;
@@ -99,6 +103,7 @@ class PracticeModel : public QObject {
   PracticeSession& m_session;
   const HomeParts& m_parts;
   QString m_error;
+  parts::FigureSource m_figure;
 };
 
 }  // namespace newel::home

@@ -1,6 +1,9 @@
 #include "qml/home/programme_model.h"
 
+#include <QtQml/QQmlEngine>
+
 #include "core/library/wording.h"
+#include "core/practice/compile.h"
 #include "core/time/local_day.h"
 #include "qml/home/facts_for_pages.h"
 #include "qml/home/phrasing.h"
@@ -62,6 +65,7 @@ QVariantMap ProgrammeModel::rowOf(const v1::Entry& entry, const v1::Person& pers
     }
     return lines;
   };
+  row["figure"] = QVariant::fromValue(figureFor(entry, person));
   row["picture"] = parts::pictureAddress(pictureOf(*m_parts.engine, entry));
   row["otherLanguage"] = !servesLanguage(language, person.language());
   row["title"] = text(words->title());
@@ -71,6 +75,22 @@ QVariantMap ProgrammeModel::rowOf(const v1::Entry& entry, const v1::Person& pers
   row["stopIf"] = list(words->stop_if());
   row["cautions"] = list(words->cautions());
   return row;
+}
+
+// Kept as long as the model: a page may still show what a newer programme no longer has.
+parts::FigureSource* ProgrammeModel::figureFor(const v1::Entry& entry, const v1::Person& person) const {
+  std::unique_ptr<parts::FigureSource>& figure = m_figures[entry.id()];
+  if (figure == nullptr) {
+    figure = std::make_unique<parts::FigureSource>();
+    QQmlEngine::setObjectOwnership(figure.get(), QQmlEngine::CppOwnership);
+  }
+  const auto timeline = compileTimeline(entry, person, *m_parts.catalogue, person.language());
+  if (timeline.ok()) {
+    figure->show(parts::figureOf(*timeline, person, appearanceOf(m_parts)));
+  } else {
+    figure->clear();
+  }
+  return figure.get();
 }
 
 QVariantList ProgrammeModel::entries() const {

@@ -5,10 +5,14 @@
 
 #include <QtCore/QObject>
 #include <QtCore/QVariantList>
+#include <map>
+#include <memory>
+#include <string>
 
 #include "qml/home/engine_bridge.h"
 #include "qml/home/home_parts.h"
 #include "qml/home/settings_model.h"
+#include "qml/parts/figure_source.h"
 
 namespace newel::home {
 
@@ -21,7 +25,7 @@ class ProgrammeModel : public QObject {
   Q_PROPERTY(QString changes READ changes NOTIFY changed)
   Q_PROPERTY(QString advice READ advice NOTIFY changed)
   // Maps "title", "dose", "rhythm", "hands", "prosthesis", "purpose", "start", "note" and the lists "good",
-  // "stopIf", "cautions".
+  // "stopIf", "cautions", and "figure", a FigureSource.
   Q_PROPERTY(QVariantList entries READ entries NOTIFY changed)
   Q_PROPERTY(bool fresh READ fresh NOTIFY changed)  // not yet seen by the person
 
@@ -44,9 +48,11 @@ class ProgrammeModel : public QObject {
 
  private:
   QVariantMap rowOf(const v1::Entry& entry, const v1::Person& person) const;
+  parts::FigureSource* figureFor(const v1::Entry& entry, const v1::Person& person) const;
 
   SettingsModel& m_settings;
   const HomeParts& m_parts;
+  mutable std::map<std::string, std::unique_ptr<parts::FigureSource>> m_figures;  // by entry
 };
 
 }  // namespace newel::home

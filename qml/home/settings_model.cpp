@@ -1,7 +1,9 @@
 #include "qml/home/settings_model.h"
 
+#include <QtGui/QColor>
 #include <algorithm>
 
+#include "core/figure/palette.h"
 #include "qml/home/phrasing.h"
 
 namespace newel::home {
@@ -10,6 +12,10 @@ namespace {
 const QString kText = QStringLiteral("textPercent");
 const QString kVoice = QStringLiteral("voice");
 const QString kLook = QStringLiteral("look");
+const QString kLessMotion = QStringLiteral("lessMotion");
+const QString kBuild = QStringLiteral("build");
+const QString kSkin = QStringLiteral("skin");
+const QString kHead = QStringLiteral("head");
 const QString kSeenProgramme = QStringLiteral("seenProgramme");
 const QString kSeenMessages = QStringLiteral("seenMessages");
 
@@ -43,6 +49,51 @@ SettingsModel::Look SettingsModel::look() const {
 }
 
 void SettingsModel::setLook(Look look) { keep(kLook, static_cast<int>(look)); }
+
+bool SettingsModel::lessMotion() const { return m_file.value(kLessMotion, false).toBool(); }
+
+void SettingsModel::setLessMotion(bool on) { keep(kLessMotion, on); }
+
+int SettingsModel::build() const { return std::clamp(m_file.value(kBuild, 1).toInt(), 0, 2); }
+
+void SettingsModel::setBuild(int build) { keep(kBuild, std::clamp(build, 0, 2)); }
+
+int SettingsModel::skin() const { return std::clamp(m_file.value(kSkin, 1).toInt(), 0, 3); }
+
+void SettingsModel::setSkin(int skin) { keep(kSkin, std::clamp(skin, 0, 3)); }
+
+int SettingsModel::head() const { return std::clamp(m_file.value(kHead, 0).toInt(), 0, 2); }
+
+void SettingsModel::setHead(int head) { keep(kHead, std::clamp(head, 0, 2)); }
+
+v1::Appearance SettingsModel::appearance() const {
+  v1::Appearance appearance;
+  appearance.set_build(static_cast<v1::Build>(v1::BUILD_LIGHT + build()));
+  appearance.set_skin(static_cast<v1::SkinTone>(v1::SKIN_TONE_1 + skin()));
+  appearance.set_head(static_cast<v1::HeadWear>(v1::HEAD_WEAR_HAIR + head()));
+  return appearance;
+}
+
+QVariantList SettingsModel::skins() const {
+  QVariantList colours;
+  for (int tone = v1::SKIN_TONE_1; tone <= v1::SKIN_TONE_4; ++tone) {
+    v1::Appearance appearance;
+    appearance.set_skin(static_cast<v1::SkinTone>(tone));
+    const Colour colour = lightPalette(appearance).skin;
+    colours << QColor(colour.r, colour.g, colour.b);
+  }
+  return colours;
+}
+
+void SettingsModel::showFigure() {
+  const std::optional<v1::Person> person = m_parts.engine->person();
+  parts::FigureAsked asked;
+  asked.exercise_id = "even-weight-standing";
+  asked.body = bodyOf(person.value_or(v1::Person()), v1::PROSTHESIS_USE_ON, appearance());
+  asked.support = v1::SUPPORT_NO_HANDS;
+  asked.language = person.has_value() ? person->language() : "en";
+  m_figure.show(asked);
+}
 
 QString SettingsModel::voiceNote() const {
   const std::optional<v1::Person> person = m_parts.engine->person();

@@ -6,8 +6,11 @@
 
 #include <QtCore/QObject>
 #include <QtCore/QSettings>
+#include <QtCore/QVariantList>
 
+#include "core/records/clip.pb.h"
 #include "qml/home/home_parts.h"
+#include "qml/parts/figure_source.h"
 
 namespace newel::home {
 
@@ -18,6 +21,13 @@ class SettingsModel : public QObject {
   Q_PROPERTY(int textPercent READ textPercent WRITE setTextPercent NOTIFY changed)  // 100 to 200
   Q_PROPERTY(bool voice READ voice WRITE setVoice NOTIFY changed)
   Q_PROPERTY(Look look READ look WRITE setLook NOTIFY changed)
+  Q_PROPERTY(bool lessMotion READ lessMotion WRITE setLessMotion NOTIFY changed)  // stills, no movement
+  // How the person is drawn, as numbers from 0 into what can be chosen.
+  Q_PROPERTY(int build READ build WRITE setBuild NOTIFY changed)  // light, medium, heavy
+  Q_PROPERTY(int skin READ skin WRITE setSkin NOTIFY changed)     // of skins()
+  Q_PROPERTY(int head READ head WRITE setHead NOTIFY changed)     // hair, none, scarf
+  Q_PROPERTY(QVariantList skins READ skins CONSTANT)              // colours
+  Q_PROPERTY(newel::parts::FigureSource* figure READ figure CONSTANT)
   Q_PROPERTY(QString voiceNote READ voiceNote NOTIFY changed)  // why no voice can be heard, or empty
   Q_PROPERTY(QString error READ error NOTIFY changed)
 
@@ -34,6 +44,19 @@ class SettingsModel : public QObject {
   void setVoice(bool on);
   Look look() const;
   void setLook(Look look);
+  bool lessMotion() const;
+  void setLessMotion(bool on);
+  int build() const;
+  void setBuild(int build);
+  int skin() const;
+  void setSkin(int skin);
+  int head() const;
+  void setHead(int head);
+  QVariantList skins() const;
+  v1::Appearance appearance() const;
+  // The person as chosen, standing still; made up to date by showFigure().
+  parts::FigureSource* figure() { return &m_figure; }
+  Q_INVOKABLE void showFigure();
   QString voiceNote() const;
   QString error() const { return m_error; }
 
@@ -57,6 +80,7 @@ class SettingsModel : public QObject {
   const HomeParts& m_parts;
   QSettings m_file;
   QString m_error;
+  parts::FigureSource m_figure;
 };
 
 }  // namespace newel::home

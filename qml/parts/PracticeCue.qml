@@ -1,6 +1,7 @@
-// The sentence, the side and the number of the present beat. The sentence is as large as the room allows. Where
-// large text meets a small screen the ring becomes a bar, and what has been said before (what comes next, that
-// nothing can be heard) goes.
+// The figure, the sentence, the side and the number of the present beat. The figure takes the larger part of the
+// room, the sentence is as large as the rest allows. Beside a figure, and where large text meets a small screen,
+// the ring is a bar; where room is scarce what has been said before (what comes next, that nothing can be heard)
+// goes.
 import QtQuick
 import Newel.Parts
 
@@ -10,23 +11,40 @@ Item {
     required property PracticeFacts facts
 
     readonly property bool wide: width > 1.8 * height
+    readonly property bool drawn: facts.figure !== null && facts.figure.there
     readonly property bool tight: height < 330 * Theme.scale || height < 250
     // Words beside the number grow with the person's setting as far as this screen can hold them.
     readonly property real most: height < 600 ? 1.45 : 2
     readonly property real ringSide: Math.min(200, width - 138, Math.max(150, height * 0.46))
     readonly property real lowerWidth: wide ? Math.min(320, width * 0.5) : width
 
+    // What figure and sentence share when the screen is upright.
+    readonly property real room: height - lower.height - 2 * Theme.space
+    readonly property real figureShare: Theme.scale > 1.35 ? 0.5 : 0.66
+
     function sized(atHundred: int): int {
         return Math.round(atHundred * Math.min(Theme.scale, most));
+    }
+
+    FigurePane {
+        id: figure
+
+        source: cue.facts.figure
+        visible: there && height >= 90
+        width: !cue.drawn ? 0 : cue.wide ? Math.min(cue.width * 0.36, cue.height * 1.2) : cue.width
+        height: !cue.drawn ? 0 : cue.wide ? cue.height : Math.max(0, cue.room * cue.figureShare)
+        anchors.left: parent.left
     }
 
     Text {
         id: sentence
 
-        anchors.left: parent.left
+        anchors.left: cue.wide ? figure.right : parent.left
+        anchors.leftMargin: cue.wide && cue.drawn ? Theme.edge : 0
         anchors.right: cue.wide ? lower.left : parent.right
         anchors.rightMargin: cue.wide ? Theme.edge : 0
-        anchors.top: parent.top
+        anchors.top: cue.wide || !figure.visible ? parent.top : figure.bottom
+        anchors.topMargin: cue.wide || !figure.visible ? 0 : Theme.space
         anchors.bottom: cue.wide ? parent.bottom : lower.top
         anchors.bottomMargin: cue.wide ? 0 : Theme.space
         text: cue.facts.cue
@@ -63,7 +81,8 @@ Item {
         Item {
             id: counting
 
-            readonly property Item count: cue.tight ? bar : ring
+            readonly property bool barred: cue.tight || cue.drawn
+            readonly property Item count: barred ? bar : ring
 
             width: parent.width
             height: Math.max(count.height, beside.implicitHeight)
@@ -75,7 +94,7 @@ Item {
 
                 anchors.left: parent.left
                 anchors.verticalCenter: parent.verticalCenter
-                visible: !cue.tight
+                visible: !counting.barred
                 width: cue.ringSide
                 height: cue.ringSide
                 number: cue.facts.number
@@ -88,7 +107,7 @@ Item {
 
                 anchors.left: parent.left
                 anchors.verticalCenter: parent.verticalCenter
-                visible: cue.tight
+                visible: counting.barred
                 width: implicitWidth
                 height: implicitHeight
                 number: cue.facts.number

@@ -22,6 +22,7 @@ QtObject {
     property bool paused: false
     property string pausedWhy: ""    // why, when it was not the person
     property string soundNote: ""    // honest words when cues cannot be heard
+    property FigureSource figure: null // the drawn body; null or nothing there: words alone
     property var posts: []           // see Rail
     property int at: 0               // see Rail
 }

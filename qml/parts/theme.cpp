@@ -39,6 +39,12 @@ void Theme::setTextPercent(int percent) {
   emit changed();
 }
 
+void Theme::setLessMotion(bool on) {
+  if (m_less_motion == on) return;
+  m_less_motion = on;
+  emit changed();
+}
+
 double Theme::scale() const { return std::clamp(m_system_scale * m_text_percent / 100.0, 1.0, 2.0); }
 
 bool useOurFont() {

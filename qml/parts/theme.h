@@ -21,6 +21,8 @@ class Theme : public QObject {
   Q_PROPERTY(bool systemDark READ systemDark CONSTANT)  // what the system is set to
   // The person's own setting, 100 to 200; values outside are brought inside.
   Q_PROPERTY(int textPercent READ textPercent WRITE setTextPercent NOTIFY changed)
+  // The person asked for still pictures in place of movement.
+  Q_PROPERTY(bool lessMotion READ lessMotion WRITE setLessMotion NOTIFY changed)
   // What text is drawn at: the setting times the system's own text scale, 1.0 to 2.0.
   Q_PROPERTY(double scale READ scale NOTIFY changed)
   Q_PROPERTY(QColor paper READ paper NOTIFY changed)
@@ -53,6 +55,8 @@ class Theme : public QObject {
   bool systemDark() const { return m_system_dark; }
   int textPercent() const { return m_text_percent; }
   void setTextPercent(int percent);
+  bool lessMotion() const { return m_less_motion; }
+  void setLessMotion(bool on);
   double scale() const;
 
   QColor paper() const { return colour(palette().paper); }
@@ -92,6 +96,7 @@ class Theme : public QObject {
   bool m_system_dark;
   bool m_dark;
   int m_text_percent = 100;
+  bool m_less_motion = false;
   double m_system_scale;
 };
 

@@ -85,7 +85,10 @@ const std::map<std::string, std::set<std::string>>& allowed() {
     rule["sync/hub"].insert("sync/export");
     rule["sync/tool"] = to_common;
     rule["sync/tool"].insert("sync/export");
+    rule["qml/paint"] = core;
     rule["qml/parts"] = rule["qml/print"] = core;
+    rule["qml/parts"].insert("qml/paint");
+    rule["qml/print"].insert("qml/paint");
     rule["qml/home"] = core;
     rule["qml/home"].insert({"qml/parts", "qml/print", "sync/home", "sync/common", "platform"});
     rule["qml/desk"] = core;

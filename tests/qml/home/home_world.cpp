@@ -29,6 +29,7 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   QObject::connect(bridge.get(), &home::EngineBridge::news, bridge.get(), [this] { content->refresh(); });
   session = std::make_unique<home::PracticeSession>(parts);
   settings = std::make_unique<home::SettingsModel>(folder, parts);
+  parts.appearance = [this] { return settings->appearance(); };
   today = std::make_unique<home::TodayModel>(*session, *bridge, *settings, parts);
   practice = std::make_unique<home::PracticeModel>(*session, parts);
   player = std::make_unique<home::PlayerModel>(*session, parts);
