@@ -199,6 +199,7 @@ class Auditor {
     if (from.how == LegHow::kPrint && limb.hasFoot()) {
       LegGoal flat = from;
       flat.n[4] = 0;
+      flat.n[6] = m_pose.goal.legs[side].n[6];  // a board tips with the feet on it
       const FootPlace place = placeFoot(flat, side);
       const Vec3 still = m_pose.goal.legs[side].n[4] > 0 ? leg.heel : leg.ball;
       const double along = m_pose.goal.legs[side].n[4] > 0 ? -kHeel : kBall;

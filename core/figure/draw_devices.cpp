@@ -135,9 +135,34 @@ void PropPainter::sleeve(const SceneProp& prop, double share) {
   }
 }
 
-void PropPainter::handMirror(const Vec3& hand) {
-  const DrawPoint grip = m_eye.see(hand);
-  const DrawPoint middle{grip.x, grip.y - 0.075F};
+void PropPainter::cane(const PropShape& shape, const Vec3& at) {
+  const double z = shape.height;
+  bar(m_palette.wood_line, kTube * 0.85F, shape, at, {0, 0, 0.02}, {0, 0, z});
+  bar(m_palette.ink, kTube * 1.3F, shape, at, {0, 0, 0.004}, {0, 0, 0.016});
+  bar(m_palette.wood_line, kTube * 1.2F, shape, at, {-0.025, 0, z}, {0.04, 0, z});
+}
+
+// Crumpled in a hand.
+void PropPainter::cloth(const Vec3& hand) {
+  constexpr int kPoints = 7;
+  constexpr float kRadii[kPoints] = {0.036F, 0.028F, 0.04F, 0.03F, 0.042F, 0.027F, 0.034F};
+  const DrawPoint at = m_eye.see(hand);
+  DrawPoint rim[kPoints];
+  for (int i = 0; i < kPoints; ++i) {
+    const auto turn = static_cast<float>(2 * 3.14159265358979 * i / kPoints);
+    rim[i] = {at.x + kRadii[i] * std::cos(turn), at.y + 0.006F + kRadii[i] * std::sin(turn)};
+  }
+  m_sketch.fillBlob(Layer::Prop, m_palette.cloth, rim, kPoints);
+  DrawPoint closed[kPoints + 1];
+  std::copy(rim, rim + kPoints, closed);
+  closed[kPoints] = rim[0];
+  m_sketch.curve(Layer::Prop, m_palette.ink, kThinLine * 1.5F, closed, kPoints + 1);
+}
+
+// It goes on from the hand.
+void PropPainter::handMirror(const ArmPosture& arm) {
+  const DrawPoint grip = m_eye.see(arm.grip);
+  const DrawPoint middle = m_eye.see(arm.grip + unit(arm.tip - arm.wrist, {0, 0, -1}) * 0.09);
   m_sketch.line(Layer::Prop, m_palette.wood_line, kTube, grip, middle);
   m_sketch.beginGroup(Layer::Prop, m_palette.ink, kThinLine * 2);
   m_sketch.colour(m_palette.wood);

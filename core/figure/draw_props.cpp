@@ -84,6 +84,8 @@ void PropPainter::one(const SceneProp& prop, const Vec3& at) {
       return tippingBoard(shape, at);
     case v1::PROP_KIND_WATER:
       return water(shape, at);
+    case v1::PROP_KIND_CANE:
+      return cane(shape, at);
     case v1::PROP_KIND_BOX:
       return box(m_palette.wood, shape, at, {-shape.length / 2, -y, 0}, {shape.length / 2, y, shape.height});
     case v1::PROP_KIND_BALL:
@@ -99,6 +101,7 @@ void PropPainter::one(const SceneProp& prop, const Vec3& at) {
 PropPlace PropPainter::placeOf(const SceneProp& prop, const Vec3& at) const {
   const PropShape& shape = prop.shape;
   switch (shape.kind) {
+    case v1::PROP_KIND_CANE:
     case v1::PROP_KIND_RAIL: {
       // Its height and reach along the way do not matter, only which side of the body it runs on.
       const Vec3 across = aboutZ(shape.turn_deg).y;
@@ -135,7 +138,11 @@ bool isFlat(v1::PropKind kind) {
 
 bool PropPainter::isAstride() const {
   return std::any_of(m_scene.props.begin(), m_scene.props.end(),
-                     [](const SceneProp& prop) { return prop.shape.kind == v1::PROP_KIND_CYCLE; });
+                     [](const SceneProp& prop) {
+                       const bool between = prop.shape.kind == v1::PROP_KIND_MIRROR && !isCarried(prop) &&
+                                            std::fabs(std::sin(radians(prop.shape.turn_deg))) > 0.7;
+                       return prop.there && (between || prop.shape.kind == v1::PROP_KIND_CYCLE);
+                     });
 }
 
 void PropPainter::drawFlat() {
@@ -159,10 +166,18 @@ void PropPainter::drawUpright(PropPlace place) {
   for (std::size_t i = 0; i < count; ++i) one(m_scene.props[order[i]], m_pose.goal.props[order[i]]);
 }
 
+void PropPainter::drawInHand() {
+  for (const SceneProp& prop : m_scene.props) {
+    if (!prop.there || !isInHand(prop)) continue;
+    const ArmPosture& arm = m_pose.posture.arms[prop.prop.from() == v1::BODY_POINT_B_HAND ? kSideB : kSideA];
+    prop.shape.kind == v1::PROP_KIND_MIRROR ? handMirror(arm) : cloth(arm.grip);
+  }
+}
+
 void PropPainter::drawCarried() {
   for (std::size_t i = 0; i < m_scene.props.size(); ++i) {
     const SceneProp& prop = m_scene.props[i];
-    if (!prop.there || !isCarried(prop)) continue;
+    if (!prop.there || !isCarried(prop) || isInHand(prop)) continue;
     if (prop.shape.kind == v1::PROP_KIND_SLEEVE) {
       sleeve(prop, m_pose.goal.props[i].x);
       continue;
@@ -173,10 +188,6 @@ void PropPainter::drawCarried() {
                            : pointOf(m_pose.posture, whole, prop.prop.from());
     if (prop.shape.kind == v1::PROP_KIND_BALL) {
       one(prop, from + m_pose.posture.chest.x * (prop.shape.height / 2));
-      continue;
-    }
-    if (prop.shape.kind == v1::PROP_KIND_MIRROR) {
-      handMirror(from);
       continue;
     }
     const Vec3 to = pointOf(m_pose.posture, whole, prop.prop.to());

@@ -25,9 +25,15 @@ class PropPainter {
   void drawUpright(PropPlace place);
   // Things in the hands or hung between two points of the body.
   void drawCarried();
+  // Small things in one hand, over it.
+  void drawInHand();
 
  private:
   PropPlace placeOf(const SceneProp& prop, const Vec3& at) const;
+  static bool isInHand(const SceneProp& prop) {
+    return isCarried(prop) && prop.prop.to() == v1::BODY_POINT_UNSPECIFIED &&
+           (prop.shape.kind == v1::PROP_KIND_MIRROR || prop.shape.kind == v1::PROP_KIND_TOWEL);
+  }
   static bool isCarried(const SceneProp& prop) {
     return prop.prop.from() != v1::BODY_POINT_UNSPECIFIED || prop.prop.to() != v1::BODY_POINT_UNSPECIFIED;
   }
@@ -52,9 +58,11 @@ class PropPainter {
   void mirror(const PropShape& shape, const Vec3& at);
   void cycle(const PropShape& shape, const Vec3& at);
   void tippingBoard(const PropShape& shape, const Vec3& at);
+  void cane(const PropShape& shape, const Vec3& at);
   void water(const PropShape& shape, const Vec3& at);
   void sleeve(const SceneProp& prop, double share);
-  void handMirror(const Vec3& hand);
+  void cloth(const Vec3& hand);
+  void handMirror(const ArmPosture& arm);
   // How far apart lines or posts of something endless are, so that they meet themselves after each run.
   double repeatOf(double usual) const;
   bool looksAtEye(const PropShape& shape, const Vec3& normal) const;

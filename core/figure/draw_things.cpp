@@ -26,8 +26,8 @@ void PropPainter::quad(Layer layer, Colour fill, Colour line, const PropShape& s
                        const Vec3 (&corners)[4]) {
   DrawPoint points[4];
   for (int i = 0; i < 4; ++i) points[i] = see(shape, at, corners[i].x, corners[i].y, corners[i].z);
-  m_sketch.fillPolygon(layer, fill, points, 4);
-  m_sketch.polyline(layer, line, kThinLine, points, 4, true);
+  if (fill == line) return m_sketch.fillPolygon(layer, fill, points, 4);
+  m_sketch.outlinedPolygon(layer, fill, line, kThinLine, points, 4);
 }
 
 void PropPainter::bar(Colour colour, float width, const PropShape& shape, const Vec3& at, const Vec3& a,
@@ -126,8 +126,12 @@ void PropPainter::rail(const PropShape& shape, const Vec3& at) {
   for (double x = from; x <= to + 1e-9; x += spacing) {
     bar(m_palette.rail, kBar * 0.8F, shape, at, {x, 0, slope * x}, {x, 0, shape.height + slope * x});
   }
-  bar(m_palette.rail, kBar * 1.9F, shape, at, {from, 0, shape.height + slope * from},
-      {to, 0, shape.height + slope * to});
+  // Piece by piece: one long slanting line is dear to paint.
+  const double piece = shape.endless ? spacing : to - from;
+  for (double x = from; x < to - 1e-9; x += piece) {
+    bar(m_palette.rail, kBar * 1.9F, shape, at, {x, 0, shape.height + slope * x},
+        {x + piece, 0, shape.height + slope * (x + piece)});
+  }
 }
 
 void PropPainter::stairs(const PropShape& shape, const Vec3& at) {

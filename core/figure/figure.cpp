@@ -179,6 +179,7 @@ void Figure::Parts::paintBody(const SceneKeys& scene, Sketch& sketch, BodyPainte
   props.drawUpright(PropPlace::Front);
   props.drawCarried();
   if (!near_first) painter.drawArm(near);
+  props.drawInHand();
 }
 
 void Figure::Parts::paintLetters(Sketch& sketch, const BodyPainter& painter, const Moment& moment) {

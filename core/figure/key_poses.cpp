@@ -85,15 +85,27 @@ class KeyMaker {
     }
   }
 
+  // A foot is lifted on the way that says so, not on the ways after it.
+  void landFeet() {
+    for (auto* legs : {&m_running.legs, &m_running.bare}) {
+      for (v1::Leg& leg : *legs) {
+        if (leg.has_print()) leg.mutable_print()->clear_lift();
+      }
+    }
+  }
+
   void apply(const v1::Pose& pose, const SceneKeys& keys) {
+    landFeet();
     applyTrunk(pose.trunk());
     if (pose.has_leg_a()) setLeg(kSideA, pose.leg_a());
     if (pose.has_leg_b()) setLeg(kSideB, pose.leg_b());
     if (pose.has_leg_a_bare()) setBare(kSideA, pose.leg_a_bare());
     if (pose.has_leg_b_bare()) setBare(kSideB, pose.leg_b_bare());
     if (!pose.arms().empty()) m_running.arms.assign(pose.arms().begin(), pose.arms().end());
-    for (const auto& move : pose.props())
+    for (const auto& move : pose.props()) {
       m_running.props[indexOf(keys, move.prop())] = {move.x(), move.y(), move.z()};
+      m_moves[indexOf(keys, move.prop())] = true;
+    }
   }
 
   void setLeg(int side, const v1::Leg& leg) {
@@ -245,6 +257,10 @@ class KeyMaker {
     KeyPose pose;
     pose.at = at;
     pose.goal = shifted(key.goal, way);
+    // What the body takes along (a cane) goes with it; rails and ground stay.
+    for (int i = 0; i < kMostProps; ++i) {
+      if (m_moves[i]) pose.goal.props[i] = pose.goal.props[i] + way;
+    }
     pose.posture = solve(pose.goal, m_limbs, keys.ground);
     return pose;
   }
@@ -252,6 +268,7 @@ class KeyMaker {
   v1::Support m_support;
   std::array<LimbState, 2> m_limbs;
   Running m_running;
+  std::array<bool, kMostProps> m_moves{};
 };
 
 }  // namespace

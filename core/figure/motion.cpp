@@ -98,6 +98,16 @@ void mixArm(ArmGoal& out, const Neighbours& keys, int side) {
   out.fist = (u < 0.5 ? pa : pb).closed;
 }
 
+// As what holds it is mixed, so that hand and thing stay together.
+void mixProp(Vec3& out, const Neighbours& keys, int prop) {
+  const Vec3& a = keys.a->goal.props[prop];
+  const Vec3& b = keys.b->goal.props[prop];
+  const Vec3& before = keys.before == nullptr ? a : keys.before->goal.props[prop];
+  const Vec3& after = keys.after == nullptr ? b : keys.after->goal.props[prop];
+  out = {mixNumber(before.x, a.x, b.x, after.x, keys), mixNumber(before.y, a.y, b.y, after.y, keys),
+         mixNumber(before.z, a.z, b.z, after.z, keys)};
+}
+
 // Planted legs never let the hips rise higher than they reach; this bend is left in them at least.
 constexpr double kLeastBendDeg = 1.5;
 
@@ -108,8 +118,7 @@ void mixPoses(const Choreography& keys, const SceneKeys& scene, const Neighbours
       [](const KeyPose&) { return true; });
   for (int side = 0; side < 2; ++side) mixLeg(goal.legs[side], near, side);
   for (int side = 0; side < 2; ++side) mixArm(goal.arms[side], near, side);
-  for (int i = 0; i < kMostProps; ++i)
-    goal.props[i] = mix(near.a->goal.props[i], near.b->goal.props[i], near.share);
+  for (int i = 0; i < kMostProps; ++i) mixProp(goal.props[i], near, i);
   goal.trunk.stands = false;
   goal.trunk.stand_deg = kLeastBendDeg;
   double& height = goal.trunk.n[TrunkGoal::kZ];

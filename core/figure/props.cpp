@@ -35,7 +35,7 @@ const std::map<v1::PropKind, Usual>& usualSizes() {
       {v1::PROP_KIND_BAND, {0, 0.02, 0, 0}},
       {v1::PROP_KIND_CYCLE, {0.15, 0.09, 0.48, 0}},
       {v1::PROP_KIND_WATER, {1.2, 0.5, 0.72, 0}},
-      {v1::PROP_KIND_TIPPING_BOARD, {0.26, 0.34, 0.05, 0}},
+      {v1::PROP_KIND_TIPPING_BOARD, {0.26, 0.34, 0.05, 0}}, {v1::PROP_KIND_CANE, {0, 0, 0.5, 0}},
   };
   return kUsual;
 }
@@ -96,7 +96,7 @@ bool hasGrip(v1::PropKind kind, v1::Grip grip) {
              kind == v1::PROP_KIND_STOOL;
     case v1::GRIP_BAR:
       return kind == v1::PROP_KIND_RAIL || kind == v1::PROP_KIND_COUNTER || kind == v1::PROP_KIND_BED ||
-             kind == v1::PROP_KIND_WALL || kind == v1::PROP_KIND_CYCLE;
+             kind == v1::PROP_KIND_WALL || kind == v1::PROP_KIND_CYCLE || kind == v1::PROP_KIND_CANE;
     case v1::GRIP_MIDDLE:
       return kind == v1::PROP_KIND_BALL || kind == v1::PROP_KIND_ROLL || kind == v1::PROP_KIND_MIRROR;
     default:
@@ -118,6 +118,8 @@ Vec3 gripPoint(const PropShape& shape, const Vec3& at, const v1::Hold& hold) {
     case v1::GRIP_BAR:
       if (shape.kind == v1::PROP_KIND_RAIL) {
         point = {along, 0, shape.height + shape.rise * along / shape.length};
+      } else if (shape.kind == v1::PROP_KIND_CANE) {
+        point = {0, 0, shape.height};
       } else if (shape.kind == v1::PROP_KIND_CYCLE) {
         point = kCycleBar + Vec3{0, along, 0};
       } else if (shape.kind == v1::PROP_KIND_WALL) {
@@ -134,7 +136,7 @@ Vec3 gripPoint(const PropShape& shape, const Vec3& at, const v1::Hold& hold) {
 
 Vec3 gripDirection(const PropShape& shape, v1::Grip grip) {
   const Turn turn = aboutZ(shape.turn_deg);
-  if (grip == v1::GRIP_SEAT) return turn.x;
+  if (grip == v1::GRIP_SEAT || shape.kind == v1::PROP_KIND_CANE) return turn.x;
   if (shape.kind == v1::PROP_KIND_RAIL) return unit(turn.x * shape.length + Vec3{0, 0, shape.rise}, turn.x);
   return turn.y;
 }

@@ -19,7 +19,9 @@
 //   BALL: at its middle. height .13 (thickness). TOWEL, BAND: from one point to another; width .05/.02.
 //   CYCLE: at the floor under the axle of its cranks. height .48 (of the saddle). WATER: height .72 (of its
 //     surface). TIPPING_BOARD: at the floor under its pivot. length .26, width .34, height .05 (of its top).
-//   SLEEVE: on the limb that `from` ends; moved x: how far on, 0 to 1. MIRROR with `from`: in that hand.
+//   CANE: at its tip; stands upright, handle along x. height .5.
+//   SLEEVE: on the limb that `from` ends; moved x: how far on, 0 to 1. MIRROR or TOWEL with `from` alone:
+//     in that hand.
 #pragma once
 
 #include "core/figure/goal.h"

@@ -106,6 +106,7 @@ void Sketch::beginGroup(Layer layer, Colour line, float width) {
 void Sketch::beginPiece() {
   Piece& piece = m_pieces[m_piece_count];
   piece.fill = m_fill;
+  piece.round = false;
   piece.first_verb = static_cast<std::uint32_t>(m_drawing.verbs.size());
   piece.first_point = static_cast<std::uint32_t>(m_drawing.points.size());
 }
@@ -118,6 +119,10 @@ void Sketch::endPiece() {
 
 void Sketch::hull(const Disc& a, const Disc& b) {
   beginPiece();
+  Piece& piece = m_pieces[m_piece_count];
+  piece.round = true;
+  piece.a = a;
+  piece.b = b;
   hullPath(a, b);
   endPiece();
 }
@@ -137,10 +142,25 @@ void Sketch::polygon(const DrawPoint* points, std::size_t count) {
   endPiece();
 }
 
+void Sketch::outlineGroup() {
+  const Mark from = here();
+  for (std::size_t i = 0; i < m_piece_count; ++i) {
+    const Piece& piece = m_pieces[i];
+    if (piece.round)
+      hullPath({piece.a.at, piece.a.radius + m_width / 2}, {piece.b.at, piece.b.radius + m_width / 2});
+  }
+  if (here().verb > from.verb) add(OpKind::Fill, m_layer, m_line, 0, from.verb, from.point);
+  for (std::size_t i = 0; i < m_piece_count; ++i) {
+    const Piece& piece = m_pieces[i];
+    if (piece.round) continue;
+    Op& op = add(OpKind::Stroke, m_layer, m_line, m_width, piece.first_verb, piece.first_point);
+    op.verb_count = piece.verb_count;
+  }
+}
+
 void Sketch::endGroup() {
   if (m_piece_count == 0) return;
-  if (m_width > 0)
-    add(OpKind::Stroke, m_layer, m_line, m_width, m_pieces[0].first_verb, m_pieces[0].first_point);
+  if (m_width > 0) outlineGroup();
   std::size_t i = 0;
   while (i < m_piece_count) {
     std::size_t end = i + 1;
@@ -158,12 +178,23 @@ void Sketch::line(Layer layer, Colour ink, float width, DrawPoint a, DrawPoint b
 
 void Sketch::polyline(Layer layer, Colour ink, float width, const DrawPoint* points, std::size_t count,
                       bool closed) {
-  const auto verb = static_cast<std::uint32_t>(m_drawing.verbs.size());
-  const auto point = static_cast<std::uint32_t>(m_drawing.points.size());
-  move(points[0]);
-  for (std::size_t i = 1; i < count; ++i) lineTo(points[i]);
-  if (closed) close();
-  add(OpKind::Stroke, layer, ink, width, verb, point);
+  const Mark from = here();
+  for (std::size_t i = 0; i + (closed ? 0 : 1) < count; ++i) segment(width, points[i], points[(i + 1) % count]);
+  add(OpKind::Fill, layer, ink, 0, from.verb, from.point);
+}
+
+void Sketch::segment(float width, DrawPoint a, DrawPoint b) {
+  constexpr float kRoundFrom = 0.009F;
+  if (width >= kRoundFrom) return hullPath({a, width / 2}, {b, width / 2});
+  const double apart = std::max(1e-6, gap(a, b));
+  const double x = (b.x - a.x) / apart * width / 2;
+  const double y = (b.y - a.y) / apart * width / 2;
+  // The same way round as hulls, or overlaps would cancel out.
+  move(plus(a, -x + y, -y - x));
+  lineTo(plus(b, x + y, y - x));
+  lineTo(plus(b, x - y, y + x));
+  lineTo(plus(a, -x - y, -y + x));
+  close();
 }
 
 void Sketch::curve(Layer layer, Colour ink, float width, const DrawPoint* points, std::size_t count) {
@@ -180,6 +211,43 @@ void Sketch::fillPolygon(Layer layer, Colour fill, const DrawPoint* points, std:
   for (std::size_t i = 1; i < count; ++i) lineTo(points[i]);
   close();
   add(OpKind::Fill, layer, fill, 0, verb, point);
+}
+
+void Sketch::movedSides(const DrawPoint* points, std::size_t count, double by) {
+  double area = 0;
+  for (std::size_t i = 0; i < count; ++i) {
+    const DrawPoint& a = points[i];
+    const DrawPoint& b = points[(i + 1) % count];
+    area += a.x * b.y - b.x * a.y;
+  }
+  const double out = area > 0 ? by : -by;
+  for (std::size_t i = 0; i < count; ++i) {
+    const DrawPoint& before = points[(i + count - 1) % count];
+    const DrawPoint& at = points[i];
+    const DrawPoint& after = points[(i + 1) % count];
+    const double in_length = std::max(1e-9, gap(before, at));
+    const double out_length = std::max(1e-9, gap(at, after));
+    const double ax = (at.x - before.x) / in_length;
+    const double ay = (at.y - before.y) / in_length;
+    const double bx = (after.x - at.x) / out_length;
+    const double by_ = (after.y - at.y) / out_length;
+    // Where the two moved sides meet; a sharp corner is cut off at three times the way.
+    const double cosine = std::max(-0.78, ax * bx + ay * by_);
+    const double reach = out / (1 + cosine);
+    const DrawPoint corner = plus(at, (ay + by_) * reach, -(ax + bx) * reach);
+    i == 0 ? move(corner) : lineTo(corner);
+  }
+  close();
+}
+
+void Sketch::outlinedPolygon(Layer layer, Colour fill, Colour ink, float width, const DrawPoint* points,
+                             std::size_t count) {
+  const Mark outer = here();
+  movedSides(points, count, width / 2);
+  add(OpKind::Fill, layer, ink, 0, outer.verb, outer.point);
+  const Mark inner = here();
+  movedSides(points, count, -width / 2);
+  add(OpKind::Fill, layer, fill, 0, inner.verb, inner.point);
 }
 
 void Sketch::fillBlob(Layer layer, Colour fill, const DrawPoint* points, std::size_t count) {
@@ -230,10 +298,10 @@ void Sketch::hatch(Layer layer, Colour ink, float width, float spacing, const Di
       high = std::max(high, middle + half);
     }
     if (high - low < width) continue;
-    move(plus(a.at, next.x * off + run.x * low, next.y * off + run.y * low));
-    lineTo(plus(a.at, next.x * off + run.x * high, next.y * off + run.y * high));
+    segment(width, plus(a.at, next.x * off + run.x * low, next.y * off + run.y * low),
+            plus(a.at, next.x * off + run.x * high, next.y * off + run.y * high));
   }
-  if (m_drawing.verbs.size() > verb) add(OpKind::Stroke, layer, ink, width, verb, point);
+  if (m_drawing.verbs.size() > verb) add(OpKind::Fill, layer, ink, 0, verb, point);
 }
 
 void Sketch::label(Colour ink, const std::string& text, DrawPoint at, float size) {

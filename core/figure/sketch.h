@@ -32,7 +32,9 @@ class Sketch {
  public:
   explicit Sketch(Drawing& drawing) : m_drawing(drawing) {}
 
-  // ---- a group of pieces with one outline: first every piece is stroked, then every piece is filled ----
+  // Filling costs a painter far less than stroking: what is straight or round becomes filled outlines.
+
+  // ---- a group of pieces with one outline: first every piece is drawn larger in ink, then every piece ----
   void beginGroup(Layer layer, Colour line, float width);
   // The next pieces have this colour.
   void colour(Colour fill) { m_fill = fill; }
@@ -48,6 +50,9 @@ class Sketch {
   void fillPolygon(Layer layer, Colour fill, std::initializer_list<DrawPoint> points) {
     fillPolygon(layer, fill, points.begin(), points.size());
   }
+  // A convex polygon with an outline.
+  void outlinedPolygon(Layer layer, Colour fill, Colour ink, float width, const DrawPoint* points,
+                       std::size_t count);
   // A closed smooth curve through the points.
   void fillBlob(Layer layer, Colour fill, const DrawPoint* points, std::size_t count);
   void line(Layer layer, Colour ink, float width, DrawPoint a, DrawPoint b);
@@ -64,7 +69,21 @@ class Sketch {
   struct Piece {
     Colour fill;
     std::uint32_t first_verb, verb_count, first_point;
+    bool round = false;  // the hull of a and b
+    Disc a, b;
   };
+  struct Mark {
+    std::uint32_t verb, point;
+  };
+  Mark here() const {
+    return {static_cast<std::uint32_t>(m_drawing.verbs.size()),
+            static_cast<std::uint32_t>(m_drawing.points.size())};
+  }
+  // A straight piece of line as an outline: round ends where it is wide enough for them to be seen.
+  void segment(float width, DrawPoint a, DrawPoint b);
+  void outlineGroup();
+  // The polygon with each side moved out by `by`.
+  void movedSides(const DrawPoint* points, std::size_t count, double by);
   void move(DrawPoint p);
   void lineTo(DrawPoint p);
   void cubic(DrawPoint a, DrawPoint b, DrawPoint p);

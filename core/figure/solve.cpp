@@ -157,7 +157,7 @@ void setLeg(Posture& posture, const Goal& goal, int side, const Ground& ground) 
 // middle of the shank.
 Vec3 onLimb(const LegPosture& leg, const LimbState& limb, const ArmGoal& goal, int side) {
   constexpr double kReach = 0.55;
-  constexpr double kStump = 0.25;
+  constexpr double kStump = 0.42;
   const Remaining left = remainingOf(limb.level);
   const bool below_knee = left.shank > 0;
   const double end = below_knee ? std::min(left.shank, kReach) : std::max(left.thigh, kStump);

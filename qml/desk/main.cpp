@@ -16,6 +16,7 @@
 #include "platform/paths.h"
 #include "qml/desk/desk_model.h"
 #include "qml/desk/print_command.h"
+#include "qml/paint/contact_sheet.h"
 #include "qml/parts/driver.h"
 #include "qml/parts/theme.h"
 #include "qml/print/handout.h"
@@ -36,6 +37,7 @@ struct Arguments {
   QString hub;
   QString fingerprint;
   QString user;
+  QString figures;
   bool self_test = false;
   PrintCommand print;
 };
@@ -55,6 +57,8 @@ void addOptions(QCommandLineParser& parser) {
        valued("user", "User name.", "name"),
        valued("sheets", "Folder for PDFs (your documents).", "folder"),
        valued("drive", "Read commands from a file or FIFO, - for stdin (for tests).", "file"),
+       valued("sheet", "Paint every figure of the catalogue on one picture and exit, no screen needed.",
+              "file.png"),
        {QStringLiteral("self-test"), QStringLiteral("Load every page, report every warning, exit.")},
        valued("print",
               "Write a PDF and exit, no screen needed: handout or report. The password comes from the "
@@ -81,6 +85,7 @@ Arguments readArguments(const QCommandLineParser& parser) {
   arguments.hub = value("hub");
   arguments.fingerprint = value("fingerprint");
   arguments.user = value("user");
+  arguments.figures = value("sheet");
   arguments.self_test = parser.isSet(QStringLiteral("self-test"));
   PrintCommand& print = arguments.print;
   print.kind = value("print");
@@ -133,6 +138,23 @@ int selfTest(QGuiApplication& app, DeskModel& model, const int& warnings) {
   QGuiApplication::exec();
   std::cout << "self-test: " << next << " pages, " << warnings << " warnings" << std::endl;
   return warnings == 0 && next > 0 ? 0 : 1;
+}
+
+// The catalogue's figures through the screen's own adapter, for somebody with the left shank lost.
+int paintFigures(const QString& file) {
+  newel::FigureBody body;
+  body.left.level = newel::v1::LIMB_LOSS_LEVEL_TRANSTIBIAL;
+  const auto sheet = newel::paint::contactSheet(body, QLocale().name().left(2).toStdString());
+  if (!sheet.ok()) {
+    std::cerr << "newel-desk: " << sheet.status().message() << std::endl;
+    return 1;
+  }
+  if (!sheet->save(file)) {
+    std::cerr << "newel-desk: cannot write " << file.toStdString() << std::endl;
+    return 1;
+  }
+  std::cout << file.toStdString() << ": " << sheet->width() << " x " << sheet->height() << std::endl;
+  return 0;
 }
 
 DeskContext makeContext(const Clock& clock, Random& random, const QString& data) {
@@ -190,7 +212,8 @@ int runWindow(QGuiApplication& app, const Arguments& arguments, DeskContext& con
 int main(int argc, char** argv) {
   for (int i = 1; i < argc; ++i) {
     // A sheet needs fonts but no screen.
-    if (QByteArray(argv[i]).startsWith("--print") && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) {
+    const QByteArray option(argv[i]);
+    if ((option.startsWith("--print") || option == "--sheet" || option.startsWith("--sheet=")) && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) {
       qputenv("QT_QPA_PLATFORM", "offscreen");
     }
   }
@@ -210,6 +233,7 @@ int main(int argc, char** argv) {
   if (!newel::parts::useOurFont()) {
     std::cerr << "newel-desk: the font Noto Sans is missing (fonts-noto-core)" << std::endl;
   }
+  if (!arguments.figures.isEmpty()) return paintFigures(arguments.figures);
   QTranslator translator;
   if (translator.load(QLocale(), QStringLiteral("newel"), QStringLiteral("_"), QStringLiteral(":/i18n"))) {
     QGuiApplication::installTranslator(&translator);

@@ -27,7 +27,15 @@ QPainterPath traced(const std::string& text) {
   QTransform to_unit;
   to_unit.scale(1 / size, 1 / size);
   to_unit.translate(-box.center().x(), -box.center().y());
-  return to_unit.map(path);
+  path = to_unit.map(path);
+  // Straight pieces, fine enough for letters: curves would be worked out anew in every picture.
+  QPainterPath straight;
+  constexpr int kFine = 200;
+  for (const QPolygonF& outline : path.toSubpathPolygons(QTransform::fromScale(kFine, kFine)))
+    straight.addPolygon(outline);
+  QTransform back;
+  back.scale(1.0 / kFine, 1.0 / kFine);
+  return back.map(straight);
 }
 
 }  // namespace
@@ -67,14 +75,17 @@ void DrawingPainter::tracePath(const Drawing& drawing, const Op& op) {
 void DrawingPainter::paintLabel(QPainter& painter, const Drawing& drawing, const Op& op) {
   const Label& label = drawing.labels[op.label];
   const QPainterPath& letters = lettersOf(label.text);
-  const QTransform before = painter.transform();
   const QPointF centre = at(label.at);
   // A label's size is that of its type; capitals are 0.72 of it.
   const double capital = label.size * m_scale * 0.72;
-  painter.translate(centre);
-  painter.scale(capital, capital);
-  painter.fillPath(letters, toQt(op.colour));
-  painter.setTransform(before);
+  m_path.clear();
+  m_path.setFillRule(Qt::WindingFill);
+  for (int i = 0; i < letters.elementCount(); ++i) {
+    const QPainterPath::Element& element = letters.elementAt(i);
+    const QPointF point = centre + QPointF(element.x, element.y) * capital;
+    element.isMoveTo() ? m_path.moveTo(point) : m_path.lineTo(point);
+  }
+  painter.fillPath(m_path, toQt(op.colour));
 }
 
 void DrawingPainter::paint(QPainter& painter, const Drawing& drawing, const QRectF& place) {

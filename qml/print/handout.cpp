@@ -9,6 +9,7 @@
 #include "core/practice/compile.h"
 #include "core/records/check.h"
 #include "core/time/local_day.h"
+#include "qml/print/figure_strip.h"
 #include "qml/print/paper.h"
 #include "qml/print/record_words.h"
 #include "qml/print/tick_grid.h"
@@ -73,20 +74,37 @@ class EntryText {
     if (m_words != nullptr) m_context.language = m_words->language();
   }
 
-  absl::StatusOr<QString> html(int number) const {
+  // Adds the exercise: its name, how it looks, how it is done.
+  absl::Status addTo(Paper& paper, int number) const {
     const auto timeline = compileTimeline(m_entry, m_input.person, m_catalogue, m_input.person.language());
     if (!timeline.ok()) return timeline.status();
     if (m_words == nullptr) return absl::NotFoundError("exercise " + m_entry.exercise_id() + " has no words");
-    QString html = QStringLiteral("<h2>%1. %2</h2>").arg(number).arg(safe(text(timeline->title())));
-    html += QStringLiteral("<p>%1</p>").arg(safe(resolved(m_words->purpose())));
-    html += facts(*timeline);
+    const QString head = QStringLiteral("<h2>%1. %2</h2><p>%3</p>")
+                             .arg(number)
+                             .arg(safe(text(timeline->title())), safe(resolved(m_words->purpose())));
+    auto strip = figureStrip(*timeline, m_input.person, m_catalogue);
+    if (strip == nullptr) {
+      paper.add(head + body(*timeline));
+      return absl::OkStatus();
+    }
+    paper.add(head);
+    paper.keepWithNext();
+    paper.add(std::move(strip));
+    paper.keepWithNext();
+    paper.add(body(*timeline));
+    return absl::OkStatus();
+  }
+
+ private:
+  QString body(const v1::Timeline& timeline) const {
+    QString html = facts(timeline);
     if (!m_entry.note().empty()) {
       html += boxed(
           QStringLiteral("<b>%1</b> %2").arg(safe(say("From your therapist:")), safe(text(m_entry.note()))));
     }
     html += QStringLiteral("<h3>%1</h3><p>%2</p><ol>")
                 .arg(safe(say("How to do it")), safe(resolved(m_words->start())));
-    for (const QString& line : cueLines(*timeline)) html += QStringLiteral("<li>%1</li>").arg(safe(line));
+    for (const QString& line : cueLines(timeline)) html += QStringLiteral("<li>%1</li>").arg(safe(line));
     html += QStringLiteral("</ol>");
     if (!m_words->breathing().empty())
       html += QStringLiteral("<p>%1</p>").arg(safe(resolved(m_words->breathing())));
@@ -96,7 +114,6 @@ class EntryText {
     return html;
   }
 
- private:
   // A sentence that has no meaning for this person is left out rather than shown with a hole in it.
   QString resolved(const std::string& words) const {
     const auto plain = resolveWords(words, m_context);
@@ -233,9 +250,9 @@ absl::StatusOr<int> writeHandout(const HandoutInput& input, const HandoutOptions
   Paper paper(paper_options);
   paper.add(headHtml(input));
   for (int i = 0; i < input.programme.entries_size(); ++i) {
-    auto html = EntryText(input, input.programme.entries(i), catalogue, rules).html(i + 1);
-    if (!html.ok()) return html.status();
-    paper.add(*html);
+    const absl::Status added =
+        EntryText(input, input.programme.entries(i), catalogue, rules).addTo(paper, i + 1);
+    if (!added.ok()) return added;
   }
   for (const v1::AdviceEntry& card : input.programme.cards()) paper.add(cardHtml(card, input, catalogue));
   auto weeks = tickWeeks(input.programme, catalogue, input.person.language(), options.most_weeks);

@@ -86,11 +86,21 @@ QFont paperFont(double points) {
 void Paper::add(const QString& html) { add(std::make_unique<TextBlock>(html, m_options.body_pt)); }
 
 void Paper::add(std::unique_ptr<PaperBlock> block) {
-  m_items.push_back({std::move(block), m_next_on_new_page});
+  m_items.push_back({std::move(block), m_next_on_new_page, false});
   m_next_on_new_page = false;
 }
 
 void Paper::newPage() { m_next_on_new_page = true; }
+
+void Paper::keepWithNext() {
+  if (!m_items.empty()) m_items.back().with_next = true;
+}
+
+double Paper::together(const std::vector<double>& heights, std::size_t item) const {
+  double sum = heights[item];
+  while (m_items[item].with_next && item + 1 < m_items.size()) sum += heights[++item];
+  return sum;
+}
 
 void Paper::prepare(QPdfWriter& writer) const {
   writer.setResolution(kDotsPerInch);
@@ -104,9 +114,18 @@ std::vector<Paper::Placed> Paper::place(QPaintDevice& device, double width, doub
   std::vector<Placed> placed;
   int page = 0;
   double y = 0;
-  for (auto& item : m_items) {
-    const double whole = item.block->layOut(device, width);
-    if (y > 0 && (item.new_page || (y + whole > height))) {
+  std::vector<double> heights;
+  heights.reserve(m_items.size());
+  for (auto& item : m_items) heights.push_back(item.block->layOut(device, width));
+  bool kept = false;  // with the one before: the page was chosen for both
+  for (std::size_t i = 0; i < m_items.size(); ++i) {
+    auto& item = m_items[i];
+    const double whole = heights[i];
+    const bool fits = y + (kept ? whole : together(heights, i)) <= height;
+    // What is longer than a page begins where it is and is cut.
+    const bool stays = fits || (kept && whole > height / 2);
+    kept = item.with_next;
+    if (y > 0 && (item.new_page || !stays)) {
       ++page;
       y = 0;
     }

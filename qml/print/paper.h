@@ -43,6 +43,8 @@ class Paper {
   void add(const QString& html);
   void add(std::unique_ptr<PaperBlock> block);
   void newPage();  // what follows begins a page
+  // The block added last stays on one page with the beginning of the next, where there is room for both.
+  void keepWithNext();
 
   // Write-new, flush, rename. kUnavailable when the file cannot be written.
   absl::Status write(const QString& file);
@@ -52,6 +54,7 @@ class Paper {
   struct Item {
     std::unique_ptr<PaperBlock> block;
     bool new_page = false;
+    bool with_next = false;
   };
   struct Placed {
     int page;
@@ -63,6 +66,8 @@ class Paper {
 
   void prepare(QPdfWriter& writer) const;
   std::vector<Placed> place(QPaintDevice& device, double width, double height);
+  // What must fit on the page that `item` begins on: itself, and what it is kept with.
+  double together(const std::vector<double>& heights, std::size_t item) const;
 
   PaperOptions m_options;
   std::vector<Item> m_items;

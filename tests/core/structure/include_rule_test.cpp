@@ -93,7 +93,7 @@ const std::map<std::string, std::set<std::string>>& allowed() {
     rule["qml/home"].insert({"qml/parts", "qml/print", "sync/home", "sync/common", "platform"});
     rule["qml/desk"] = core;
     rule["qml/desk"].insert(
-        {"qml/parts", "qml/print", "sync/desk", "sync/common", "sync/export", "sync/protocol"});
+        {"qml/paint", "qml/parts", "qml/print", "sync/desk", "sync/common", "sync/export", "sync/protocol"});
     rule["platform"] = {"core/time"};
     for (const char* folder : {"platform/linux", "platform/android", "platform/ios", "platform/fake"}) {
       rule[folder] = {"platform", "core/time"};

@@ -1,0 +1,17 @@
+// Key poses of one exercise side by side, to be printed. For qml/print alone.
+#pragma once
+
+#include <memory>
+
+#include "core/library/catalogue.h"
+#include "core/records/person.pb.h"
+#include "core/records/timeline.pb.h"
+#include "qml/print/paper.h"
+
+namespace newel::print {
+
+// Three poses at most, drawn for `person` as `timeline` has it. nullptr when the exercise has no drawing.
+std::unique_ptr<PaperBlock> figureStrip(const v1::Timeline& timeline, const v1::Person& person,
+                                        const Catalogue& catalogue);
+
+}  // namespace newel::print
