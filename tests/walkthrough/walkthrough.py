@@ -267,6 +267,11 @@ class Walk:
         text = subprocess.run(["pdftotext", "-layout", f"{self.reports}/report.pdf", "-"], text=True,
                               capture_output=True, check=True).stdout
         self.check(PERSON in text and "transfemoral" in text, "the report says whose it is")
+        sheet = f"{self.reports}/figures.png"
+        done = subprocess.run([f"{self.programs}/newel-desk", "--sheet", sheet], env=self.environment(0), text=True,
+                              capture_output=True, check=False, timeout=60)
+        self.log(done.stdout + done.stderr)
+        self.check(done.returncode == 0 and os.path.getsize(sheet) > 100000, "every exercise is drawn on one sheet")
         backup = f"{self.data}/backup.db"
         self.hub_command("backup", "--data", f"{self.data}/hub", "--to", backup)
         self.check(os.path.getsize(backup) > 0, "a backup was taken while the hub served")

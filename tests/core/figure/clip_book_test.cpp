@@ -16,12 +16,19 @@ namespace {
 
 using testing::HasSubstr;
 
-TEST(ClipBook, theFirstTwelveExercisesHaveClips) {
-  for (const char* id :
-       {"sit-to-stand", "weight-shift-side", "even-weight-standing", "step-through", "stairs-one-at-a-time",
-        "stairs-step-over-step", "ramp-up-down", "opposite-arm-and-leg", "curl-up-legs-lifted",
-        "rolling-chair-push-pull", "face-down-lying", "bridge-over-roll"}) {
-    EXPECT_NE(ClipBook::builtIn().find(id), nullptr) << id;
+TEST(ClipBook, everyExerciseOfTheCatalogueIsDrawn) {
+  for (const v1::Exercise& exercise : Catalogue::builtIn().exercises())
+    EXPECT_NE(ClipBook::builtIn().find(exercise.id()), nullptr) << exercise.id();
+}
+
+// What goes on for minutes must be seen to go on, unless it is lying or resting.
+TEST(ClipBook, boutsGoRoundSaveForRest) {
+  for (const v1::Clip& clip : ClipBook::builtIn().clips()) {
+    const v1::Exercise& exercise = *Catalogue::builtIn().find(clip.exercise_id());
+    if (exercise.default_dose().kind_case() != v1::Dose::kMinutes) continue;
+    const bool rests =
+        clip.exercise_id() == "face-down-lying" || clip.exercise_id() == "knee-straight-on-board";
+    EXPECT_EQ(clip.scenes(0).phases(0).round_s() > 0, !rests) << clip.exercise_id();
   }
 }
 
@@ -58,6 +65,8 @@ TEST(ClipChecks, nameTheFieldAndTheReason) {
               HasSubstr("scenes[0].phases[0].phase_id: must be \"stand-up\""));
   EXPECT_THAT(problems([](v1::Clip& c) { c.mutable_scenes(0)->mutable_phases(1)->add_frames()->set_at(1); }),
               HasSubstr("scenes[0].phases[1].frames: a hold has none"));
+  EXPECT_THAT(problems([](v1::Clip& c) { c.mutable_scenes(0)->mutable_phases(0)->set_round_s(2); }),
+              HasSubstr("scenes[0].phases[0].round_s: only a bout of minutes goes round"));
   EXPECT_THAT(
       problems([](v1::Clip& c) { c.mutable_scenes(0)->mutable_phases(0)->mutable_frames()->RemoveLast(); }),
       HasSubstr("scenes[0].phases[0].frames: the last must be at 1"));

@@ -189,5 +189,87 @@ TEST(EvenWeight, startsWithTwoHandsAndFeetAtShoulderWidth) {
   for (int side = 0; side < 2; ++side) EXPECT_EQ(start.goal.arms[side].how, ArmHow::kPoint);
 }
 
+// ---- bouts of minutes: one round told over and over ----
+
+class Round : public testing::Test {
+ protected:
+  Round()
+      : m_figure(*Figure::make("walking-programme",
+                               bodyWith(v1::SIDE_LEFT, v1::LIMB_LOSS_LEVEL_TRANSTIBIAL, true))) {
+    m_round_ms = m_figure.clip().scenes(0).phases(0).round_s() * 1000;
+    m_timeline.set_exercise_id("walking-programme");
+    for (int minute = 0; minute < 3; ++minute) {
+      *m_timeline.add_beats() =
+          beat(v1::BEAT_KIND_HOLD, "walk-on", minute * 60000, 60000, v1::SIDE_UNSPECIFIED);
+    }
+    for (v1::Beat& piece : *m_timeline.mutable_beats()) piece.set_part_id("walk");
+    m_timeline.set_total_ms(180000);
+  }
+
+  Pose at(double ms) {
+    Pose pose;
+    const Moment moment = m_figure.momentAt(m_timeline, static_cast<std::int64_t>(ms));
+    poseAt(m_figure.choreography(moment.side_a), moment, pose);
+    return pose;
+  }
+  // Seen by an eye that goes with the body.
+  Vec3 seen(double ms) {
+    const Pose pose = at(ms);
+    return pose.posture.legs[kSideA].ankle - m_figure.choreography(v1::SIDE_LEFT).scenes[0].travel * pose.run;
+  }
+
+  Figure m_figure;
+  v1::Timeline m_timeline;
+  double m_round_ms = 0;
+};
+
+TEST_F(Round, everyRoundButTheFirstIsTheSame) {
+  for (const double share : {0.1, 0.35, 0.6, 0.85}) {
+    const Vec3 second = seen((1 + share) * m_round_ms);
+    const Vec3 twentieth = seen((20 + share) * m_round_ms);
+    EXPECT_LT(distance(second, twentieth), 2e-3) << share;
+  }
+}
+
+TEST_F(Round, nothingJumpsAtASeamOrAtAMinute) {
+  for (const double seam : {m_round_ms, 2 * m_round_ms, 60000.0, 120000.0}) {
+    const Vec3 before = seen(seam - 10);
+    const Vec3 after = seen(seam + 10);
+    EXPECT_LT(distance(before, after), 0.04) << seam;
+  }
+}
+
+TEST_F(Round, theBodyDoesNotStopBetweenTwoRounds) {
+  const auto speed = [&](double ms) {
+    const SceneKeys& scene = m_figure.choreography(v1::SIDE_LEFT).scenes[0];
+    return distance(at(ms + 20).posture.hips, at(ms).posture.hips) / 0.02 /
+           (length(scene.travel) / m_round_ms * 1000);
+  };
+  EXPECT_GT(speed(2 * m_round_ms - 25), 0.5);
+  EXPECT_GT(speed(2 * m_round_ms + 5), 0.5);
+}
+
+// A foot is lifted on the way that says so and stands on the ways after it.
+TEST(Feet, doNotHopWhereTheyStand) {
+  for (const v1::Clip& clip : ClipBook::builtIn().clips()) {
+    const v1::Exercise& exercise = *Catalogue::builtIn().find(clip.exercise_id());
+    const Choreography keys = keysOf(clip, exercise, static_cast<v1::Support>(exercise.supports(0)), {});
+    for (const SceneKeys& scene : keys.scenes) {
+      for (const PhaseKeys& phase : scene.phases) {
+        const KeyPose* before = &phase.first_from;
+        for (const KeyPose& key : phase.frames) {
+          for (int side = 0; side < 2; ++side) {
+            const LegGoal& from = before->goal.legs[side];
+            const LegGoal& to = key.goal.legs[side];
+            if (from.how != LegHow::kPrint || to.how != LegHow::kPrint || from.n != to.n || to.air) continue;
+            EXPECT_EQ(to.lift, 0) << clip.exercise_id() << " " << phase.id << " at " << key.at;
+          }
+          before = &key;
+        }
+      }
+    }
+  }
+}
+
 }  // namespace
 }  // namespace newel

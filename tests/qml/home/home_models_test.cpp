@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "core/figure/palette.h"
 #include "tests/qml/home/home_world.h"
 
 namespace newel::tests {
@@ -424,6 +425,99 @@ TEST_F(HomeModels, settingsSurviveARestartAndAnErasureTakesThem) {
   program().settings->erase();
   EXPECT_EQ(m_world.page(), Page::Pair);
   EXPECT_EQ(program().settings->textPercent(), 100);
+}
+
+// ---- the drawn body ----
+
+TEST_F(HomeModels, theFigureMovesWithThePracticeAndStandsStillWithIt) {
+  begin({"sit-to-stand"});
+  program().today->start();
+  m_world.answerAllFine();
+  parts::FigureSource& start = *program().practice->entryFigure();
+  EXPECT_TRUE(start.there());
+  EXPECT_THAT(start.words().toStdString(), HasSubstr("how to start"));
+  program().practice->confirmSupportAndStart();
+  parts::FigureSource& figure = *program().player->figure();
+  ASSERT_TRUE(figure.there());
+  EXPECT_TRUE(figure.moving());
+  while (program().player->resting()) m_world.pass(absl::Milliseconds(100));
+  m_world.pass(absl::Milliseconds(700));
+  const Moment early = figure.momentNow(false);
+  EXPECT_EQ(early.phase, 0);
+  m_world.pass(absl::Milliseconds(800));
+  const Moment later = figure.momentNow(false);
+  EXPECT_EQ(later.phase, 0);
+  EXPECT_GT(later.fraction, early.fraction);
+  program().player->pause();
+  EXPECT_FALSE(figure.moving());
+  m_world.pass(absl::Seconds(5));
+  EXPECT_EQ(figure.momentNow(false), figure.momentNow(false));
+  program().player->goOn();
+  EXPECT_TRUE(figure.moving());
+  program().player->stop();
+  EXPECT_FALSE(program().player->figure()->moving());
+}
+
+// A hold of the timeline is a hold of the figure, as long as it is dosed.
+TEST_F(HomeModels, theFigureHoldsAsLongAsTheHoldLasts) {
+  begin({"sit-to-stand"});
+  startFirst();
+  while (program().player->numberOf() != QStringLiteral("seconds to hold"))
+    m_world.pass(absl::Milliseconds(100));
+  const v1::Timeline& timeline = program().session->run()->timeline(0);
+  std::int64_t hold_ms = 0;
+  for (const v1::Beat& beat : timeline.beats()) {
+    if (beat.kind() == v1::BEAT_KIND_HOLD && hold_ms == 0) hold_ms = beat.length_ms();
+  }
+  const int phase = program().player->figure()->momentNow(false).phase;
+  m_world.pass(absl::Milliseconds(hold_ms - 300));
+  EXPECT_EQ(program().player->figure()->momentNow(false).phase, phase);
+  m_world.pass(absl::Milliseconds(500));
+  EXPECT_NE(program().player->figure()->momentNow(false).phase, phase);
+}
+
+TEST_F(HomeModels, howThePersonIsDrawnIsKeptOnThePhoneAndDrawn) {
+  begin({"sit-to-stand"});
+  program().settings->setBuild(2);
+  program().settings->setSkin(3);
+  program().settings->setHead(2);
+  program().settings->setLessMotion(true);
+  m_world.killAndRestart();
+  EXPECT_EQ(program().settings->build(), 2);
+  EXPECT_EQ(program().settings->skin(), 3);
+  EXPECT_EQ(program().settings->head(), 2);
+  EXPECT_TRUE(program().settings->lessMotion());
+  const v1::Appearance appearance = program().settings->appearance();
+  EXPECT_EQ(appearance.build(), v1::BUILD_HEAVY);
+  EXPECT_EQ(appearance.skin(), v1::SKIN_TONE_4);
+  EXPECT_EQ(appearance.head(), v1::HEAD_WEAR_SCARF);
+  startFirst();
+  parts::FigureSource& figure = *program().player->figure();
+  const Drawing& drawing = figure.draw(figure.momentNow(false), false);
+  const Colour skin = lightPalette(appearance).skin;
+  EXPECT_TRUE(std::any_of(drawing.ops.begin(), drawing.ops.end(),
+                          [&](const Op& op) { return op.kind == OpKind::Fill && op.colour == skin; }));
+}
+
+TEST_F(HomeModels, theFigureHasTheLostLimbAndTheLettersOfThePersonsLanguage) {
+  begin({"sit-to-stand"});
+  startFirst();
+  parts::FigureSource& figure = *program().player->figure();
+  const Drawing& drawing = figure.draw(figure.momentNow(false), false);
+  const Colour brass = lightPalette({}).brass;
+  EXPECT_TRUE(
+      std::any_of(drawing.ops.begin(), drawing.ops.end(), [&](const Op& op) { return op.colour == brass; }));
+  ASSERT_GT(drawing.label_count, 0U);
+  EXPECT_THAT(drawing.labels[0].text, testing::AnyOf("L", "R"));
+}
+
+TEST_F(HomeModels, theProgrammeShowsEachExerciseInThreePoses) {
+  begin({"sit-to-stand", "stairs-one-at-a-time"});
+  for (const QVariant& row : program().programme->entries()) {
+    auto* const figure = row.toMap().value(QStringLiteral("figure")).value<parts::FigureSource*>();
+    ASSERT_NE(figure, nullptr);
+    EXPECT_EQ(figure->stills(), 3);
+  }
 }
 
 }  // namespace

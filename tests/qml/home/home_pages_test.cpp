@@ -143,6 +143,14 @@ TEST_P(HomePages, fromPairingToTodayHoldTogether) {
   program().app->back();
   program().app->show(Page::Settings);
   check(Page::Settings);
+  program().app->show(Page::Drawn);
+  check(Page::Drawn);
+  scroll(500);
+  program().settings->setSkin(3);
+  program().settings->setHead(2);
+  check(Page::Drawn, "-chosen");
+  program().app->back();
+  ASSERT_EQ(m_world.page(), Page::Settings) << "one step back, not two";
   program().app->back();
   m_world.clinic().put(m_world.clinic().message("Please use both hands on the stairs this week.", true));
   m_world.clinic().put(m_world.clinic().holdOrder("Your skin needs rest. I phone you today.",

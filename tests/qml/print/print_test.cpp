@@ -5,7 +5,11 @@
 #include <QtCore/QRegularExpression>
 #include <QtCore/QTemporaryDir>
 #include <QtGui/QGuiApplication>
+#include <QtGui/QImage>
+#include <array>
+#include <cmath>
 
+#include "core/figure/palette.h"
 #include "core/practice/compile.h"
 #include "core/time/local_day.h"
 #include "qml/print/handout.h"
@@ -86,6 +90,30 @@ class Handout : public ::testing::Test {
   }
   SheetFolder m_folder;
 };
+
+// Through another program's eyes: the page of an exercise shows the body in the figure's own colours.
+TEST_F(Handout, drawsTheExercise) {
+  const QString pdf = write(handoutFor(test::transfemoralLeft()));
+  const QString page = m_folder.filePath(QStringLiteral("page"));
+  QProcess::execute(QStringLiteral("pdftoppm"),
+                    {QStringLiteral("-png"), QStringLiteral("-r"), QStringLiteral("50"), QStringLiteral("-f"),
+                     QStringLiteral("2"), QStringLiteral("-l"), QStringLiteral("2"),
+                     QStringLiteral("-singlefile"), pdf, page});
+  const QImage image(page + QStringLiteral(".png"));
+  ASSERT_FALSE(image.isNull());
+  const Colour shirt = lightPalette({}).shirt;
+  // Of the three poses, each has its own stretch of the width.
+  std::array<int, 3> found{};
+  for (int y = 0; y < image.height() / 3; ++y) {
+    for (int x = 0; x < image.width(); ++x) {
+      const QColor pixel = image.pixelColor(x, y);
+      const int off = std::abs(pixel.red() - shirt.r) + std::abs(pixel.green() - shirt.g) +
+                      std::abs(pixel.blue() - shirt.b);
+      if (off < 20) ++found[static_cast<std::size_t>(x * 3 / image.width())];
+    }
+  }
+  for (const int pixels : found) EXPECT_GT(pixels, 20);
+}
 
 TEST_F(Handout, saysWhoWhatSideAndWhomToCall) {
   const QString words = textOf(write(handoutFor(test::transfemoralLeft())));
