@@ -67,6 +67,7 @@ Column {
                     numberOf: pane.now.numberOf ?? ""
                     setWords: pane.now.setWords ?? ""
                     sideWords: pane.now.sideWords ?? ""
+                    fraction: pane.now.fraction ?? 0
                     resting: pane.now.resting ?? false
                     figure: pane.preview.figure
                     posts: pane.now.posts ?? []

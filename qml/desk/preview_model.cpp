@@ -23,6 +23,9 @@ PreviewModel::PreviewModel(DraftModel& draft, const DeskContext& context, QObjec
   m_next.setSingleShot(true);
   m_next.setTimerType(Qt::PreciseTimer);
   connect(&m_next, &QTimer::timeout, this, &PreviewModel::advance);
+  m_count.setInterval(200);
+  connect(&m_count, &QTimer::timeout, this, &PreviewModel::factsChanged);
+  connect(this, &PreviewModel::atChanged, this, &PreviewModel::factsChanged);
   m_figure.setClock([this] { return activeMs(); });
 }
 
@@ -93,8 +96,10 @@ void PreviewModel::setPlaying(bool playing) {
   m_playing = playing;
   if (playing) {
     begin();
+    m_count.start();
   } else {
     m_next.stop();
+    m_count.stop();
   }
   m_figure.setMoving(playing);
   m_figure.jumped();
@@ -123,7 +128,10 @@ int PreviewModel::repetitionsOfSet(const v1::Beat& beat) const {
 
 QString PreviewModel::number(const v1::Beat& beat) const {
   const bool counts = isWork(beat.kind()) && beat.kind() != v1::BEAT_KIND_HOLD;
-  if (!counts) return QString::number(beat.length_ms() / 1000);
+  if (!counts) {
+    const std::int64_t left = m_playing ? beat.length_ms() - m_since.elapsed() : beat.length_ms();
+    return QString::number((std::max<std::int64_t>(0, left) + 999) / 1000);
+  }
   return QString::number(beat.step() > 0 ? beat.step() : beat.repetition());
 }
 
@@ -217,6 +225,9 @@ QVariantMap PreviewModel::facts() const {
           {QStringLiteral("numberOf"), numberOf(beat)},
           {QStringLiteral("setWords"), setWords(beat)},
           {QStringLiteral("sideWords"), sideWords(beat)},
+          {QStringLiteral("fraction"),
+           m_playing ? std::min(1.0, static_cast<double>(m_since.elapsed()) / static_cast<double>(beat.length_ms()))
+                     : 0.0},
           {QStringLiteral("resting"), !isWork(beat.kind())},
           {QStringLiteral("posts"), posts},
           {QStringLiteral("at"), m_draft.selected()}};

@@ -26,8 +26,8 @@ class PreviewModel : public QAbstractListModel {
   Q_PROPERTY(bool playing READ playing WRITE setPlaying NOTIFY playingChanged)  // beat after beat, in time
   Q_PROPERTY(newel::parts::FigureSource* figure READ figure CONSTANT)
   // Of the beat `at`, as PracticeFacts has them: title, cue, next, support, number, numberOf, setWords,
-  // sideWords, resting, posts, entryNumber, entryCount.
-  Q_PROPERTY(QVariantMap facts READ facts NOTIFY atChanged)
+  // sideWords, fraction, resting, posts, entryNumber, entryCount.
+  Q_PROPERTY(QVariantMap facts READ facts NOTIFY factsChanged)
 
  public:
   enum Role { Start = Qt::UserRole + 1, Words, Spoken, What };
@@ -49,6 +49,7 @@ class PreviewModel : public QAbstractListModel {
 
  signals:
   void atChanged();
+  void factsChanged();
   void playingChanged();
   void shownChanged();
 
@@ -73,6 +74,7 @@ class PreviewModel : public QAbstractListModel {
   bool m_playing = false;
   QElapsedTimer m_since;  // the beat `at` began, while playing
   QTimer m_next;          // to the end of that beat
+  QTimer m_count;         // while playing: the number goes down
   parts::FigureSource m_figure;
 };
 
