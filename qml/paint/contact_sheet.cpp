@@ -36,7 +36,8 @@ class SheetPainter {
     painter.setRenderHint(QPainter::Antialiasing);
     for (int i = 0; i < static_cast<int>(clips.size()); ++i) {
       const QPoint corner(i % kColumns * kRowWidth, i / kColumns * kRowHeight);
-      const absl::Status painted = paintRow(painter, corner, clips[static_cast<std::size_t>(i)].exercise_id());
+      const absl::Status painted =
+          paintRow(painter, corner, clips[static_cast<std::size_t>(i)].exercise_id());
       if (!painted.ok()) return painted;
     }
     return image;

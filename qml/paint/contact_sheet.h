@@ -1,5 +1,5 @@
-// Every figure of the catalogue on one picture, painted by the adapter that also paints the screen: to look at
-// all of them at once. The same as text, without Qt: figureSheet() in core/figure/sheet.h.
+// Every figure of the catalogue on one picture, painted by the adapter that also paints the screen: to look
+// at all of them at once. The same as text, without Qt: figureSheet() in core/figure/sheet.h.
 #pragma once
 
 #include <absl/status/statusor.h>

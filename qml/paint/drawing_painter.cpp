@@ -40,6 +40,14 @@ QPainterPath traced(const std::string& text) {
 
 }  // namespace
 
+const QBrush& DrawingPainter::brushOf(Colour colour) {
+  const auto known =
+      std::find_if(m_inks.begin(), m_inks.end(), [&](const Ink& ink) { return ink.colour == colour; });
+  if (known != m_inks.end()) return known->brush;
+  m_inks.push_back({colour, QBrush(toQt(colour))});
+  return m_inks.back().brush;
+}
+
 const QPainterPath& DrawingPainter::lettersOf(const std::string& text) {
   const auto known = std::find_if(m_letters.begin(), m_letters.end(),
                                   [&](const Letters& letters) { return letters.text == text; });
@@ -85,7 +93,7 @@ void DrawingPainter::paintLabel(QPainter& painter, const Drawing& drawing, const
     const QPointF point = centre + QPointF(element.x, element.y) * capital;
     element.isMoveTo() ? m_path.moveTo(point) : m_path.lineTo(point);
   }
-  painter.fillPath(m_path, toQt(op.colour));
+  painter.fillPath(m_path, brushOf(op.colour));
 }
 
 void DrawingPainter::paint(QPainter& painter, const Drawing& drawing, const QRectF& place) {
@@ -107,7 +115,7 @@ void DrawingPainter::paint(QPainter& painter, const Drawing& drawing, const QRec
     }
     tracePath(drawing, op);
     if (op.kind == OpKind::Fill) {
-      painter.fillPath(m_path, toQt(op.colour));
+      painter.fillPath(m_path, brushOf(op.colour));
       continue;
     }
     pen.setColor(toQt(op.colour));

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QtCore/QRectF>
+#include <QtGui/QBrush>
 #include <QtGui/QPainter>
 #include <QtGui/QPainterPath>
 #include <string>
@@ -26,6 +27,12 @@ class DrawingPainter {
     std::string text;
     QPainterPath outline;
   };
+  // Made once for each colour: a new one in every operation would be a new piece of memory.
+  struct Ink {
+    Colour colour;
+    QBrush brush;
+  };
+  const QBrush& brushOf(Colour colour);
   const QPainterPath& lettersOf(const std::string& text);
   QPointF at(const DrawPoint& point) const { return m_origin + QPointF(point.x, point.y) * m_scale; }
   void tracePath(const Drawing& drawing, const Op& op);
@@ -33,6 +40,7 @@ class DrawingPainter {
 
   QPainterPath m_path;
   std::vector<Letters> m_letters;
+  std::vector<Ink> m_inks;
   QPointF m_origin;  // of the drawing's plane, where it is painted
   double m_scale = 1;
 };
