@@ -20,6 +20,8 @@
 #include "qml/home/facts_for_pages.h"
 #include "qml/home/home_models.h"
 #include "qml/home/phrasing.h"
+#include "qml/home/store_key.h"
+#include "qml/home/trouble.h"
 #include "qml/parts/driver.h"
 #include "qml/parts/theme.h"
 #include "sync/common/real_random.h"
@@ -36,6 +38,7 @@ struct Arguments {
   QString data;
   QString drive;
   bool self_test = false;
+  bool key_in_file = false;
 };
 
 Arguments readArguments(const QGuiApplication& app) {
@@ -50,13 +53,17 @@ Arguments readArguments(const QGuiApplication& app) {
       QStringLiteral("file"));
   const QCommandLineOption self_test(QStringLiteral("self-test"),
                                      QStringLiteral("Load every page, report every warning, exit."));
-  parser.addOptions({data, drive, self_test});
+  const QCommandLineOption key_in_file(
+      QStringLiteral("key-in-file"),
+      QStringLiteral("Where the system has no safe place for the store's key, keep it in a file unasked."));
+  parser.addOptions({data, drive, self_test, key_in_file});
   parser.process(app);
   Arguments arguments;
   arguments.data =
       parser.isSet(data) ? parser.value(data) : QString::fromStdString(platform::dataFolder("newel-home"));
   arguments.drive = parser.value(drive);
   arguments.self_test = parser.isSet(self_test);
+  arguments.key_in_file = parser.isSet(key_in_file);
   return arguments;
 }
 
@@ -73,6 +80,36 @@ int selfTest(QGuiApplication& app, AppModel& model, int& warnings) {
   app.exec();
   std::cout << "self-test: " << next << " pages, " << warnings << " warnings" << std::endl;
   return warnings == 0 && next > 0 ? 0 : 1;
+}
+
+// Only where the person says so: whoever has the phone's storage can then read what is on it.
+bool asksForKeyFile(const Arguments& arguments) {
+  if (arguments.key_in_file) return true;
+  return askInWindow(
+      {QCoreApplication::translate("main", "This phone has no safe place for a key"),
+       QCoreApplication::translate(
+           "main",
+           "Newel locks what it keeps about you with a key. This phone has no place of its own for keys, so "
+           "the key would lie in a file beside your data. Whoever gets at this phone's storage could then "
+           "read it."),
+       QCoreApplication::translate("main", "Keep the key in a file"),
+       QCoreApplication::translate("main", "Do not use Newel here")});
+}
+
+// The store stays as it is; the person learns why nothing can be shown.
+void showTrouble(const Arguments& arguments, const absl::Status& status) {
+  if (!arguments.drive.isEmpty() || arguments.self_test || absl::IsCancelled(status)) return;
+  const QString words =
+      absl::IsPermissionDenied(status) || absl::IsUnavailable(status)
+          ? QCoreApplication::translate("main",
+                                        "What Newel keeps on this phone is locked, and its key is not there. "
+                                        "Unlock the phone's place for keys and open Newel again, or phone "
+                                        "your clinic. Nothing was changed.")
+          : QCoreApplication::translate("main",
+                                        "What Newel keeps on this phone cannot be opened. Phone your clinic. "
+                                        "Nothing was deleted.");
+  askInWindow({QCoreApplication::translate("main", "Newel cannot open"), words, QString(),
+               QCoreApplication::translate("main", "Close")});
 }
 
 int failed(const absl::Status& status) {
@@ -109,8 +146,18 @@ int main(int argc, char** argv) {
   options.random = &random;
   options.app_version = kAppVersion;
   options.device_name = QSysInfo::prettyProductName().toStdString();
+  const auto secrets = platform::makeSecretStore();
+  const auto key = storeKey(options.folder, *secrets, random, [&] { return asksForKeyFile(arguments); });
+  if (!key.ok()) {
+    showTrouble(arguments, key.status());
+    return failed(key.status());
+  }
+  options.store_key = *key;
   absl::StatusOr<std::unique_ptr<HomeEngine>> engine = HomeEngine::open(options);
-  if (!engine.ok()) return failed(engine.status());
+  if (!engine.ok()) {
+    showTrouble(arguments, engine.status());
+    return failed(engine.status());
+  }
 
   const auto speech = platform::makeSpeech();
   const auto tones = platform::makeTones();

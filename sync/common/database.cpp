@@ -133,7 +133,10 @@ absl::StatusOr<std::unique_ptr<Database>> Database::open(const DatabaseOptions& 
       absl::Status pages = checkPages(*database);
       if (!pages.ok()) return pages;
     }
-    return migrate(*database, options, migrations);
+    if (options.prepare) options.prepare(database->raw());
+    absl::Status migrated = migrate(*database, options, migrations);
+    if (migrated.ok() && options.verify) options.verify(*database);
+    return migrated;
   });
   if (opened.ok()) return database;
   database.reset();

@@ -22,12 +22,18 @@ struct Migration {
   const char* sql;  // runs in one transaction together with its number
 };
 
+class Database;
+
 struct DatabaseOptions {
   std::string path;
   std::string what;          // for messages, "this phone's store"
   std::string vfs;           // SQLite's file layer by name; empty: the system's
   bool set_aside = false;    // a store that cannot be read is moved to "<path>.set-aside-N", never deleted
   bool check_pages = false;  // look at every page while opening
+  // Called once on the open file, before its migrations: functions that SQL may use.
+  std::function<void(SQLite::Database&)> prepare{};
+  // Called last: may throw, as reading the store may, when what is in it cannot be used.
+  std::function<void(Database&)> verify{};
 };
 
 // Bytes rather than text.

@@ -4,6 +4,8 @@
 #include <map>
 #include <utility>
 
+#include "sync/home/seal_functions.h"
+
 namespace newel {
 namespace {
 
@@ -34,8 +36,34 @@ CREATE TABLE refused (kind INTEGER NOT NULL, id TEXT NOT NULL, reason TEXT NOT N
   PRIMARY KEY (kind, id, reason)) WITHOUT ROWID;
 )";
 
+// Everything that says something about the person is sealed; ids and numbers stay open, to be found by.
+constexpr char kSealed[] = R"(
+UPDATE setting SET value = seal(value, 'setting', name);
+UPDATE journal SET content = seal(content, 'journal', practice_id, sequence);
+UPDATE practice SET content = seal(content, 'practice', id, revision);
+UPDATE outbox SET content = seal(content, 'outbox', kind, id, revision),
+  sha256 = seal(sha256, 'outbox.sha256', kind, id, revision);
+UPDATE programme SET content = seal(content, 'programme', number);
+UPDATE hold_order SET content = seal(content, 'hold_order', number);
+UPDATE message SET content = seal(content, 'message', id);
+UPDATE receipt SET content = seal(content, 'receipt', of, ref_id, state);
+)";
+
+// The same once more, from one key to the next.
+constexpr char kResealed[] = R"(
+UPDATE setting SET value = reseal(value, 'setting', name);
+UPDATE journal SET content = reseal(content, 'journal', practice_id, sequence);
+UPDATE practice SET content = reseal(content, 'practice', id, revision);
+UPDATE outbox SET content = reseal(content, 'outbox', kind, id, revision),
+  sha256 = reseal(sha256, 'outbox.sha256', kind, id, revision);
+UPDATE programme SET content = reseal(content, 'programme', number);
+UPDATE hold_order SET content = reseal(content, 'hold_order', number);
+UPDATE message SET content = reseal(content, 'message', id);
+UPDATE receipt SET content = reseal(content, 'receipt', of, ref_id, state);
+)";
+
 const std::vector<Migration>& migrations() {
-  static const std::vector<Migration> kMigrations = {{1, kFirst}};
+  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kSealed}};
   return kMigrations;
 }
 
@@ -55,26 +83,76 @@ std::optional<absl::Time> timeOf(const std::string& text) {
   return absl::FromUnixMicros(numberOf(text));
 }
 
+// What nobody may miss: whose phone this is, what the clinic signed, what it forbade. Where one of these is
+// damaged the whole store is.
+void verify(Database& database) {
+  (void)loadSettings(database);
+  for (const char* sql : {"SELECT COUNT(unseal(content, 'programme', number)) FROM programme",
+                          "SELECT COUNT(unseal(content, 'hold_order', number)) FROM hold_order"})
+    database.raw().execAndGet(sql);
+}
+
 }  // namespace
 
-DeviceStore::DeviceStore(std::string folder, std::string vfs, std::unique_ptr<Database> database)
-    : m_folder(std::move(folder)), m_vfs(std::move(vfs)), m_database(std::move(database)) {}
-
 absl::StatusOr<std::unique_ptr<DeviceStore>> DeviceStore::open(const std::string& folder,
-                                                               const std::string& vfs) {
+                                                               const std::string& vfs, const std::string& key,
+                                                               Random& random) {
+  if (key.size() != kStoreKeyBytes) {
+    return absl::FailedPreconditionError("store_key: a key of " + std::to_string(kStoreKeyBytes) +
+                                         " bytes is needed: nothing is kept unsealed");
+  }
   if (vfs.empty()) {
     const absl::Status made = ensurePrivateFolder(folder);
     if (!made.ok()) return made;
   }
+  std::unique_ptr<DeviceStore> store(new DeviceStore(folder, vfs, random));
+  const absl::Status opened = store->openDatabase(key);
+  if (!opened.ok()) return opened;
+  return store;
+}
+
+absl::Status DeviceStore::openDatabase(const std::string& key) {
+  m_seal = std::make_unique<Seal>(key, m_random);
   DatabaseOptions options;
-  options.path = folder + "/" + kFileName;
+  options.path = m_folder + "/" + kFileName;
   options.what = kWhat;
-  options.vfs = vfs;
+  options.vfs = m_vfs;
   options.set_aside = true;
   options.check_pages = true;
+  bool was_open = false;
+  options.prepare = [&](SQLite::Database& database) {
+    was_open = database.execAndGet("PRAGMA user_version").getInt() == 1;
+    // Nothing that is opened for a moment may lie in a file of its own.
+    database.exec("PRAGMA temp_store = MEMORY");
+    addSealFunctions(database, {&m_seal, &m_next});
+  };
+  options.verify = verify;
   auto database = Database::open(options, migrations());
   if (!database.ok()) return database.status();
-  return std::unique_ptr<DeviceStore>(new DeviceStore(folder, vfs, std::move(*database)));
+  m_database = std::move(*database);
+  // What lay open in an earlier version's pages and log goes.
+  return was_open ? scrub() : absl::OkStatus();
+}
+
+absl::Status DeviceStore::scrub() {
+  return guarded([&] {
+    m_database->exec("VACUUM");
+    m_database->exec("PRAGMA wal_checkpoint(TRUNCATE)");
+  });
+}
+
+absl::Status DeviceStore::reseal(const std::string& key) {
+  if (key.size() != kStoreKeyBytes) return absl::InvalidArgumentError("key: has the wrong length");
+  const std::lock_guard lock(m_mutex);
+  m_next = std::make_unique<Seal>(key, m_random);
+  const absl::Status done = guarded([&] {
+    Transaction transaction(*m_database);
+    m_database->exec(kResealed);
+    transaction.commit();
+  });
+  if (done.ok()) m_seal = std::move(m_next);
+  m_next.reset();
+  return done;
 }
 
 absl::Status DeviceStore::wipe() {
@@ -86,10 +164,7 @@ absl::Status DeviceStore::wipe() {
   // 1. The rows are gone and committed: a crash from here on finds an unpaired phone, and wipe() may be
   //    called again. 2. The pages they lay in are rewritten. 3. The log that still holds them is cut.
   const std::lock_guard lock(m_mutex);
-  absl::Status scrubbed = guarded([&] {
-    m_database->exec("VACUUM");
-    m_database->exec("PRAGMA wal_checkpoint(TRUNCATE)");
-  });
+  absl::Status scrubbed = scrub();
   if (!scrubbed.ok() || !m_vfs.empty()) return scrubbed;
   std::error_code error;
   for (const auto& entry : fs::directory_iterator(m_folder, error)) {
@@ -102,7 +177,7 @@ absl::Status DeviceStore::wipe() {
 
 DeviceSettings loadSettings(Database& database) {
   std::map<std::string, std::string> values;
-  Rows rows = database.query("SELECT name, value FROM setting");
+  Rows rows = database.query("SELECT name, unseal(value, 'setting', name) FROM setting");
   while (rows.next()) values[rows.text(0)] = rows.text(1);
   DeviceSettings settings;
   settings.paired = values["paired"] == "1";
@@ -123,8 +198,8 @@ DeviceSettings loadSettings(Database& database) {
 
 void saveSetting(Database& database, const char* name, const std::string& value) {
   database.run(
-      "INSERT INTO setting (name, value) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET value = "
-      "excluded.value",
+      "INSERT INTO setting (name, value) VALUES (?1, seal(?2, 'setting', ?1)) "
+      "ON CONFLICT (name) DO UPDATE SET value = excluded.value",
       name, Blob{value});
 }
 

@@ -15,6 +15,7 @@
 #include "core/records/person.pb.h"
 #include "sync/common/database.h"
 #include "sync/home/hub_link.h"
+#include "sync/home/seal.h"
 
 namespace newel {
 
@@ -38,8 +39,10 @@ struct DeviceSettings {
 // Thread-safe: one lock for all.
 class DeviceStore {
  public:
-  // `folder` is made (0700) when missing. Errors as HomeEngine::open. `vfs` as DatabaseOptions.
-  static absl::StatusOr<std::unique_ptr<DeviceStore>> open(const std::string& folder, const std::string& vfs);
+  // `folder` is made (0700) when missing. What is kept is sealed with `key` (seal.h); a store of an earlier
+  // version is sealed now. Errors as HomeEngine::open. `vfs` as DatabaseOptions.
+  static absl::StatusOr<std::unique_ptr<DeviceStore>> open(const std::string& folder, const std::string& vfs,
+                                                           const std::string& key, Random& random);
 
   // Runs `body(database)` in one transaction, committed when its status is OK; SQLite's errors become the
   // status. On the disk when it returns OK.
@@ -61,15 +64,25 @@ class DeviceStore {
     return guarded([&] { return body(*m_database); });
   }
 
+  // Seals everything anew with `key`, in one transaction; from then on only it opens the store.
+  absl::Status reseal(const std::string& key);
+
   // Every row of every table, then the free pages and the log; and stores that were set aside.
   absl::Status wipe();
 
  private:
-  explicit DeviceStore(std::string folder, std::string vfs, std::unique_ptr<Database> database);
+  DeviceStore(std::string folder, std::string vfs, Random& random)
+      : m_folder(std::move(folder)), m_vfs(std::move(vfs)), m_random(random) {}
+  absl::Status openDatabase(const std::string& key);
+  absl::Status scrub();
 
   const std::string m_folder;
   const std::string m_vfs;
+  Random& m_random;
   std::mutex m_mutex;
+  // Before the database, whose functions use them. While all is sealed anew, `next` has the new key.
+  std::unique_ptr<Seal> m_seal;
+  std::unique_ptr<Seal> m_next;
   std::unique_ptr<Database> m_database;
 };
 

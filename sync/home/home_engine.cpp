@@ -110,7 +110,7 @@ HomeEngine::HomeEngine(std::unique_ptr<Impl> impl) : m_impl(std::move(impl)) {}
 HomeEngine::~HomeEngine() = default;
 
 absl::StatusOr<std::unique_ptr<HomeEngine>> HomeEngine::open(Options options) {
-  auto store = DeviceStore::open(options.folder, options.sqlite_vfs);
+  auto store = DeviceStore::open(options.folder, options.sqlite_vfs, options.store_key, *options.random);
   if (!store.ok()) return store.status();
   auto impl = std::make_unique<Impl>(std::move(options), *std::move(store));
   const absl::Status noted = impl->noteVersion();
@@ -150,6 +150,10 @@ absl::Status HomeEngine::pair(const PairingTicket& ticket) {
         },
         true);
   });
+}
+
+absl::Status HomeEngine::changeStoreKey(const std::string& key) {
+  return m_impl->m_loop->betweenRounds([&] { return m_impl->m_store->reseal(key); });
 }
 
 absl::Status HomeEngine::wipe() {
@@ -281,7 +285,8 @@ absl::Status HomeEngine::writeMessage(const std::string& text) {
   return m_impl->change(
       [&](Database& database) {
         const std::string bytes = toBytes(message);
-        database.run("INSERT INTO message (id, content) VALUES (?, ?)", message.id(), Blob{bytes});
+        database.run("INSERT INTO message (id, content) VALUES (?1, seal(?2, 'message', ?1))", message.id(),
+                     Blob{bytes});
         queueRecord(database, makeEnvelope(v1::RECORD_KIND_MESSAGE, message.id(), 1, bytes));
         return absl::OkStatus();
       },

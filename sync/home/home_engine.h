@@ -51,6 +51,8 @@ class HomeEngine {
     std::string device_name{};
     HubNetwork* network = nullptr;  // outlives the engine; nullptr: gRPC over TLS
     std::string sqlite_vfs{};       // SQLite's file layer by name; empty: the system's
+    // kStoreKeyBytes (seal.h): what is kept is sealed with it. Needed.
+    std::string store_key{};
   };
   // Called on threads of the engine, one call at a time, never while a method holds a lock.
   class Listener {
@@ -64,7 +66,8 @@ class HomeEngine {
   };
 
   // Opens or makes the store. kFailedPrecondition "written by a newer version"; kDataLoss when it cannot be
-  // read (it was set aside under a new name, never deleted, and the message names it).
+  // read (it was set aside under a new name, never deleted, and the message names it); kPermissionDenied when
+  // it was sealed with another key (left as it is).
   static absl::StatusOr<std::unique_ptr<HomeEngine>> open(Options options);
   ~HomeEngine();  // stops the thread, closes the store
 
@@ -80,6 +83,8 @@ class HomeEngine {
   // already paired (wipe first). A phone whose access was revoked may pair again: for the same person it
   // keeps everything and offers it again, for another one every byte goes first.
   absl::Status pair(const PairingTicket& ticket);
+  // From now on the store opens with `key` alone.
+  absl::Status changeStoreKey(const std::string& key);
   absl::Status wipe();  // every byte of this person; afterwards unpaired
 
   HomeState state() const;

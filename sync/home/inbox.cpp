@@ -78,7 +78,8 @@ void Inbox::takeProgramme(const v1::Envelope& envelope) {
     return;
   }
   const auto same =
-      contentWith(m_database, "SELECT content FROM programme WHERE number = ?", programme->number());
+      contentWith(m_database, "SELECT unseal(content, 'programme', number) FROM programme WHERE number = ?",
+                  programme->number());
   if (same == signed_programme.content()) return;  // came twice
   std::int64_t highest = 0;
   {
@@ -91,7 +92,8 @@ void Inbox::takeProgramme(const v1::Envelope& envelope) {
     return;
   }
   const int added = m_database.run(
-      "INSERT INTO programme (number, id, content, signature, key_id) VALUES (?, ?, ?, ?, ?) "
+      "INSERT INTO programme (number, id, content, signature, key_id) "
+      "VALUES (?1, ?2, seal(?3, 'programme', ?1), ?4, ?5) "
       "ON CONFLICT DO NOTHING",
       programme->number(), programme->id(), Blob{signed_programme.content()},
       Blob{signed_programme.signature()}, signed_programme.key_id());
@@ -116,14 +118,16 @@ void Inbox::takeHoldOrder(const v1::SignedHoldOrder& signed_order) {
   // The stream and Fetch may bring two orders in either order, so a smaller number is kept too: which holds
   // stand follows from the numbers, not from when they came. One number is one order, though.
   const auto same =
-      contentWith(m_database, "SELECT content FROM hold_order WHERE number = ?", order->number());
+      contentWith(m_database, "SELECT unseal(content, 'hold_order', number) FROM hold_order WHERE number = ?",
+                  order->number());
   if (same == signed_order.content()) return;
   if (same.has_value()) {
     refuse(v1::RECORD_KIND_HOLD_ORDER, order->id(), "number: another order has it");
     return;
   }
   const int added = m_database.run(
-      "INSERT INTO hold_order (number, id, content, signature, key_id) VALUES (?, ?, ?, ?, ?) "
+      "INSERT INTO hold_order (number, id, content, signature, key_id) "
+      "VALUES (?1, ?2, seal(?3, 'hold_order', ?1), ?4, ?5) "
       "ON CONFLICT DO NOTHING",
       order->number(), order->id(), Blob{signed_order.content()}, Blob{signed_order.signature()},
       signed_order.key_id());
@@ -146,8 +150,9 @@ void Inbox::takeMessage(const v1::Envelope& envelope) {
     refuse(v1::RECORD_KIND_MESSAGE, message.id(), good.ok() ? "person_id: another person" : words(good));
     return;
   }
-  const int added = m_database.run("INSERT INTO message (id, content) VALUES (?, ?) ON CONFLICT DO NOTHING",
-                                   message.id(), Blob{envelope.content()});
+  const int added = m_database.run(
+      "INSERT INTO message (id, content) VALUES (?1, seal(?2, 'message', ?1)) ON CONFLICT DO NOTHING",
+      message.id(), Blob{envelope.content()});
   if (added == 0 || message.sender() != v1::SENDER_CLINIC) return;
   noteArrived(v1::RECEIPT_OF_MESSAGE, message.id(), 0);
   m_news.messages.push_back(std::move(message));
@@ -199,7 +204,7 @@ void Inbox::noteArrived(v1::ReceiptOf of, const std::string& ref_id, std::uint64
 
 std::vector<v1::Programme> keptProgrammes(Database& database) {
   std::vector<v1::Programme> programmes;
-  Rows rows = database.query("SELECT content FROM programme ORDER BY number");
+  Rows rows = database.query("SELECT unseal(content, 'programme', number) FROM programme ORDER BY number");
   while (rows.next()) {
     v1::Programme programme;
     if (programme.ParseFromString(rows.text(0))) programmes.push_back(std::move(programme));
@@ -209,7 +214,7 @@ std::vector<v1::Programme> keptProgrammes(Database& database) {
 
 std::vector<v1::HoldOrder> keptHoldOrders(Database& database) {
   std::vector<v1::HoldOrder> orders;
-  Rows rows = database.query("SELECT content FROM hold_order ORDER BY number");
+  Rows rows = database.query("SELECT unseal(content, 'hold_order', number) FROM hold_order ORDER BY number");
   while (rows.next()) {
     v1::HoldOrder order;
     if (order.ParseFromString(rows.text(0))) orders.push_back(std::move(order));
@@ -219,10 +224,10 @@ std::vector<v1::HoldOrder> keptHoldOrders(Database& database) {
 
 std::vector<v1::Message> keptMessages(Database& database) {
   std::vector<v1::Message> messages;
-  Rows rows = database.query("SELECT content FROM message ORDER BY place");
+  Rows rows = database.query("SELECT try_unseal(content, 'message', id) FROM message ORDER BY place");
   while (rows.next()) {
     v1::Message message;
-    if (message.ParseFromString(rows.text(0))) messages.push_back(std::move(message));
+    if (!rows.isNull(0) && message.ParseFromString(rows.text(0))) messages.push_back(std::move(message));
   }
   return messages;
 }

@@ -34,8 +34,9 @@ absl::Status appendLine(Database& database, const v1::JournalLine& line) {
                                          std::to_string(next) + " is the next");
   }
   const std::string bytes = toBytes(line);
-  database.run("INSERT INTO journal (practice_id, sequence, content) VALUES (?, ?, ?)", line.practice_id(),
-               line.sequence(), Blob{bytes});
+  database.run(
+      "INSERT INTO journal (practice_id, sequence, content) VALUES (?1, ?2, seal(?3, 'journal', ?1, ?2))",
+      line.practice_id(), line.sequence(), Blob{bytes});
   return absl::OkStatus();
 }
 
@@ -47,11 +48,13 @@ std::optional<JournalOfPractice> unfinishedJournal(Database& database) {
     if (!rows.next() || rows.isNull(0)) return std::nullopt;
     journal.practice_id = rows.text(0);
   }
-  Rows rows = database.query("SELECT content FROM journal WHERE practice_id = ? ORDER BY sequence",
-                             journal.practice_id);
+  Rows rows = database.query(
+      "SELECT try_unseal(content, 'journal', practice_id, sequence) FROM journal WHERE practice_id = ? "
+      "ORDER BY sequence",
+      journal.practice_id);
   while (rows.next()) {
     v1::JournalLine line;
-    if (line.ParseFromString(rows.text(0))) journal.lines.push_back(std::move(line));
+    if (!rows.isNull(0) && line.ParseFromString(rows.text(0))) journal.lines.push_back(std::move(line));
   }
   return journal;
 }
@@ -65,7 +68,8 @@ absl::Status keepPractice(Database& database, const v1::Practice& practice) {
   const std::string bytes = toBytes(practice);
   if (bytes.size() > kMostContentBytes) return absl::InvalidArgumentError("practice: too long to be sent");
   database.run(
-      "INSERT INTO practice (id, revision, content, kept) VALUES (?, ?, ?, (SELECT COUNT(*) FROM practice))",
+      "INSERT INTO practice (id, revision, content, kept) "
+      "VALUES (?1, ?2, seal(?3, 'practice', ?1, ?2), (SELECT COUNT(*) FROM practice))",
       practice.id(), practice.revision(), Blob{bytes});
   database.run("DELETE FROM journal WHERE practice_id = ?", practice.id());
   queueRecord(database, makeEnvelope(v1::RECORD_KIND_PRACTICE, practice.id(), practice.revision(), bytes));
@@ -75,12 +79,13 @@ absl::Status keepPractice(Database& database, const v1::Practice& practice) {
 std::vector<v1::Practice> keptPractices(Database& database) {
   std::vector<v1::Practice> practices;
   Rows rows = database.query(
-      "SELECT content FROM practice AS p WHERE revision = (SELECT MAX(revision) FROM practice WHERE id = "
+      "SELECT try_unseal(content, 'practice', id, revision) FROM practice AS p WHERE revision = (SELECT "
+      "MAX(revision) FROM practice WHERE id = "
       "p.id) "
       "ORDER BY (SELECT MIN(kept) FROM practice WHERE id = p.id)");
   while (rows.next()) {
     v1::Practice practice;
-    if (practice.ParseFromString(rows.text(0))) practices.push_back(std::move(practice));
+    if (!rows.isNull(0) && practice.ParseFromString(rows.text(0))) practices.push_back(std::move(practice));
   }
   return practices;
 }

@@ -11,6 +11,7 @@
 #include "sync/home/home_engine.h"
 #include "tests/bench/bench_folder.h"
 #include "tests/bench/bench_records.h"
+#include "sync/home/seal.h"
 
 namespace newel::bench {
 namespace {
@@ -37,6 +38,7 @@ void journalAppend(benchmark::State& state) {
   RealRandom random;
   HomeEngine::Options options;
   options.folder = folder.path();
+  options.store_key = std::string(kStoreKeyBytes, 'k');
   options.clock = &clock;
   options.random = &random;
   options.app_version = "bench";

@@ -23,7 +23,7 @@ class Phone:
         self.app = None
 
     def open(self, day, size="412x915"):
-        self.app = Driven("phone", [f"{self.programs}/newel-home", "--data", self.data, "--drive", "-"],
+        self.app = Driven("phone", [f"{self.programs}/newel-home", "--data", self.data, "--key-in-file", "--drive", "-"],
                           offscreen(day, size), self.log)
         width, height = size.split("x")
         self.app.ask("size", width, height)

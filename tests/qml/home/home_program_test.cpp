@@ -32,7 +32,7 @@ class Phone {
     m_process.setProcessEnvironment(environment);
     m_process.setProcessChannelMode(QProcess::SeparateChannels);
     m_process.start(QStringLiteral(NEWEL_BINARY_DIR "/bin/newel-home"),
-                    {"--data", QString::fromStdString(folder + "/phone"), "--drive", "-"});
+                    {"--data", QString::fromStdString(folder + "/phone"), "--key-in-file", "--drive", "-"});
     EXPECT_TRUE(m_process.waitForStarted(10000));
   }
   ~Phone() {

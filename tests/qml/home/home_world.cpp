@@ -1,4 +1,5 @@
 #include "tests/qml/home/home_world.h"
+#include "sync/home/seal.h"
 
 #include <gtest/gtest.h>
 
@@ -10,6 +11,7 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
                          HubNetwork& network) {
   HomeEngine::Options options;
   options.folder = folder;
+  options.store_key = std::string(kStoreKeyBytes, 'k');
   options.clock = &clock;
   options.random = &random;
   options.app_version = "0.1.0";

@@ -8,6 +8,8 @@
 #include "core/time/local_day.h"
 #include "sync/common/record_id.h"
 #include "sync/common/text_codes.h"
+#include "sync/home/device_store.h"
+#include "sync/home/seal.h"
 #include "sync/hub/sqlite_hub_store.h"
 #include "tests/core/people/sample_people.h"
 
@@ -134,7 +136,17 @@ HomeEngine::Options TestClinic::phoneOptions(const std::string& name) {
   options.random = &m_random;
   options.app_version = "test 1";
   options.device_name = name;
+  options.store_key = std::string(kStoreKeyBytes, 'k');
   return options;
+}
+
+std::string TestClinic::tokenOf(const std::string& phone_name) {
+  const auto options = phoneOptions(phone_name);
+  const auto store = DeviceStore::open(options.folder, "", options.store_key, m_random);
+  EXPECT_TRUE(store.ok()) << store.status();
+  const auto token = (*store)->read(
+      [](Database& database) -> absl::StatusOr<std::string> { return loadSettings(database).hub.token; });
+  return token.value_or("");
 }
 
 std::unique_ptr<HomeEngine> TestClinic::newPhone(const std::string& name) {

@@ -63,6 +63,8 @@ class TestClinic {
   v1::Programme sign(const v1::Person& person, std::uint32_t base_number = 0);
 
   HomeEngine::Options phoneOptions(const std::string& name);
+  // The secret that the phone of that name shows the hub, from its store.
+  std::string tokenOf(const std::string& phone_name);
   std::unique_ptr<HomeEngine> newPhone(const std::string& name);  // opened, not paired
   PairingTicket ticketFor(const std::string& person_id);          // as from the QR
   std::unique_ptr<HomeEngine> pairedPhone(const std::string& name, const std::string& person_id);

@@ -219,13 +219,9 @@ TEST_F(HoldOrderWay, anotherPersonsPhoneHearsNothing) {
 // Streams take no thread of the hub while they wait: more of them than it has threads, and calls go on.
 TEST_F(HoldOrderWay, manyOpenStreamsLeaveRoomForCalls) {
   const auto phone = m_clinic.pairedPhone("phone", m_person);
-  const auto token_of = [&] {
-    SQLite::Database raw(m_clinic.folder().path("phone/home.db"), SQLite::OPEN_READONLY);
-    return raw.execAndGet("SELECT value FROM setting WHERE name = 'token'").getString();
-  };
   const auto stub = v1::HomeService::NewStub(
       channelTo(m_clinic.address(), m_clinic.hub().clinic().certificate.certificate_pem));
-  const std::string authorization = "Bearer " + token_of();
+  const std::string authorization = "Bearer " + m_clinic.tokenOf("phone");
   constexpr int kStreams = 90;
   std::vector<std::unique_ptr<grpc::ClientContext>> contexts;
   std::vector<std::unique_ptr<grpc::ClientReader<v1::Nudge>>> readers;

@@ -168,7 +168,8 @@ TEST_F(Engine, wipingLeavesNoByteOfThePerson) {
   m_clinic.sign(test::transfemoralLeft());
   ASSERT_EQ(phone->syncOnce(), absl::OkStatus());
   ASSERT_TRUE(phone->writeMessage("CANARYWORDS").ok());
-  ASSERT_TRUE(phone->closePractice(test::samplePractice(phone->newId(), m_person)).ok());
+  const std::string practice = phone->newId();
+  ASSERT_TRUE(phone->closePractice(test::samplePractice(practice, m_person)).ok());
   const auto found = [&](const std::string& canary) {
     for (const auto& file : fs::directory_iterator(m_clinic.folder().path("phone"))) {
       std::ifstream stream(file.path(), std::ios::binary);
@@ -177,10 +178,10 @@ TEST_F(Engine, wipingLeavesNoByteOfThePerson) {
     }
     return false;
   };
-  EXPECT_TRUE(found("CANARYWORDS"));
-  EXPECT_TRUE(found(m_person));
+  EXPECT_FALSE(found("CANARYWORDS")) << "sealed";
+  EXPECT_TRUE(found(practice)) << "ids are open";
   ASSERT_EQ(phone->wipe(), absl::OkStatus());
-  for (const std::string& canary : {std::string("CANARYWORDS"), m_person, std::string("Tilda")}) {
+  for (const std::string& canary : {std::string("CANARYWORDS"), m_person, practice, std::string("Tilda")}) {
     EXPECT_FALSE(found(canary)) << canary;
   }
   EXPECT_FALSE(phone->state().paired);
@@ -202,8 +203,7 @@ TEST_F(Engine, thePersonMayTakeEverythingAlongAndNoSecret) {
   EXPECT_EQ(all["programmes"].size(), 1U);
   EXPECT_EQ(all["practices"].size(), 1U);
   EXPECT_EQ(all["messages"][0]["text"], "Hello \xe2\x9c\x93");
-  SQLite::Database raw(m_clinic.folder().path("phone/home.db"), SQLite::OPEN_READONLY);
-  const std::string token = raw.execAndGet("SELECT value FROM setting WHERE name = 'token'").getString();
+  const std::string token = m_clinic.tokenOf("phone");
   ASSERT_EQ(token.size(), 43U);
   EXPECT_EQ(phone->exportAll().find(token), std::string::npos);
 }

@@ -18,7 +18,7 @@ namespace {
 class InboxRule : public testing::Test {
  protected:
   InboxRule() {
-    m_store = *DeviceStore::open(m_folder.path("phone"), "");
+    m_store = *DeviceStore::open(m_folder.path("phone"), "", std::string(kStoreKeyBytes, 'k'), m_random);
     m_settings.paired = true;
     m_settings.person = toBytes(m_person);
     m_settings.clinic_key = m_key.public_key;
@@ -160,7 +160,7 @@ TEST_F(InboxRule, everyOrderOfArrivalEndsAtTheSameHolds) {
   do {
     const auto folder = "order" + std::to_string(places[0]) + std::to_string(places[1]) +
                         std::to_string(places[2]) + std::to_string(places[3]);
-    m_store = *DeviceStore::open(m_folder.path(folder), "");
+    m_store = *DeviceStore::open(m_folder.path(folder), "", std::string(kStoreKeyBytes, 'k'), m_random);
     for (const int place : places) take({hold(orders[static_cast<std::size_t>(place)])});
     std::vector<std::uint64_t> standing;
     for (const auto& kept : activeAmong(look(keptHoldOrders))) standing.push_back(kept.number());

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "core/time/clock.h"
+#include "sync/home/seal.h"
 #include "tests/sync/common/test_clinic.h"
 
 int main(int argc, char** argv) {
@@ -12,6 +13,7 @@ int main(int argc, char** argv) {
   newel::RealRandom random;
   newel::HomeEngine::Options options;
   options.folder = argv[1];
+  options.store_key = std::string(newel::kStoreKeyBytes, 'k');
   options.clock = &clock;
   options.random = &random;
   options.app_version = "test 1";

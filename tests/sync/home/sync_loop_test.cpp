@@ -110,7 +110,7 @@ TEST_F(Contact, aRefusedRecordIsSetAsideAndShownAndHoldsUpNothing) {
   {
     // As a bug of an older version might have left it.
     SQLite::Database raw(m_clinic.folder().path("phone/home.db"), SQLite::OPEN_READWRITE);
-    raw.exec("UPDATE outbox SET sha256 = x'00'");
+    raw.exec("UPDATE outbox SET content = x'00'");
   }
   for (int i = 0; i < 3; ++i) practise();
   EXPECT_EQ(m_phone->syncOnce(), absl::OkStatus());
