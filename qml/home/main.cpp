@@ -85,6 +85,7 @@ int selfTest(QGuiApplication& app, AppModel& model, int& warnings) {
 // Only where the person says so: whoever has the phone's storage can then read what is on it.
 bool asksForKeyFile(const Arguments& arguments) {
   if (arguments.key_in_file) return true;
+  if (!arguments.drive.isEmpty() || arguments.self_test) return false;  // nobody is there to be asked
   return askInWindow(
       {QCoreApplication::translate("main", "This phone has no safe place for a key"),
        QCoreApplication::translate(

@@ -11,6 +11,7 @@
 #include <QtQuick/QQuickWindow>
 
 #include "qml/parts/driver.h"
+#include "qml/parts/theme.h"
 #include "tests/qml/home/home_world.h"
 
 Q_IMPORT_QML_PLUGIN(Newel_HomePlugin)
@@ -157,6 +158,32 @@ TEST_P(HomePages, fromPairingToTodayHoldTogether) {
                                                   {inventedProgramme(1, {"sit-to-stand"}).entries(0).id()}));
   m_world.sync();
   check(Page::Today, "-notices");
+}
+
+// What is asked before anything else can be shown.
+TEST_P(HomePages, troubleHoldsTogether) {
+  QQmlApplicationEngine engine;
+  engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+  engine.setInitialProperties(
+      {{QStringLiteral("heading"), QStringLiteral("This phone has no safe place for a key")},
+       {QStringLiteral("words"),
+        QStringLiteral("Newel locks what it keeps about you with a key. This phone has no "
+                       "place of its own for keys, so the key would lie in a file.")},
+       {QStringLiteral("accept"), QStringLiteral("Keep the key in a file")},
+       {QStringLiteral("refuse"), QStringLiteral("Do not use Newel here")}});
+  auto* const theme = engine.singletonInstance<parts::Theme*>(qmlTypeId("Newel.Parts", 1, 0, "Theme"));
+  theme->setDark(GetParam().dark);
+  theme->setTextPercent(GetParam().percent);
+  engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Newel/Home/TroubleWindow.qml")));
+  ASSERT_FALSE(engine.rootObjects().isEmpty());
+  auto* const window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+  window->resize(GetParam().width, GetParam().height);
+  settle();
+  for (const std::string& fault : faultsOf(*window)) ADD_FAILURE() << fault;
+  QQuickWindow* const before = m_window;
+  m_window = window;
+  keepPicture("Trouble");
+  m_window = before;
 }
 
 TEST_P(HomePages, practiceHoldsTogether) {
