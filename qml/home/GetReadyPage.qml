@@ -17,7 +17,7 @@ HomePage {
 
     Words {
         width: parent.width
-        text: page.models.practice.entryDose + ", " + page.models.practice.prosthesis
+        text: qsTr("%1, %2").arg(page.models.practice.entryDose).arg(page.models.practice.prosthesis)
         color: Theme.soft
     }
 

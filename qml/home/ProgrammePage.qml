@@ -103,7 +103,7 @@ HomePage {
                 }
                 Words {
                     width: parent.width
-                    text: card.modelData.dose + "\n" + card.modelData.rhythm + "\n" + card.modelData.hands + ", " + card.modelData.prosthesis
+                    text: card.modelData.dose + "\n" + card.modelData.rhythm + "\n" + qsTr("%1, %2").arg(card.modelData.hands).arg(card.modelData.prosthesis)
                 }
 
                 Words {

@@ -71,6 +71,7 @@ Item {
                         Words {
                             id: title
 
+                            anchors.left: parent.left
                             width: parent.width - minutes.implicitWidth - Theme.space
                             text: line.row.title
                             font.bold: true

@@ -11,6 +11,7 @@ HomePage {
     canGoBack: true
 
     NumberStepper {
+        anchors.left: parent.left
         label: qsTr("Size of text")
         unit: "%"
         value: page.models.settings.textPercent
@@ -41,6 +42,7 @@ HomePage {
         }
 
         SecondaryButton {
+            anchors.left: parent.left
             text: qsTr("Let me hear it")
             onClicked: page.models.settings.tryVoice()
         }

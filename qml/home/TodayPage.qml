@@ -48,6 +48,7 @@ HomePage {
             }
 
             SecondaryButton {
+                anchors.left: parent.left
                 width: Math.min(implicitWidth, parent.width)
                 visible: notice.modelData.id !== ""
                 text: qsTr("I have read this")
@@ -64,6 +65,7 @@ HomePage {
         text: page.models.programme.changes
 
         SecondaryButton {
+            anchors.left: parent.left
             width: Math.min(implicitWidth, parent.width)
             text: qsTr("See what is new")
             onClicked: page.models.app.show(AppModel.Programme)

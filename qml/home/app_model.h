@@ -21,7 +21,7 @@ class AppModel : public QObject {
   Q_PROPERTY(Page page READ page NOTIFY pageChanged)
   Q_PROPERTY(QString pageName READ pageName NOTIFY pageChanged)  // its file is <pageName>Page.qml
   Q_PROPERTY(QString banner READ banner CONSTANT)
-  Q_PROPERTY(bool rightToLeft READ rightToLeft CONSTANT)
+  Q_PROPERTY(bool rightToLeft READ rightToLeft NOTIFY changed)
   Q_PROPERTY(bool paired READ paired NOTIFY changed)
   Q_PROPERTY(QString clinicName READ clinicName NOTIFY changed)
   Q_PROPERTY(QString clinicPhone READ clinicPhone NOTIFY changed)

@@ -5,7 +5,6 @@
 #include <QtCore/QMetaEnum>
 #include <QtCore/QTimeZone>
 #include <QtCore/QTimer>
-#include <QtCore/QTranslator>
 #include <QtGui/QGuiApplication>
 #include <QtQml/QQmlApplicationEngine>
 #include <QtQml/QQmlExtensionPlugin>
@@ -20,6 +19,7 @@
 #include "qml/home/facts_for_pages.h"
 #include "qml/home/home_models.h"
 #include "qml/home/phrasing.h"
+#include "qml/home/screen_language.h"
 #include "qml/home/store_key.h"
 #include "qml/home/trouble.h"
 #include "qml/parts/driver.h"
@@ -126,16 +126,10 @@ int main(int argc, char** argv) {
   QGuiApplication::setApplicationDisplayName(QStringLiteral("Newel"));
   QGuiApplication::setApplicationVersion(QString::fromLatin1(kAppVersion));
   const Arguments arguments = readArguments(app);
-  // A machine without a language set shows times like "10:00:00"; nobody reads that.
-  if (QLocale::system().language() == QLocale::C)
-    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
   if (!newel::parts::useOurFont())
     std::cerr << "newel-home: the font Noto Sans is missing (fonts-noto-core)" << std::endl;
-  QTranslator translator;
-  if (translator.load(QLocale(), QStringLiteral("newel"), QStringLiteral("_"), QStringLiteral(":/i18n")) ||
-      translator.load(QStringLiteral(":/i18n/newel_en"))) {
-    QGuiApplication::installTranslator(&translator);
-  }
+  ScreenLanguage language;
+  language.use("");
 
   const std::unique_ptr<Clock> system_clock = platform::makeSystemClock();
   const absl::Duration offset = platform::wallOffsetAskedFor();
@@ -172,9 +166,16 @@ int main(int argc, char** argv) {
   parts.zone = [] { return QTimeZone::systemTimeZoneId().toStdString(); };
   CurrentContent content(parts);
 
+  const auto speakAsThePerson = [&] {
+    if (const auto person = (*engine)->person()) language.use(person->language());
+  };
+  speakAsThePerson();
   EngineBridge bridge;
-  // First of all who listen: the others show what it has made of the news.
-  QObject::connect(&bridge, &EngineBridge::news, &app, [&content] { content.refresh(); });
+  // First of all who listen: the others show what these have made of the news.
+  QObject::connect(&bridge, &EngineBridge::news, &app, [&] {
+    content.refresh();
+    speakAsThePerson();
+  });
   PracticeSession session(parts);
   SettingsModel settings(options.folder, parts);
   parts.appearance = [&settings] { return settings.appearance(); };
@@ -213,6 +214,7 @@ int main(int argc, char** argv) {
   QObject::connect(&qml, &QQmlApplicationEngine::warnings, &app,
                    [&](const QList<QQmlError>& errors) { warnings += static_cast<int>(errors.size()); });
   qml.addImportPath(QStringLiteral("qrc:/qt/qml"));
+  QObject::connect(&language, &ScreenLanguage::changed, &qml, &QQmlApplicationEngine::retranslate);
   qml.setInitialProperties({{QStringLiteral("models"), QVariant::fromValue(&models)}});
   qml.load(QUrl(QStringLiteral("qrc:/qt/qml/Newel/Home/Main.qml")));
   if (qml.rootObjects().isEmpty()) return 1;

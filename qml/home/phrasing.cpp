@@ -31,10 +31,10 @@ QString setsWords(const v1::SetsDose& dose) {
 QString passesWords(const v1::PassesDose& dose) {
   const int passes = static_cast<int>(dose.passes());
   if (dose.has_step_count()) {
-    return Phrasing::tr("%n time(s) up and down", nullptr, passes) + QStringLiteral(", ") +
+    return Phrasing::tr("%n time(s) up and down", nullptr, passes) + Phrasing::tr(", ") +
            Phrasing::tr("%n step(s)", nullptr, static_cast<int>(dose.step_count()));
   }
-  return Phrasing::tr("%n time(s) there and back", nullptr, passes) + QStringLiteral(", ") +
+  return Phrasing::tr("%n time(s) there and back", nullptr, passes) + Phrasing::tr(", ") +
          Phrasing::tr("%n metre(s)", nullptr, static_cast<int>(dose.distance_m()));
 }
 
@@ -122,7 +122,7 @@ QString rhythmWords(const v1::Schedule& schedule) {
   if (schedule.weekdays().days_size() == 7) return Phrasing::tr("every day");
   QStringList days;
   for (const int day : schedule.weekdays().days()) days << QLocale().dayName(day);
-  return days.join(QStringLiteral(", "));
+  return days.join(Phrasing::tr(", "));
 }
 
 int minutesOf(std::int64_t milliseconds) { return static_cast<int>((milliseconds + 59'999) / 60'000); }

@@ -154,7 +154,7 @@ QString PlayerModel::setWords() const {
   const std::uint32_t sets = std::max(player()->timeline().sets(), beat()->set());
   const bool by_sets = run()->entry(run()->entryIndex()).dose().has_sets();
   if (sets > 1) words << (by_sets ? tr("set %1 of %2") : tr("round %1 of %2")).arg(beat()->set()).arg(sets);
-  return words.join(QStringLiteral(", "));
+  return words.join(tr(", "));
 }
 
 QString PlayerModel::sideWordsNow() const {

@@ -32,8 +32,23 @@ Item {
         source: cue.facts.figure
         visible: there && height >= 90
         width: !cue.drawn ? 0 : cue.wide ? Math.min(cue.width * 0.36, cue.height * 1.2) : cue.width
-        height: !cue.drawn ? 0 : cue.wide ? cue.height : Math.max(0, cue.room * cue.figureShare)
+        // The sentence comes first: where it is long the figure gives way.
+        height: !cue.drawn ? 0 : cue.wide ? cue.height
+            : Math.max(0, Math.min(cue.room * cue.figureShare, cue.room - smallest.height))
         anchors.left: parent.left
+    }
+
+    // How high the sentence is at a size that is still easy to read.
+    Text {
+        id: smallest
+
+        visible: false
+        width: cue.width
+        text: cue.facts.cue
+        textFormat: Text.PlainText
+        font.pixelSize: 20
+        font.bold: true
+        wrapMode: Text.Wrap
     }
 
     Text {

@@ -10,6 +10,7 @@
 #include <QtQuick/QQuickItem>
 #include <QtQuick/QQuickWindow>
 
+#include "qml/home/screen_language.h"
 #include "qml/parts/driver.h"
 #include "qml/parts/theme.h"
 #include "tests/qml/home/home_world.h"
@@ -25,16 +26,20 @@ using Page = AppModel::Page;
 struct Look {
   int width, height, percent;
   bool dark;
+  const char* language = "en";
 };
 
 std::string nameOf(const Look& look) {
   return std::to_string(look.width) + "x" + std::to_string(look.height) + "at" +
-         std::to_string(look.percent) + (look.dark ? "dark" : "light");
+         std::to_string(look.percent) + (look.dark ? "dark" : "light") +
+         (std::string(look.language) == "en" ? "" : look.language);
 }
 
 class HomePages : public testing::TestWithParam<Look> {
  protected:
   HomePages() {
+    m_language.use(GetParam().language);
+    inventedLanguage() = GetParam().language;
     HomeProgram& program = m_world.program();
     load();
     program.settings->setTextPercent(GetParam().percent);
@@ -101,6 +106,12 @@ class HomePages : public testing::TestWithParam<Look> {
     m_world.pair();
   }
 
+  ~HomePages() override {
+    home::ScreenLanguage().use("en");
+    inventedLanguage() = "en";
+  }
+
+  home::ScreenLanguage m_language;
   HomeWorld m_world;
   std::unique_ptr<QQmlApplicationEngine> m_engine;
   QQuickWindow* m_window = nullptr;
@@ -272,10 +283,10 @@ TEST_P(HomePages, unfinishedPracticeAndItsRatingHoldTogether) {
     EXPECT_EQ(answer.toStdString(), "ok") << name;
   };
   click("1");
-  click("Next");
+  click(QCoreApplication::translate("RatingPage", "Next").toUtf8().constData());
   check(Page::Rating, "-effort");
   click("3");
-  click("Next");
+  click(QCoreApplication::translate("RatingPage", "Next").toUtf8().constData());
   check(Page::Close, "-finished");
 }
 
@@ -294,7 +305,9 @@ INSTANTIATE_TEST_SUITE_P(Looks, HomePages,
                          testing::Values(Look{360, 640, 100, false}, Look{360, 640, 200, false},
                                          Look{360, 640, 100, true}, Look{360, 640, 200, true},
                                          Look{412, 915, 100, false}, Look{412, 915, 200, false},
-                                         Look{412, 915, 100, true}, Look{412, 915, 200, true}),
+                                         Look{412, 915, 100, true}, Look{412, 915, 200, true},
+                                         Look{360, 640, 200, false, "es"}, Look{412, 915, 100, false, "es"},
+                                         Look{360, 640, 100, false, "ar"}, Look{360, 640, 200, true, "ar"}),
                          [](const testing::TestParamInfo<Look>& info) { return nameOf(info.param); });
 
 }  // namespace

@@ -1,7 +1,8 @@
 #include "tests/qml/home/home_world.h"
-#include "sync/home/seal.h"
 
 #include <gtest/gtest.h>
+
+#include "sync/home/seal.h"
 
 namespace newel::tests {
 

@@ -19,6 +19,11 @@ constexpr std::int64_t kIssued = 1795597200;
 
 }  // namespace
 
+std::string& inventedLanguage() {
+  static std::string language = "en";
+  return language;
+}
+
 v1::Person inventedPerson() {
   v1::Person person;
   const absl::Status read = parseText(R"(
@@ -33,6 +38,7 @@ v1::Person inventedPerson() {
                                       "person", person);
   EXPECT_TRUE(read.ok()) << read;
   person.set_id(kPersonId);
+  person.set_language(inventedLanguage());
   return person;
 }
 

@@ -14,6 +14,8 @@
 namespace newel::tests {
 
 // An invented person: left transfemoral, two sturdy chairs, rails on both sides.
+// What the invented person speaks; a test may set it before it begins.
+std::string& inventedLanguage();
 v1::Person inventedPerson();
 // Programme `number` of that person: `exercises` with small doses, every day of 2026-11.
 v1::Programme inventedProgramme(std::uint32_t number, const std::vector<std::string>& exercises);
