@@ -24,7 +24,10 @@ bool finished(QKeychain::Job& job) {
     done = true;
     loop.quit();
   });
-  QTimer::singleShot(kLongestMs, &loop, &QEventLoop::quit);
+  QTimer longest;
+  longest.setSingleShot(true);
+  QObject::connect(&longest, &QTimer::timeout, &loop, &QEventLoop::quit);
+  longest.start(kLongestMs);
   job.start();
   if (!done) loop.exec();
   return done;

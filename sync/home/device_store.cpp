@@ -145,7 +145,7 @@ absl::Status DeviceStore::reseal(const std::string& key) {
   if (key.size() != kStoreKeyBytes) return absl::InvalidArgumentError("key: has the wrong length");
   const std::lock_guard lock(m_mutex);
   m_next = std::make_unique<Seal>(key, m_random);
-  const absl::Status done = guarded([&] {
+  absl::Status done = guarded([&] {
     Transaction transaction(*m_database);
     m_database->exec(kResealed);
     transaction.commit();
