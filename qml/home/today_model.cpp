@@ -153,8 +153,8 @@ QString TodayModel::heading() const {
     if (m_all_held) return tr("Your practice is on hold");
     return m_at > 0 ? tr("All done for today") : tr("Nothing to do today");
   }
-  return tr("%n to do", nullptr, static_cast<int>(m_due.size())) + QStringLiteral(", ") +
-         minutesWords(minutesOf(m_total_ms));
+  return tr("%1, %2").arg(tr("%n to do", nullptr, static_cast<int>(m_due.size())),
+                          minutesWords(minutesOf(m_total_ms)));
 }
 
 void TodayModel::findNotices() {
