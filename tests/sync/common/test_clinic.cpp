@@ -8,7 +8,6 @@
 #include "core/time/local_day.h"
 #include "sync/common/record_id.h"
 #include "sync/common/text_codes.h"
-#include "sync/hub/sqlite_hub_store.h"
 #include "tests/core/people/sample_people.h"
 
 namespace newel::test {
@@ -47,7 +46,7 @@ void TestClock::setWall(absl::Time wall) {
 }
 
 TestClinic::TestClinic() {
-  auto store = openSqliteHubStore(storePath());
+  auto store = m_place->open();
   EXPECT_TRUE(store.ok()) << store.status();
   m_store = *std::move(store);
   v1::ClinicCard card;
@@ -66,7 +65,7 @@ TestClinic::~TestClinic() { stopHub(); }
 
 void TestClinic::startHub(int port) {
   if (!m_store) {
-    auto store = openSqliteHubStore(storePath());
+    auto store = m_place->open();
     ASSERT_TRUE(store.ok()) << store.status();
     m_store = *std::move(store);
   }
