@@ -7,6 +7,20 @@ namespace newel {
 using Common = SqlHubTransaction<PgSession>;
 using Kind = StoreNews::Kind;
 
+// The writer's lock lets nobody else of us take any meanwhile, so one look and one note do for a whole batch;
+// a stranger who moves the counter in between is a clash, and everything is run again.
+std::uint64_t PostgresHubTransaction::takeSequence() {
+  if (m_last_taken == 0) {
+    auto rows = m_session.query("SELECT value FROM counter WHERE one = 1");
+    if (rows.next()) m_last_taken = static_cast<std::uint64_t>(rows.number(0));
+  }
+  return ++m_last_taken;
+}
+
+void PostgresHubTransaction::finish() {
+  if (m_last_taken > 0) m_session.run("UPDATE counter SET value = ? WHERE one = 1", m_last_taken);
+}
+
 void PostgresHubTransaction::putSetting(const std::string& name, const std::string& value) {
   Common::putSetting(name, value);
   note(Kind::Desks, "");

@@ -13,10 +13,13 @@ namespace newel {
 
 class PostgresHubTransaction : public SqlHubTransaction<PgSession> {
  public:
-  explicit PostgresHubTransaction(PgSession& session) : SqlHubTransaction(session) {}
+  explicit PostgresHubTransaction(PgSession& session) : SqlHubTransaction(session), m_session(session) {}
 
   const std::set<StoreNews>& news() const { return m_news; }
+  // Writes down how far the sequence went. A body that is kept has to end with this.
+  void finish();
 
+  std::uint64_t takeSequence() override;
   void putSetting(const std::string& name, const std::string& value) override;
   void addToFeed(const std::string& person_id, const v1::Envelope& envelope, bool replace) override;
   void addHoldOrder(const SignedRow& row, std::uint64_t sequence) override;
@@ -30,7 +33,10 @@ class PostgresHubTransaction : public SqlHubTransaction<PgSession> {
 
  private:
   void note(StoreNews::Kind kind, const std::string& id) { m_news.insert({kind, id}); }
+
+  PgSession& m_session;
   std::set<StoreNews> m_news;
+  std::uint64_t m_last_taken = 0;
 };
 
 }  // namespace newel

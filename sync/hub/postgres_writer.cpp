@@ -52,6 +52,7 @@ absl::Status PostgresWriter::run(const WriteBody& body, bool alone) {
     PostgresHubTransaction tables(*m_session);
     verdict = body(tables);
     if (verdict.ok()) {
+      tables.finish();
       if (!alone) m_session->exec("RELEASE SAVEPOINT body");
       m_news.insert(tables.news().begin(), tables.news().end());
     }
