@@ -9,7 +9,7 @@
 #include "sync/hub/audit_trail.h"
 #include "sync/hub/clinic.h"
 #include "sync/hub/hub_schema.h"
-#include "sync/hub/sqlite_hub_transaction.h"
+#include "sync/hub/sql_hub_transaction.h"
 
 namespace newel {
 namespace {
@@ -32,7 +32,7 @@ void copyPages(const std::string& from, const std::string& to) {
 absl::Status checkCopy(Database& copy) {
   const std::string pages = copy.raw().execAndGet("PRAGMA integrity_check(1)").getString();
   if (pages != "ok") return absl::DataLossError("backup: " + pages);
-  SqliteHubTransaction tables(copy);
+  SqlHubTransaction<Database> tables(copy);
   return verifyAudit(tables.auditAfter(0, UINT32_MAX), std::nullopt);
 }
 
@@ -46,7 +46,7 @@ absl::Status markCopy(const std::string& path) {
     absl::Status good = checkCopy(**copy);
     if (!good.ok()) return good;
     Transaction transaction(**copy);
-    SqliteHubTransaction(**copy).putSetting(kBackupMark, "1");
+    SqlHubTransaction<Database>(**copy).putSetting(kBackupMark, "1");
     transaction.commit();
     // One file and no log beside it.
     (*copy)->exec("PRAGMA journal_mode = DELETE");

@@ -113,6 +113,20 @@ absl::StatusOr<int> HomeCalls::listen(const PhoneCaller& caller, const std::shar
   return number;
 }
 
+void HomeCalls::passOnHold(const std::string& order_id) {
+  std::optional<SignedRow> order;
+  const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) {
+    order = transaction.holdOrderById(order_id);
+    return absl::OkStatus();
+  });
+  if (read.ok() && order.has_value()) {
+    m_hub->board->pushHold(order->person_id, signedHold(*order));
+  } else {
+    // Not to be read just now: the phones ask for themselves.
+    m_hub->board->nudgePerson("");
+  }
+}
+
 bool HomeCalls::deviceIsGood(const std::string& device_id) {
   bool good = false;
   const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) {

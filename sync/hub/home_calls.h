@@ -32,6 +32,8 @@ class HomeCalls {
   // Puts the stream on the board, then sends it every hold that stands and a nudge to fetch, so that nothing
   // falls between. Returns the number for NudgeBoard::leave().
   absl::StatusOr<int> listen(const PhoneCaller& caller, const std::shared_ptr<PhoneStream>& stream);
+  // Another hub process gave it: to the open streams of its person.
+  void passOnHold(const std::string& order_id);
   // For streams that are open already.
   bool deviceIsGood(const std::string& device_id);
 

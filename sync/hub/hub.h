@@ -19,8 +19,13 @@ namespace newel {
 // Thread-safe.
 class Hub {
  public:
-  // All pointers outlive the hub. kNotFound: no clinic in the store yet.
+  // All pointers outlive the hub. kNotFound: no clinic in the store yet. From here on the store tells this
+  // hub what other processes commit; the last hub opened on a store is the one that hears it.
   static absl::StatusOr<std::unique_ptr<Hub>> open(HubStore* store, const Clock* clock, Random* random);
+
+  ~Hub();
+  Hub(const Hub&) = delete;
+  Hub& operator=(const Hub&) = delete;
 
   const Clinic& clinic() const { return m_clinic; }
   NudgeBoard& board() { return m_board; }
@@ -39,6 +44,7 @@ class Hub {
 
  private:
   Hub(HubStore* store, const Clock* clock, Random* random, Clinic clinic);
+  void hear(const StoreNews& news);
 
   Clinic m_clinic;
   NudgeBoard m_board;

@@ -14,6 +14,8 @@
 #include "sync/hub/demo_clinic.h"
 #include "sync/hub/hub.h"
 #include "sync/hub/hub_server.h"
+#include "sync/hub/postgres_hub_store.h"
+#include "sync/hub/postgres_session.h"
 #include "sync/hub/sqlite_hub_store.h"
 
 namespace newel {
@@ -23,21 +25,25 @@ namespace fs = std::filesystem;
 
 constexpr char kStoreName[] = "hub.db";
 
-std::string storePath(const std::string& data) { return data + "/" + kStoreName; }
+std::string storePath(const std::string& place) { return place + "/" + kStoreName; }
 
 int failed(const HubMachine& machine, const absl::Status& status) {
   *machine.err << "newel-hub: " << status.message() << "\n";
   return 1;
 }
 
-// `make`: a missing store is made; otherwise it is an error that says what to do.
-absl::StatusOr<std::unique_ptr<HubStore>> openStore(const std::string& data, bool make) {
-  if (!make && !fs::exists(storePath(data))) {
-    return absl::NotFoundError("there is no clinic in " + data + " yet: run newel-hub init first");
+// `make`: a missing store is made; otherwise it is an error that says what to do. In a database that is
+// nobody's yet the missing clinic is found when the hub opens.
+absl::StatusOr<std::unique_ptr<HubStore>> openStore(const std::string& place, bool make) {
+  if (isPostgresAddress(place)) return openPostgresHubStore(place);
+  if (place.find("://") != std::string::npos)
+    return absl::InvalidArgumentError("store: only postgres:// addresses are known");
+  if (!make && !fs::exists(storePath(place))) {
+    return absl::NotFoundError("there is no clinic in " + place + " yet: run newel-hub init first");
   }
-  const absl::Status folder = ensurePrivateFolder(data);
+  const absl::Status folder = ensurePrivateFolder(place);
   if (!folder.ok()) return folder;
-  return openSqliteHubStore(storePath(data));
+  return openSqliteHubStore(storePath(place));
 }
 
 std::vector<std::string> splitHosts(const std::string& text) {
@@ -97,8 +103,8 @@ absl::StatusOr<std::optional<AuditHead>> parseHead(const std::string& text) {
 
 }  // namespace
 
-int initCommand(const HubMachine& machine, const std::string& data, const InitOptions& options) {
-  auto store = openStore(data, /*make=*/true);
+int initCommand(const HubMachine& machine, const std::string& place, const InitOptions& options) {
+  auto store = openStore(place, /*make=*/true);
   if (!store.ok()) return failed(machine, store.status());
   v1::ClinicCard card;
   card.set_name(options.clinic_name);
@@ -108,13 +114,14 @@ int initCommand(const HubMachine& machine, const std::string& data, const InitOp
   const absl::Status made = initClinic(**store, std::move(card), splitHosts(options.hosts), /*demo=*/false,
                                        *machine.clock, *machine.random);
   if (!made.ok()) return failed(machine, made);
-  *machine.out << "The clinic is ready. Add a therapist: newel-hub user add --data " << data
+  *machine.out << "The clinic is ready. Add a therapist: newel-hub user add "
+               << (isPostgresAddress(place) ? std::string("--store ADDRESS") : "--data " + place)
                << " --name NAME\n";
   return 0;
 }
 
-int demoCommand(const HubMachine& machine, const std::string& data) {
-  auto store = openStore(data, /*make=*/true);
+int demoCommand(const HubMachine& machine, const std::string& place) {
+  auto store = openStore(place, /*make=*/true);
   if (!store.ok()) return failed(machine, store.status());
   const absl::Status filled = fillDemoClinic(**store, *machine.clock, *machine.random);
   if (!filled.ok()) return failed(machine, filled);
@@ -123,9 +130,9 @@ int demoCommand(const HubMachine& machine, const std::string& data) {
   return 0;
 }
 
-int serveCommand(const HubMachine& machine, const std::string& data, const ServeOptions& options,
+int serveCommand(const HubMachine& machine, const std::string& place, const ServeOptions& options,
                  const std::function<void()>& wait_for_end) {
-  auto store = openStore(data, /*make=*/false);
+  auto store = openStore(place, /*make=*/false);
   if (!store.ok()) return failed(machine, store.status());
   const auto hub = Hub::open(store->get(), machine.clock, machine.random);
   if (!hub.ok()) return failed(machine, hub.status());
@@ -149,8 +156,8 @@ int serveCommand(const HubMachine& machine, const std::string& data, const Serve
   return 0;
 }
 
-int addUserCommand(const HubMachine& machine, const std::string& data, const UserOptions& options) {
-  auto store = openStore(data, /*make=*/false);
+int addUserCommand(const HubMachine& machine, const std::string& place, const UserOptions& options) {
+  auto store = openStore(place, /*make=*/false);
   if (!store.ok()) return failed(machine, store.status());
   const auto role = roleOf(options.role);
   if (!role.ok()) return failed(machine, role.status());
@@ -163,16 +170,35 @@ int addUserCommand(const HubMachine& machine, const std::string& data, const Use
   return 0;
 }
 
-int backupCommand(const HubMachine& machine, const std::string& data, const std::string& to) {
-  const absl::Status done = backupStore(storePath(data), to);
+int backupCommand(const HubMachine& machine, const std::string& place, const std::string& to) {
+  if (isPostgresAddress(place)) {
+    return failed(machine,
+                  absl::FailedPreconditionError(
+                      "a PostgreSQL database is backed up with pg_dump and restored with pg_restore, "
+                      "also while it is served; afterwards run newel-hub restored on the copy"));
+  }
+  const absl::Status done = backupStore(storePath(place), to);
   if (!done.ok()) return failed(machine, done);
   *machine.out << "Backed up and checked: " << to << "\nTo restore, put it into an empty folder as "
                << kStoreName << " and serve that folder.\n";
   return 0;
 }
 
-int fingerprintCommand(const HubMachine& machine, const std::string& data) {
-  auto store = openStore(data, /*make=*/false);
+int restoredCommand(const HubMachine& machine, const std::string& place) {
+  auto store = openStore(place, /*make=*/false);
+  if (!store.ok()) return failed(machine, store.status());
+  const absl::Status marked = (*store)->write([&](HubTransaction& transaction) -> absl::Status {
+    if (transaction.setting("card").empty()) return absl::NotFoundError("there is no clinic here");
+    transaction.putSetting(kBackupMark, "1");
+    return absl::OkStatus();
+  });
+  if (!marked.ok()) return failed(machine, marked);
+  *machine.out << "Marked as restored. Start the hubs anew: phones then offer everything again.\n";
+  return 0;
+}
+
+int fingerprintCommand(const HubMachine& machine, const std::string& place) {
+  auto store = openStore(place, /*make=*/false);
   if (!store.ok()) return failed(machine, store.status());
   const auto clinic = loadClinic(**store, *machine.clock, *machine.random);
   if (!clinic.ok()) return failed(machine, clinic.status());
@@ -180,8 +206,8 @@ int fingerprintCommand(const HubMachine& machine, const std::string& data) {
   return 0;
 }
 
-int verifyAuditCommand(const HubMachine& machine, const std::string& data, const std::string& head) {
-  auto store = openStore(data, /*make=*/false);
+int verifyAuditCommand(const HubMachine& machine, const std::string& place, const std::string& head) {
+  auto store = openStore(place, /*make=*/false);
   if (!store.ok()) return failed(machine, store.status());
   const auto expected = parseHead(head);
   if (!expected.ok()) return failed(machine, expected.status());
@@ -193,8 +219,8 @@ int verifyAuditCommand(const HubMachine& machine, const std::string& data, const
   return 0;
 }
 
-int auditHeadCommand(const HubMachine& machine, const std::string& data) {
-  auto store = openStore(data, /*make=*/false);
+int auditHeadCommand(const HubMachine& machine, const std::string& place) {
+  auto store = openStore(place, /*make=*/false);
   if (!store.ok()) return failed(machine, store.status());
   std::optional<AuditRow> last;
   const absl::Status read = (*store)->read([&](HubTransaction& transaction) {

@@ -39,17 +39,20 @@ struct UserOptions {
   std::string password;
 };
 
-// `data` is the hub's folder, made (0700) when missing. Each returns 0, or 1 with one line on `err`.
-int initCommand(const HubMachine& machine, const std::string& data, const InitOptions& options);
-int demoCommand(const HubMachine& machine, const std::string& data);
+// `place` is the hub's folder, made (0700) when missing, or a PostgreSQL address (postgres://...), which no
+// message repeats. Each returns 0, or 1 with one line on `err`.
+int initCommand(const HubMachine& machine, const std::string& place, const InitOptions& options);
+int demoCommand(const HubMachine& machine, const std::string& place);
 // Serves until `wait_for_end` returns.
-int serveCommand(const HubMachine& machine, const std::string& data, const ServeOptions& options,
+int serveCommand(const HubMachine& machine, const std::string& place, const ServeOptions& options,
                  const std::function<void()>& wait_for_end);
-int addUserCommand(const HubMachine& machine, const std::string& data, const UserOptions& options);
-int backupCommand(const HubMachine& machine, const std::string& data, const std::string& to);
-int fingerprintCommand(const HubMachine& machine, const std::string& data);
+int addUserCommand(const HubMachine& machine, const std::string& place, const UserOptions& options);
+int backupCommand(const HubMachine& machine, const std::string& place, const std::string& to);
+// After a PostgreSQL copy was put back: the next start is a new generation (clinic.h).
+int restoredCommand(const HubMachine& machine, const std::string& place);
+int fingerprintCommand(const HubMachine& machine, const std::string& place);
 // `head`: as an earlier auditHeadCommand printed it, or empty.
-int verifyAuditCommand(const HubMachine& machine, const std::string& data, const std::string& head);
-int auditHeadCommand(const HubMachine& machine, const std::string& data);
+int verifyAuditCommand(const HubMachine& machine, const std::string& place, const std::string& head);
+int auditHeadCommand(const HubMachine& machine, const std::string& place);
 
 }  // namespace newel

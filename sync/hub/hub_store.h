@@ -1,5 +1,6 @@
-// Where the hub keeps everything, as an interface: SQLite is behind it (sqlite_hub_store.h), another engine
-// may be. No rule lives here, and no SQL anywhere else in the hub.
+// Where the hub keeps everything, as an interface: SQLite is behind it (sqlite_hub_store.h) or PostgreSQL
+// (postgres_hub_store.h), and both keep the same promises. No rule lives here, and no SQL anywhere else in
+// the hub.
 #pragma once
 
 #include <absl/status/status.h>
@@ -10,6 +11,7 @@
 #include <vector>
 
 #include "sync/hub/hub_rows.h"
+#include "sync/hub/store_news.h"
 
 namespace newel {
 
@@ -110,9 +112,19 @@ class HubStore {
   virtual ~HubStore() = default;
   // Committed, and on the disk, when `body` returned OK and so does this; nothing changed otherwise.
   // kResourceExhausted disk full, kUnavailable busy: try again. kDataLoss, kInternal: a person has to look.
+  // A database on another machine may have kept it although the answer was lost (kUnavailable): what is sent
+  // again has to be known by its id.
+  // `body` may run on another thread, beside those of other callers, and again from its beginning after a
+  // clash: it waits for nothing that its caller holds, and sets what it hands out rather than adding to it.
   virtual absl::Status write(const std::function<absl::Status(HubTransaction&)>& body) = 0;
   // One consistent view.
   virtual absl::Status read(const std::function<absl::Status(HubTransaction&)>& body) = 0;
+  // Tells `heard`, from a thread of the store, what other processes on the same database committed; a store
+  // that has no others never calls it. An empty function ends it, after the last call has returned.
+  virtual absl::Status watch(std::function<void(const StoreNews&)> heard) {
+    static_cast<void>(heard);
+    return absl::OkStatus();
+  }
 };
 
 }  // namespace newel

@@ -98,6 +98,7 @@ absl::StatusOr<v1::OfferReply> Intake::offer(const PhoneCaller& caller, const v1
 absl::Status Intake::takeAll(const PhoneCaller& caller, const std::vector<const v1::Envelope*>& records,
                              std::vector<v1::OutcomeOf>& outcomes) {
   return m_hub->store->write([&](HubTransaction& transaction) {
+    outcomes.clear();
     for (const v1::Envelope* envelope : records) outcomes.push_back(take(transaction, caller, *envelope));
     return absl::OkStatus();
   });

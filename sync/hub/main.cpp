@@ -35,6 +35,7 @@ std::string readPassword() {
 
 struct Options {
   std::string data;
+  std::string store;
   newel::InitOptions init;
   newel::ServeOptions serve;
   newel::UserOptions user;
@@ -44,7 +45,12 @@ struct Options {
 
 CLI::App* command(CLI::App& parent, const std::string& name, const std::string& what, Options& options) {
   CLI::App* made = parent.add_subcommand(name, what);
-  made->add_option("--data", options.data, "The hub's own folder")->required();
+  // From the environment too, because a command line can be seen by everybody on the machine.
+  CLI::Option_group* place = made->add_option_group("place", "Where everything is kept");
+  place->add_option("--data", options.data, "The hub's own folder, with SQLite in it");
+  place->add_option("--store", options.store, "A PostgreSQL database instead: postgres://user@host/database")
+      ->envname("NEWEL_STORE");
+  place->require_option(1);
   return made;
 }
 
@@ -84,6 +90,8 @@ int main(int argc, char** argv) {
   CLI::App* backup =
       command(app, "backup", "Copy the store, also while it is served, and check the copy", options);
   backup->add_option("--to", options.backup_to, "A new file")->required();
+  CLI::App* restored =
+      command(app, "restored", "Say that a database was put back from a copy, before it is served", options);
   CLI::App* fingerprint = command(app, "fingerprint", "The certificate's SHA-256, for desks", options);
   CLI::App* audit = app.add_subcommand("audit", "The audit trail")->require_subcommand(1);
   CLI::App* head =
@@ -95,14 +103,16 @@ int main(int argc, char** argv) {
   const auto machine_clock = newel::platform::makeSystemClock();
   newel::platform::OffsetClock clock(*machine_clock, newel::platform::wallOffsetAskedFor());
   newel::RealRandom random;
+  const std::string& place = options.data.empty() ? options.store : options.data;
   const newel::HubMachine machine{&clock, &random, &std::cout, &std::cerr};
-  if (init->parsed()) return newel::initCommand(machine, options.data, options.init);
-  if (serve->parsed()) return newel::serveCommand(machine, options.data, options.serve, waitForEnd);
-  if (demo->parsed()) return newel::demoCommand(machine, options.data);
-  if (backup->parsed()) return newel::backupCommand(machine, options.data, options.backup_to);
-  if (fingerprint->parsed()) return newel::fingerprintCommand(machine, options.data);
-  if (head->parsed()) return newel::auditHeadCommand(machine, options.data);
-  if (verify->parsed()) return newel::verifyAuditCommand(machine, options.data, options.audit_head);
+  if (init->parsed()) return newel::initCommand(machine, place, options.init);
+  if (serve->parsed()) return newel::serveCommand(machine, place, options.serve, waitForEnd);
+  if (demo->parsed()) return newel::demoCommand(machine, place);
+  if (backup->parsed()) return newel::backupCommand(machine, place, options.backup_to);
+  if (restored->parsed()) return newel::restoredCommand(machine, place);
+  if (fingerprint->parsed()) return newel::fingerprintCommand(machine, place);
+  if (head->parsed()) return newel::auditHeadCommand(machine, place);
+  if (verify->parsed()) return newel::verifyAuditCommand(machine, place, options.audit_head);
   options.user.password = readPassword();
-  return newel::addUserCommand(machine, options.data, options.user);
+  return newel::addUserCommand(machine, place, options.user);
 }

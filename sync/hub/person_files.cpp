@@ -171,6 +171,7 @@ absl::StatusOr<v1::ListMessagesReply> PersonFiles::messages(const v1::ListMessag
   int marked = 0;
   const auto list = [&](HubTransaction& transaction) -> absl::Status {
     if (!transaction.person(request.person_id()).has_value()) return nobody();
+    reply.clear_messages();
     for (const auto& row : transaction.messages(request.person_id())) {
       if (!reply.add_messages()->ParseFromString(row.content)) return unreadable("message");
     }

@@ -1,13 +1,17 @@
 #include "sync/hub/sqlite_hub_store.h"
 
+#include <sqlite3.h>
+
 #include <condition_variable>
 #include <mutex>
+#include <optional>
 #include <utility>
 #include <vector>
 
 #include "sync/common/database.h"
+#include "sync/hub/group_commit.h"
 #include "sync/hub/hub_schema.h"
-#include "sync/hub/sqlite_hub_transaction.h"
+#include "sync/hub/sql_hub_transaction.h"
 
 namespace newel {
 namespace {
@@ -16,27 +20,76 @@ namespace {
 // source.
 constexpr int kReaders = 4;
 
+class SqliteWriter : public CommitEngine {
+ public:
+  explicit SqliteWriter(std::unique_ptr<Database> database) : m_database(std::move(database)) {}
+
+  absl::Status begin() override {
+    return guarded([&] { m_transaction.emplace(*m_database); });
+  }
+
+  absl::Status run(const WriteBody& body, bool alone) override {
+    absl::Status verdict;
+    try {
+      verdict = guarded([&]() -> absl::Status {
+        if (!alone) m_database->run("SAVEPOINT body");
+        SqlHubTransaction<Database> tables(*m_database);
+        absl::Status status = body(tables);
+        if (status.ok() && !alone) m_database->run("RELEASE body");
+        return status;
+      });
+    } catch (...) {
+      if (!alone) takeBack();
+      throw;
+    }
+    if (!verdict.ok() && !alone) takeBack();
+    return verdict;
+  }
+
+  // SQLite ends the transaction by itself after some errors, a full disk for one.
+  bool isLost() override { return m_lost || sqlite3_get_autocommit(m_database->raw().getHandle()) != 0; }
+
+  absl::Status commit() override {
+    return guarded([&] {
+      m_transaction->commit();
+      m_transaction.reset();
+    });
+  }
+
+  void rollBack() override {
+    m_transaction.reset();
+    m_lost = false;
+  }
+
+ private:
+  void takeBack() {
+    if (isLost()) return;
+    const absl::Status taken = guarded([&] {
+      m_database->run("ROLLBACK TO body");
+      m_database->run("RELEASE body");
+    });
+    m_lost = !taken.ok();
+  }
+
+  std::unique_ptr<Database> m_database;
+  std::optional<Transaction> m_transaction;
+  bool m_lost = false;
+};
+
 class SqliteHubStore : public HubStore {
  public:
   SqliteHubStore(std::unique_ptr<Database> writer, std::vector<std::unique_ptr<Database>> readers)
-      : m_writer(std::move(writer)), m_readers(std::move(readers)) {}
+      : m_writer(std::move(writer)), m_group(&m_writer), m_readers(std::move(readers)) {}
 
   absl::Status write(const std::function<absl::Status(HubTransaction&)>& body) override {
-    const std::lock_guard lock(m_write_mutex);
-    return guarded([&]() -> absl::Status {
-      Transaction transaction(*m_writer);
-      SqliteHubTransaction tables(*m_writer);
-      absl::Status status = body(tables);
-      if (status.ok()) transaction.commit();
-      return status;
-    });
+    return m_group.write(body);
   }
 
   absl::Status read(const std::function<absl::Status(HubTransaction&)>& body) override {
     std::unique_ptr<Database> reader = takeReader();
     absl::Status status = guarded([&]() -> absl::Status {
       SQLite::Transaction view(reader->raw());  // deferred: a view, no lock; rolled back at the end
-      SqliteHubTransaction tables(*reader);
+      SqlHubTransaction<Database> tables(*reader);
       return body(tables);
     });
     giveBack(std::move(reader));
@@ -59,8 +112,8 @@ class SqliteHubStore : public HubStore {
     m_reader_free.notify_one();
   }
 
-  std::mutex m_write_mutex;
-  std::unique_ptr<Database> m_writer;
+  SqliteWriter m_writer;
+  GroupCommit m_group;
   std::mutex m_read_mutex;
   std::condition_variable m_reader_free;
   std::vector<std::unique_ptr<Database>> m_readers;

@@ -1,5 +1,5 @@
 // The hub's store in one SQLite file: one writer, several readers, every commit on the disk before write()
-// returns.
+// returns. Writers that wait share one commit (group_commit.h).
 #pragma once
 
 #include <absl/status/statusor.h>

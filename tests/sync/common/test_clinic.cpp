@@ -10,7 +10,6 @@
 #include "sync/common/text_codes.h"
 #include "sync/home/device_store.h"
 #include "sync/home/seal.h"
-#include "sync/hub/sqlite_hub_store.h"
 #include "tests/core/people/sample_people.h"
 
 namespace newel::test {
@@ -49,7 +48,7 @@ void TestClock::setWall(absl::Time wall) {
 }
 
 TestClinic::TestClinic() {
-  auto store = openSqliteHubStore(storePath());
+  auto store = m_place->open();
   EXPECT_TRUE(store.ok()) << store.status();
   m_store = *std::move(store);
   v1::ClinicCard card;
@@ -68,7 +67,7 @@ TestClinic::~TestClinic() { stopHub(); }
 
 void TestClinic::startHub(int port) {
   if (!m_store) {
-    auto store = openSqliteHubStore(storePath());
+    auto store = m_place->open();
     ASSERT_TRUE(store.ok()) << store.status();
     m_store = *std::move(store);
   }

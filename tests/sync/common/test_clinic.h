@@ -1,5 +1,5 @@
-// A real hub for tests: TLS on loopback, SQLite in a folder of its own, a therapist who is signed in, and a
-// clock that the test moves.
+// A real hub for tests: TLS on loopback, a store of its own (SQLite, or what test_store.h was told), a
+// therapist who is signed in, and a clock that the test moves.
 #pragma once
 
 #include <filesystem>
@@ -13,6 +13,7 @@
 #include "sync/home/home_engine.h"
 #include "sync/hub/hub.h"
 #include "sync/hub/hub_server.h"
+#include "tests/sync/common/test_store.h"
 
 namespace newel::test {
 
@@ -70,7 +71,7 @@ class TestClinic {
   std::unique_ptr<HomeEngine> pairedPhone(const std::string& name, const std::string& person_id);
 
   std::string address() const;
-  std::string storePath() const { return m_folder.path("hub.db"); }
+  std::string storePath() const { return m_folder.path("hub.db"); }  // with SQLite
   std::vector<std::string> auditActions();
 
   TempFolder& folder() { return m_folder; }
@@ -79,11 +80,13 @@ class TestClinic {
   DeskClient& desk() { return *m_desk; }
   Hub& hub() { return *m_hub; }
   HubStore& store() { return *m_store; }
+  TestStore& place() { return *m_place; }
 
  private:
   TempFolder m_folder;
   TestClock m_clock;
   RealRandom m_random;
+  std::unique_ptr<TestStore> m_place = testStoreMaker()(m_folder.path());
   std::unique_ptr<HubStore> m_store;
   std::unique_ptr<Hub> m_hub;
   std::unique_ptr<HubServer> m_server;

@@ -1,14 +1,17 @@
 // The tables of who may come in: devices, invitations, accounts, sessions; and the audit trail.
 #include <utility>
 
-#include "sync/hub/sqlite_hub_transaction.h"
+#include "sync/common/database.h"
+#include "sync/hub/postgres_session.h"
+#include "sync/hub/sql_hub_transaction.h"
 
 namespace newel {
 namespace {
 
 std::int64_t micros(absl::Time time) { return absl::ToUnixMicros(time); }
 
-std::vector<DeviceRow> deviceRows(Rows rows) {
+template <typename Found>
+std::vector<DeviceRow> deviceRows(Found rows) {
   std::vector<DeviceRow> list;
   while (rows.next()) {
     DeviceRow row;
@@ -29,7 +32,8 @@ std::optional<DeviceRow> firstOf(std::vector<DeviceRow> rows) {
   return std::move(rows.front());
 }
 
-std::vector<InvitationRow> invitationRows(Rows rows) {
+template <typename Found>
+std::vector<InvitationRow> invitationRows(Found rows) {
   std::vector<InvitationRow> list;
   while (rows.next()) {
     list.push_back({rows.text(0), rows.text(1), rows.text(2), rows.text(3),
@@ -38,7 +42,8 @@ std::vector<InvitationRow> invitationRows(Rows rows) {
   return list;
 }
 
-std::optional<AccountRow> accountRow(Rows rows) {
+template <typename Found>
+std::optional<AccountRow> accountRow(Found rows) {
   if (!rows.next()) return std::nullopt;
   return AccountRow{rows.text(0), rows.text(1), rows.text(2), static_cast<v1::Role>(rows.number(3)),
                     rows.text(4)};
@@ -46,7 +51,8 @@ std::optional<AccountRow> accountRow(Rows rows) {
 
 }  // namespace
 
-void SqliteHubTransaction::addDevice(const DeviceRow& row) {
+template <typename Session>
+void SqlHubTransaction<Session>::addDevice(const DeviceRow& row) {
   m_db.run(
       "INSERT INTO device (id, person_id, name, app_version, token_sha256, paired_at, last_contact) "
       "VALUES (?, ?, ?, ?, ?, ?, ?)",
@@ -54,39 +60,45 @@ void SqliteHubTransaction::addDevice(const DeviceRow& row) {
       micros(row.last_contact.value_or(row.paired_at)));
 }
 
-std::optional<DeviceRow> SqliteHubTransaction::deviceByToken(const std::string& token_sha256) {
+template <typename Session>
+std::optional<DeviceRow> SqlHubTransaction<Session>::deviceByToken(const std::string& token_sha256) {
   return firstOf(deviceRows(
       m_db.query("SELECT id, person_id, name, app_version, paired_at, last_contact, revoked FROM device "
                  "WHERE token_sha256 = ?",
                  Blob{token_sha256})));
 }
 
-std::optional<DeviceRow> SqliteHubTransaction::device(const std::string& id) {
+template <typename Session>
+std::optional<DeviceRow> SqlHubTransaction<Session>::device(const std::string& id) {
   return firstOf(deviceRows(m_db.query(
       "SELECT id, person_id, name, app_version, paired_at, last_contact, revoked FROM device WHERE id = ?",
       id)));
 }
 
-std::vector<DeviceRow> SqliteHubTransaction::devices(const std::string& person_id) {
+template <typename Session>
+std::vector<DeviceRow> SqlHubTransaction<Session>::devices(const std::string& person_id) {
   return deviceRows(
       m_db.query("SELECT id, person_id, name, app_version, paired_at, last_contact, revoked FROM device "
                  "WHERE person_id = ? ORDER BY paired_at, id",
                  person_id));
 }
 
-void SqliteHubTransaction::noteContact(const std::string& device_id, absl::Time at,
-                                       const std::string& app_version) {
+template <typename Session>
+void SqlHubTransaction<Session>::noteContact(const std::string& device_id, absl::Time at,
+                                             const std::string& app_version) {
   m_db.run(
       "UPDATE device SET last_contact = ?2, app_version = CASE WHEN ?3 = '' THEN app_version ELSE ?3 END "
       "WHERE id = ?1",
       device_id, micros(at), app_version);
 }
 
-void SqliteHubTransaction::revokeDevice(const std::string& id) {
+template <typename Session>
+void SqlHubTransaction<Session>::revokeDevice(const std::string& id) {
   m_db.run("UPDATE device SET revoked = 1 WHERE id = ?", id);
 }
 
-void SqliteHubTransaction::addInvitation(const InvitationRow& row) {
+template <typename Session>
+void SqlHubTransaction<Session>::addInvitation(const InvitationRow& row) {
   m_db.run("DELETE FROM invitation WHERE person_id = ?", row.person_id);
   m_db.run(
       "INSERT INTO invitation (id, person_id, typed_hash, qr_sha256, expires_at, tries_left) "
@@ -94,7 +106,8 @@ void SqliteHubTransaction::addInvitation(const InvitationRow& row) {
       row.id, row.person_id, row.typed_hash, Blob{row.qr_sha256}, micros(row.expires_at), row.tries_left);
 }
 
-std::vector<InvitationRow> SqliteHubTransaction::takeTries(absl::Time now) {
+template <typename Session>
+std::vector<InvitationRow> SqlHubTransaction<Session>::takeTries(absl::Time now) {
   auto open = invitationRows(
       m_db.query("SELECT id, person_id, typed_hash, qr_sha256, expires_at, tries_left FROM invitation "
                  "WHERE expires_at > ? AND tries_left > 0 ORDER BY id",
@@ -104,14 +117,16 @@ std::vector<InvitationRow> SqliteHubTransaction::takeTries(absl::Time now) {
   return open;
 }
 
-void SqliteHubTransaction::giveBackTries(const std::vector<InvitationRow>& rows) {
+template <typename Session>
+void SqlHubTransaction<Session>::giveBackTries(const std::vector<InvitationRow>& rows) {
   for (const auto& row : rows) {
     m_db.run("UPDATE invitation SET tries_left = tries_left + 1 WHERE id = ?", row.id);
   }
 }
 
-std::optional<InvitationRow> SqliteHubTransaction::invitationByQr(const std::string& qr_sha256,
-                                                                  absl::Time now) {
+template <typename Session>
+std::optional<InvitationRow> SqlHubTransaction<Session>::invitationByQr(const std::string& qr_sha256,
+                                                                        absl::Time now) {
   auto rows = invitationRows(
       m_db.query("SELECT id, person_id, typed_hash, qr_sha256, expires_at, tries_left FROM invitation "
                  "WHERE qr_sha256 = ? AND expires_at > ?",
@@ -120,65 +135,81 @@ std::optional<InvitationRow> SqliteHubTransaction::invitationByQr(const std::str
   return std::move(rows.front());
 }
 
-bool SqliteHubTransaction::spendInvitation(const std::string& id, absl::Time now) {
+template <typename Session>
+bool SqlHubTransaction<Session>::spendInvitation(const std::string& id, absl::Time now) {
   return m_db.run("DELETE FROM invitation WHERE id = ? AND expires_at > ?", id, micros(now)) == 1;
 }
 
-void SqliteHubTransaction::dropInvitations(absl::Time expired_by) {
+template <typename Session>
+void SqlHubTransaction<Session>::dropInvitations(absl::Time expired_by) {
   m_db.run("DELETE FROM invitation WHERE expires_at <= ?", micros(expired_by));
 }
 
-std::optional<AccountRow> SqliteHubTransaction::accountByName(const std::string& user_name) {
+template <typename Session>
+std::optional<AccountRow> SqlHubTransaction<Session>::accountByName(const std::string& user_name) {
   return accountRow(m_db.query(
       "SELECT id, user_name, display_name, role, password_hash FROM account WHERE user_name = ?", user_name));
 }
 
-std::optional<AccountRow> SqliteHubTransaction::account(const std::string& id) {
+template <typename Session>
+std::optional<AccountRow> SqlHubTransaction<Session>::account(const std::string& id) {
   return accountRow(
       m_db.query("SELECT id, user_name, display_name, role, password_hash FROM account WHERE id = ?", id));
 }
 
-void SqliteHubTransaction::addAccount(const AccountRow& row) {
+template <typename Session>
+void SqlHubTransaction<Session>::addAccount(const AccountRow& row) {
   m_db.run("INSERT INTO account (id, user_name, display_name, role, password_hash) VALUES (?, ?, ?, ?, ?)",
            row.id, row.user_name, row.display_name, static_cast<int>(row.role), row.password_hash);
 }
 
-void SqliteHubTransaction::addSession(const std::string& token_sha256, const SessionRow& row) {
+template <typename Session>
+void SqlHubTransaction<Session>::addSession(const std::string& token_sha256, const SessionRow& row) {
   m_db.run("INSERT INTO session (token_sha256, account_id, ends_at) VALUES (?, ?, ?)", Blob{token_sha256},
            row.account_id, micros(row.ends_at));
 }
 
-std::optional<SessionRow> SqliteHubTransaction::session(const std::string& token_sha256) {
-  Rows rows =
+template <typename Session>
+std::optional<SessionRow> SqlHubTransaction<Session>::session(const std::string& token_sha256) {
+  auto rows =
       m_db.query("SELECT account_id, ends_at FROM session WHERE token_sha256 = ?", Blob{token_sha256});
   if (!rows.next()) return std::nullopt;
   return SessionRow{rows.text(0), absl::FromUnixMicros(rows.number(1))};
 }
 
-void SqliteHubTransaction::endSession(const std::string& token_sha256) {
+template <typename Session>
+void SqlHubTransaction<Session>::endSession(const std::string& token_sha256) {
   m_db.run("DELETE FROM session WHERE token_sha256 = ?", Blob{token_sha256});
 }
 
-void SqliteHubTransaction::dropSessions(absl::Time ended_by) {
+template <typename Session>
+void SqlHubTransaction<Session>::dropSessions(absl::Time ended_by) {
   m_db.run("DELETE FROM session WHERE ends_at <= ?", micros(ended_by));
 }
 
-std::optional<AuditRow> SqliteHubTransaction::lastAudit() {
-  Rows rows = m_db.query("SELECT n, entry, hash FROM audit ORDER BY n DESC LIMIT 1");
+template <typename Session>
+std::optional<AuditRow> SqlHubTransaction<Session>::lastAudit() {
+  auto rows = m_db.query("SELECT n, entry, hash FROM audit ORDER BY n DESC LIMIT 1");
   if (!rows.next()) return std::nullopt;
   return AuditRow{static_cast<std::uint64_t>(rows.number(0)), rows.text(1), rows.text(2)};
 }
 
-void SqliteHubTransaction::addAudit(const AuditRow& row) {
+template <typename Session>
+void SqlHubTransaction<Session>::addAudit(const AuditRow& row) {
   m_db.run("INSERT INTO audit (n, entry, hash) VALUES (?, ?, ?)", row.n, row.entry, Blob{row.hash});
 }
 
-std::vector<AuditRow> SqliteHubTransaction::auditAfter(std::uint64_t n, std::uint32_t limit) {
+template <typename Session>
+std::vector<AuditRow> SqlHubTransaction<Session>::auditAfter(std::uint64_t n, std::uint32_t limit) {
   std::vector<AuditRow> list;
-  Rows rows = m_db.query("SELECT n, entry, hash FROM audit WHERE n > ? ORDER BY n LIMIT ?", n, limit);
+  auto rows = m_db.query("SELECT n, entry, hash FROM audit WHERE n > ? ORDER BY n LIMIT ?", n, limit);
   while (rows.next())
     list.push_back({static_cast<std::uint64_t>(rows.number(0)), rows.text(1), rows.text(2)});
   return list;
 }
+
+// The members of this file, for both engines.
+template class SqlHubTransaction<Database>;
+template class SqlHubTransaction<PgSession>;
 
 }  // namespace newel

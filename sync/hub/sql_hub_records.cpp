@@ -3,7 +3,9 @@
 #include <utility>
 
 #include "core/time/local_day.h"
-#include "sync/hub/sqlite_hub_transaction.h"
+#include "sync/common/database.h"
+#include "sync/hub/postgres_session.h"
+#include "sync/hub/sql_hub_transaction.h"
 
 namespace newel {
 namespace {
@@ -12,12 +14,14 @@ constexpr int kOfProgramme = 1;  // message.proto: ReceiptOf
 constexpr int kOfHoldOrder = 2;
 constexpr int kSeen = 2;  // message.proto: ReceiptState
 
-std::optional<VersionedRow> versioned(Rows rows) {
+template <typename Found>
+std::optional<VersionedRow> versioned(Found rows) {
   if (!rows.next()) return std::nullopt;
   return VersionedRow{static_cast<std::uint64_t>(rows.number(0)), rows.text(1)};
 }
 
-std::vector<v1::Envelope> envelopes(Rows rows) {
+template <typename Found>
+std::vector<v1::Envelope> envelopes(Found rows) {
   std::vector<v1::Envelope> list;
   while (rows.next()) {
     v1::Envelope envelope;
@@ -34,7 +38,8 @@ std::vector<v1::Envelope> envelopes(Rows rows) {
 }
 
 // The columns of a signed row, the last one end_day or lifts_id.
-std::vector<SignedRow> signedRows(Rows rows, std::string SignedRow::*last) {
+template <typename Found>
+std::vector<SignedRow> signedRows(Found rows, std::string SignedRow::*last) {
   std::vector<SignedRow> list;
   while (rows.next()) {
     SignedRow row;
@@ -55,7 +60,8 @@ std::optional<SignedRow> firstOf(std::vector<SignedRow> rows) {
   return std::move(rows.front());
 }
 
-std::vector<MessageRow> messageRows(Rows rows) {
+template <typename Found>
+std::vector<MessageRow> messageRows(Found rows) {
   std::vector<MessageRow> list;
   while (rows.next()) {
     list.push_back({rows.text(0), rows.text(1), rows.number(2) != 0, rows.text(3), rows.text(4)});
@@ -63,7 +69,8 @@ std::vector<MessageRow> messageRows(Rows rows) {
   return list;
 }
 
-std::vector<ReceiptRow> receiptRows(Rows rows) {
+template <typename Found>
+std::vector<ReceiptRow> receiptRows(Found rows) {
   std::vector<ReceiptRow> list;
   while (rows.next()) {
     list.push_back({rows.text(0), rows.text(1), static_cast<int>(rows.number(2)), rows.text(3),
@@ -73,96 +80,112 @@ std::vector<ReceiptRow> receiptRows(Rows rows) {
   return list;
 }
 
-std::optional<absl::Time> timeAt(const Rows& rows, int column) {
+template <typename Found>
+std::optional<absl::Time> timeAt(const Found& rows, int column) {
   if (rows.isNull(column)) return std::nullopt;
   return absl::FromUnixMicros(rows.number(column));
 }
 
 }  // namespace
 
-std::string SqliteHubTransaction::setting(const std::string& name) {
-  Rows rows = m_db.query("SELECT value FROM setting WHERE name = ?", name);
+template <typename Session>
+std::string SqlHubTransaction<Session>::setting(const std::string& name) {
+  auto rows = m_db.query("SELECT value FROM setting WHERE name = ?", name);
   return rows.next() ? rows.text(0) : "";
 }
 
-void SqliteHubTransaction::putSetting(const std::string& name, const std::string& value) {
-  m_db.run("INSERT INTO setting (name, value) VALUES (?, ?) ON CONFLICT DO UPDATE SET value = excluded.value",
-           name, Blob{value});
+template <typename Session>
+void SqlHubTransaction<Session>::putSetting(const std::string& name, const std::string& value) {
+  m_db.run(
+      "INSERT INTO setting (name, value) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET value = "
+      "excluded.value",
+      name, Blob{value});
 }
 
-std::optional<VersionedRow> SqliteHubTransaction::person(const std::string& id) {
+template <typename Session>
+std::optional<VersionedRow> SqlHubTransaction<Session>::person(const std::string& id) {
   return versioned(m_db.query("SELECT revision, content FROM person WHERE id = ?", id));
 }
 
-void SqliteHubTransaction::putPerson(const std::string& id, const VersionedRow& row) {
+template <typename Session>
+void SqlHubTransaction<Session>::putPerson(const std::string& id, const VersionedRow& row) {
   m_db.run(
       "INSERT INTO person (id, revision, content) VALUES (?, ?, ?) "
       "ON CONFLICT (id) DO UPDATE SET revision = excluded.revision, content = excluded.content",
       id, row.revision, Blob{row.content});
 }
 
-std::vector<std::string> SqliteHubTransaction::personIdsAfter(const std::string& id, std::uint32_t limit) {
+template <typename Session>
+std::vector<std::string> SqlHubTransaction<Session>::personIdsAfter(const std::string& id,
+                                                                    std::uint32_t limit) {
   std::vector<std::string> ids;
-  Rows rows = m_db.query("SELECT id FROM person WHERE id > ? ORDER BY id LIMIT ?", id, limit);
+  auto rows = m_db.query("SELECT id FROM person WHERE id > ? ORDER BY id LIMIT ?", id, limit);
   while (rows.next()) ids.push_back(rows.text(0));
   return ids;
 }
 
-std::optional<VersionedRow> SqliteHubTransaction::identity(const std::string& person_id) {
+template <typename Session>
+std::optional<VersionedRow> SqlHubTransaction<Session>::identity(const std::string& person_id) {
   return versioned(m_db.query("SELECT revision, content FROM identity WHERE person_id = ?", person_id));
 }
 
-void SqliteHubTransaction::putIdentity(const std::string& person_id, const VersionedRow& row) {
+template <typename Session>
+void SqlHubTransaction<Session>::putIdentity(const std::string& person_id, const VersionedRow& row) {
   m_db.run(
       "INSERT INTO identity (person_id, revision, content) VALUES (?, ?, ?) "
       "ON CONFLICT (person_id) DO UPDATE SET revision = excluded.revision, content = excluded.content",
       person_id, row.revision, Blob{row.content});
 }
 
-CaseFacts SqliteHubTransaction::caseFacts(const std::string& person_id) {
+template <typename Session>
+CaseFacts SqlHubTransaction<Session>::caseFacts(const std::string& person_id) {
   CaseFacts facts;
   addProgrammeFacts(person_id, facts);
   addHoldFacts(person_id, facts);
   addContactFacts(person_id, facts);
   // Later by the hub's own sequence: no clock decides whether a red flag has been answered.
-  Rows red = m_db.query(
-      "SELECT 1 FROM practice WHERE person_id = ?1 AND red_flag = 1 AND sequence > MAX("
-      "COALESCE((SELECT MAX(sequence) FROM programme WHERE person_id = ?1), 0), "
-      "COALESCE((SELECT MAX(sequence) FROM hold_order WHERE person_id = ?1), 0), "
-      "COALESCE((SELECT MAX(sequence) FROM message WHERE person_id = ?1 AND from_person = 0), 0)) LIMIT 1",
+  auto red = m_db.query(
+      "SELECT 1 FROM practice WHERE person_id = ?1 AND red_flag = 1 "
+      "AND sequence > COALESCE((SELECT MAX(sequence) FROM programme WHERE person_id = ?1), 0) "
+      "AND sequence > COALESCE((SELECT MAX(sequence) FROM hold_order WHERE person_id = ?1), 0) "
+      "AND sequence > COALESCE((SELECT MAX(sequence) FROM message WHERE person_id = ?1 AND from_person = 0), "
+      "0) LIMIT 1",
       person_id);
   facts.red_flag_open = red.next();
   return facts;
 }
 
-void SqliteHubTransaction::addProgrammeFacts(const std::string& person_id, CaseFacts& facts) {
-  Rows latest =
+template <typename Session>
+void SqlHubTransaction<Session>::addProgrammeFacts(const std::string& person_id, CaseFacts& facts) {
+  auto latest =
       m_db.query("SELECT number, end_day, id FROM programme WHERE person_id = ? ORDER BY number DESC LIMIT 1",
                  person_id);
   if (!latest.next()) return;
   facts.programme_number = static_cast<std::uint32_t>(latest.number(0));
   facts.programme_end_day = latest.text(1);
-  Rows reached = m_db.query("SELECT MAX(state) FROM receipt WHERE person_id = ? AND of = ? AND ref_id = ?",
+  auto reached = m_db.query("SELECT MAX(state) FROM receipt WHERE person_id = ? AND of = ? AND ref_id = ?",
                             person_id, kOfProgramme, latest.text(2));
   facts.programme_arrived = reached.next() && !reached.isNull(0);
   facts.programme_seen = facts.programme_arrived && reached.number(0) >= kSeen;
 }
 
-void SqliteHubTransaction::addHoldFacts(const std::string& person_id, CaseFacts& facts) {
-  Rows active = m_db.query(
-      "SELECT COUNT(*), COALESCE(SUM(EXISTS (SELECT 1 FROM receipt AS r WHERE r.person_id = h.person_id "
-      "AND r.of = ?2 AND r.ref_id = h.id)), 0) FROM hold_order AS h WHERE h.person_id = ?1 AND h.lifts_id = "
-      "'' "
-      "AND NOT EXISTS (SELECT 1 FROM hold_order AS l WHERE l.person_id = h.person_id AND l.lifts_id = h.id)",
+template <typename Session>
+void SqlHubTransaction<Session>::addHoldFacts(const std::string& person_id, CaseFacts& facts) {
+  auto active = m_db.query(
+      "SELECT COUNT(*), COALESCE(SUM(CASE WHEN EXISTS (SELECT 1 FROM receipt AS r WHERE r.person_id = "
+      "h.person_id AND r.of = ?2 AND r.ref_id = h.id) THEN 1 ELSE 0 END), 0) FROM hold_order AS h "
+      "WHERE h.person_id = ?1 AND h.lifts_id = '' AND NOT EXISTS "
+      "(SELECT 1 FROM hold_order AS l WHERE l.person_id = h.person_id AND l.lifts_id = h.id)",
       person_id, kOfHoldOrder);
   if (!active.next()) return;
   facts.hold_active = active.number(0) > 0;
   facts.hold_arrived = facts.hold_active && active.number(1) == active.number(0);
 }
 
-void SqliteHubTransaction::addContactFacts(const std::string& person_id, CaseFacts& facts) {
-  Rows contact = m_db.query(
-      "SELECT MAX(last_contact), COALESCE(SUM(revoked = 0), 0), "
+template <typename Session>
+void SqlHubTransaction<Session>::addContactFacts(const std::string& person_id, CaseFacts& facts) {
+  auto contact = m_db.query(
+      "SELECT MAX(last_contact), COALESCE(SUM(CASE WHEN revoked = 0 THEN 1 ELSE 0 END), 0), "
       "(SELECT MAX(at) FROM practice WHERE person_id = ?1), "
       "(SELECT COUNT(*) FROM message WHERE person_id = ?1 AND from_person = 1 AND read_at IS NULL) "
       "FROM device WHERE person_id = ?1",
@@ -174,16 +197,18 @@ void SqliteHubTransaction::addContactFacts(const std::string& person_id, CaseFac
   facts.unread_messages = static_cast<std::uint32_t>(contact.number(3));
 }
 
-std::uint64_t SqliteHubTransaction::takeSequence() {
-  // Not by RETURNING: a statement that is not stepped to its end would keep the write open.
-  m_db.run("UPDATE counter SET value = value + 1 WHERE one = 1");
-  Rows rows = m_db.query("SELECT value FROM counter WHERE one = 1");
+template <typename Session>
+std::uint64_t SqlHubTransaction<Session>::takeSequence() {
+  auto rows = m_db.query("UPDATE counter SET value = value + 1 WHERE one = 1 RETURNING value");
   rows.next();
-  return static_cast<std::uint64_t>(rows.number(0));
+  const auto taken = static_cast<std::uint64_t>(rows.number(0));
+  rows.next();  // to its end: a statement of SQLite that stops half-way would keep the write open
+  return taken;
 }
 
-void SqliteHubTransaction::addToFeed(const std::string& person_id, const v1::Envelope& envelope,
-                                     bool replace) {
+template <typename Session>
+void SqlHubTransaction<Session>::addToFeed(const std::string& person_id, const v1::Envelope& envelope,
+                                           bool replace) {
   if (replace) {
     m_db.run("DELETE FROM feed WHERE kind = ? AND id = ?", static_cast<int>(envelope.kind()), envelope.id());
   }
@@ -194,15 +219,17 @@ void SqliteHubTransaction::addToFeed(const std::string& person_id, const v1::Env
       Blob{envelope.content()}, Blob{envelope.sha256()}, absl::ToUnixMicros(toTime(envelope.received_at())));
 }
 
-std::vector<v1::Envelope> SqliteHubTransaction::feedAfter(const std::string& person_id,
-                                                          std::uint64_t sequence, std::uint32_t limit) {
+template <typename Session>
+std::vector<v1::Envelope> SqlHubTransaction<Session>::feedAfter(const std::string& person_id,
+                                                                std::uint64_t sequence, std::uint32_t limit) {
   return envelopes(
       m_db.query("SELECT kind, id, revision, content, sha256, sequence, at FROM feed "
                  "WHERE person_id IN (?, '') AND sequence > ? ORDER BY sequence LIMIT ?",
                  person_id, sequence, limit));
 }
 
-std::vector<SignedRow> SqliteHubTransaction::programmes(const std::string& person_id) {
+template <typename Session>
+std::vector<SignedRow> SqlHubTransaction<Session>::programmes(const std::string& person_id) {
   return signedRows(
       m_db.query("SELECT person_id, number, id, content, signature, key_id, end_day FROM programme "
                  "WHERE person_id = ? ORDER BY number",
@@ -210,7 +237,8 @@ std::vector<SignedRow> SqliteHubTransaction::programmes(const std::string& perso
       &SignedRow::end_day);
 }
 
-std::optional<SignedRow> SqliteHubTransaction::latestProgramme(const std::string& person_id) {
+template <typename Session>
+std::optional<SignedRow> SqlHubTransaction<Session>::latestProgramme(const std::string& person_id) {
   return firstOf(signedRows(
       m_db.query("SELECT person_id, number, id, content, signature, key_id, end_day FROM programme "
                  "WHERE person_id = ? ORDER BY number DESC LIMIT 1",
@@ -218,7 +246,8 @@ std::optional<SignedRow> SqliteHubTransaction::latestProgramme(const std::string
       &SignedRow::end_day));
 }
 
-std::optional<SignedRow> SqliteHubTransaction::programmeById(const std::string& id) {
+template <typename Session>
+std::optional<SignedRow> SqlHubTransaction<Session>::programmeById(const std::string& id) {
   return firstOf(signedRows(
       m_db.query(
           "SELECT person_id, number, id, content, signature, key_id, end_day FROM programme WHERE id = ?",
@@ -226,7 +255,8 @@ std::optional<SignedRow> SqliteHubTransaction::programmeById(const std::string& 
       &SignedRow::end_day));
 }
 
-void SqliteHubTransaction::addProgramme(const SignedRow& row, std::uint64_t sequence) {
+template <typename Session>
+void SqlHubTransaction<Session>::addProgramme(const SignedRow& row, std::uint64_t sequence) {
   m_db.run(
       "INSERT INTO programme (person_id, number, id, content, signature, key_id, end_day, sequence) "
       "VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
@@ -234,7 +264,8 @@ void SqliteHubTransaction::addProgramme(const SignedRow& row, std::uint64_t sequ
       sequence);
 }
 
-std::vector<SignedRow> SqliteHubTransaction::holdOrders(const std::string& person_id) {
+template <typename Session>
+std::vector<SignedRow> SqlHubTransaction<Session>::holdOrders(const std::string& person_id) {
   return signedRows(
       m_db.query("SELECT person_id, number, id, content, signature, key_id, lifts_id FROM hold_order "
                  "WHERE person_id = ? ORDER BY number",
@@ -242,7 +273,8 @@ std::vector<SignedRow> SqliteHubTransaction::holdOrders(const std::string& perso
       &SignedRow::lifts_id);
 }
 
-std::optional<SignedRow> SqliteHubTransaction::holdOrderById(const std::string& id) {
+template <typename Session>
+std::optional<SignedRow> SqlHubTransaction<Session>::holdOrderById(const std::string& id) {
   return firstOf(signedRows(
       m_db.query(
           "SELECT person_id, number, id, content, signature, key_id, lifts_id FROM hold_order WHERE id = ?",
@@ -250,7 +282,8 @@ std::optional<SignedRow> SqliteHubTransaction::holdOrderById(const std::string& 
       &SignedRow::lifts_id));
 }
 
-void SqliteHubTransaction::addHoldOrder(const SignedRow& row, std::uint64_t sequence) {
+template <typename Session>
+void SqlHubTransaction<Session>::addHoldOrder(const SignedRow& row, std::uint64_t sequence) {
   m_db.run(
       "INSERT INTO hold_order (person_id, number, id, content, signature, key_id, lifts_id, sequence) "
       "VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
@@ -258,20 +291,23 @@ void SqliteHubTransaction::addHoldOrder(const SignedRow& row, std::uint64_t sequ
       sequence);
 }
 
-std::optional<MessageRow> SqliteHubTransaction::message(const std::string& id) {
+template <typename Session>
+std::optional<MessageRow> SqlHubTransaction<Session>::message(const std::string& id) {
   auto rows = messageRows(
       m_db.query("SELECT id, person_id, from_person, content, sha256 FROM message WHERE id = ?", id));
   if (rows.empty()) return std::nullopt;
   return std::move(rows.front());
 }
 
-std::vector<MessageRow> SqliteHubTransaction::messages(const std::string& person_id) {
+template <typename Session>
+std::vector<MessageRow> SqlHubTransaction<Session>::messages(const std::string& person_id) {
   return messageRows(m_db.query(
       "SELECT id, person_id, from_person, content, sha256 FROM message WHERE person_id = ? ORDER BY sequence",
       person_id));
 }
 
-void SqliteHubTransaction::addMessage(const MessageRow& row, std::uint64_t sequence, absl::Time at) {
+template <typename Session>
+void SqlHubTransaction<Session>::addMessage(const MessageRow& row, std::uint64_t sequence, absl::Time at) {
   m_db.run(
       "INSERT INTO message (id, person_id, from_person, content, sha256, sequence, at) VALUES (?, ?, ?, ?, "
       "?, ?, ?)",
@@ -279,25 +315,29 @@ void SqliteHubTransaction::addMessage(const MessageRow& row, std::uint64_t seque
       absl::ToUnixMicros(at));
 }
 
-int SqliteHubTransaction::markMessagesRead(const std::string& person_id, absl::Time at) {
+template <typename Session>
+int SqlHubTransaction<Session>::markMessagesRead(const std::string& person_id, absl::Time at) {
   return m_db.run(
       "UPDATE message SET read_at = ? WHERE person_id = ? AND from_person = 1 AND read_at IS NULL",
       absl::ToUnixMicros(at), person_id);
 }
 
-std::optional<HubTransaction::PracticeHead> SqliteHubTransaction::practiceHead(const std::string& id) {
-  Rows rows =
+template <typename Session>
+std::optional<HubTransaction::PracticeHead> SqlHubTransaction<Session>::practiceHead(const std::string& id) {
+  auto rows =
       m_db.query("SELECT person_id, revision FROM practice WHERE id = ? ORDER BY revision DESC LIMIT 1", id);
   if (!rows.next()) return std::nullopt;
   return PracticeHead{rows.text(0), static_cast<std::uint32_t>(rows.number(1))};
 }
 
-std::string SqliteHubTransaction::practiceHash(const std::string& id, std::uint32_t revision) {
-  Rows rows = m_db.query("SELECT sha256 FROM practice WHERE id = ? AND revision = ?", id, revision);
+template <typename Session>
+std::string SqlHubTransaction<Session>::practiceHash(const std::string& id, std::uint32_t revision) {
+  auto rows = m_db.query("SELECT sha256 FROM practice WHERE id = ? AND revision = ?", id, revision);
   return rows.next() ? rows.text(0) : "";
 }
 
-void SqliteHubTransaction::addPractice(const PracticeRow& row) {
+template <typename Session>
+void SqlHubTransaction<Session>::addPractice(const PracticeRow& row) {
   const v1::Envelope& e = row.envelope;
   m_db.run(
       "INSERT INTO practice (id, revision, person_id, device_id, content, sha256, sequence, at, red_flag) "
@@ -306,8 +346,10 @@ void SqliteHubTransaction::addPractice(const PracticeRow& row) {
       absl::ToUnixMicros(toTime(e.received_at())), row.red_flag ? 1 : 0);
 }
 
-std::vector<v1::Envelope> SqliteHubTransaction::practicesAfter(const std::string& person_id,
-                                                               std::uint64_t sequence, std::uint32_t limit) {
+template <typename Session>
+std::vector<v1::Envelope> SqlHubTransaction<Session>::practicesAfter(const std::string& person_id,
+                                                                     std::uint64_t sequence,
+                                                                     std::uint32_t limit) {
   return envelopes(
       m_db.query("SELECT 1, id, revision, content, sha256, sequence, at FROM practice AS p "
                  "WHERE person_id = ? AND sequence > ? "
@@ -316,21 +358,24 @@ std::vector<v1::Envelope> SqliteHubTransaction::practicesAfter(const std::string
                  person_id, sequence, limit));
 }
 
-std::optional<ReceiptRow> SqliteHubTransaction::receipt(const std::string& id) {
+template <typename Session>
+std::optional<ReceiptRow> SqlHubTransaction<Session>::receipt(const std::string& id) {
   auto rows = receiptRows(m_db.query(
       "SELECT id, person_id, of, ref_id, ref_number, state, content, sha256 FROM receipt WHERE id = ?", id));
   if (rows.empty()) return std::nullopt;
   return std::move(rows.front());
 }
 
-std::vector<ReceiptRow> SqliteHubTransaction::receipts(const std::string& person_id) {
+template <typename Session>
+std::vector<ReceiptRow> SqlHubTransaction<Session>::receipts(const std::string& person_id) {
   return receiptRows(
       m_db.query("SELECT id, person_id, of, ref_id, ref_number, state, content, sha256 FROM receipt "
                  "WHERE person_id = ? ORDER BY sequence",
                  person_id));
 }
 
-void SqliteHubTransaction::addReceipt(const ReceiptRow& row, std::uint64_t sequence, absl::Time at) {
+template <typename Session>
+void SqlHubTransaction<Session>::addReceipt(const ReceiptRow& row, std::uint64_t sequence, absl::Time at) {
   m_db.run(
       "INSERT INTO receipt (id, person_id, of, ref_id, ref_number, state, content, sha256, sequence, at) "
       "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
@@ -338,10 +383,15 @@ void SqliteHubTransaction::addReceipt(const ReceiptRow& row, std::uint64_t seque
       Blob{row.sha256}, sequence, absl::ToUnixMicros(at));
 }
 
-std::uint64_t SqliteHubTransaction::highestReceiptNumber(const std::string& person_id, int of) {
-  Rows rows = m_db.query("SELECT COALESCE(MAX(ref_number), 0) FROM receipt WHERE person_id = ? AND of = ?",
+template <typename Session>
+std::uint64_t SqlHubTransaction<Session>::highestReceiptNumber(const std::string& person_id, int of) {
+  auto rows = m_db.query("SELECT COALESCE(MAX(ref_number), 0) FROM receipt WHERE person_id = ? AND of = ?",
                          person_id, of);
   return rows.next() ? static_cast<std::uint64_t>(rows.number(0)) : 0;
 }
+
+// The members of this file, for both engines.
+template class SqlHubTransaction<Database>;
+template class SqlHubTransaction<PgSession>;
 
 }  // namespace newel

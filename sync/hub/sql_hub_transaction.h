@@ -1,18 +1,21 @@
-// HubTransaction over one SQLite connection. SQL of the hub is here and in hub_schema.cpp only.
+// HubTransaction in the SQL that both engines understand, written once. `Session` is one connection with
+// run() and query() (Database of sync/common, PgSession); each engine's own words are in its migrations and
+// in postgres_hub_transaction.h. SQL of the hub is in these files only.
 #pragma once
 
 #include <string>
 #include <vector>
 
-#include "sync/common/database.h"
 #include "sync/hub/hub_store.h"
 
 namespace newel {
 
-// Lives inside one open transaction; throws SQLite::Exception.
-class SqliteHubTransaction : public HubTransaction {
+// Lives inside one open transaction; throws the session's exceptions.
+template <typename Session>
+class SqlHubTransaction : public HubTransaction {
  public:
-  explicit SqliteHubTransaction(Database& database) : m_db(database) {}
+  using PracticeHead = HubTransaction::PracticeHead;
+  explicit SqlHubTransaction(Session& session) : m_db(session) {}
 
   std::string setting(const std::string& name) override;
   void putSetting(const std::string& name, const std::string& value) override;
@@ -78,7 +81,7 @@ class SqliteHubTransaction : public HubTransaction {
   void addHoldFacts(const std::string& person_id, CaseFacts& facts);
   void addContactFacts(const std::string& person_id, CaseFacts& facts);
 
-  Database& m_db;
+  Session& m_db;
 };
 
 }  // namespace newel

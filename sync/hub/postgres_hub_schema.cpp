@@ -1,0 +1,66 @@
+#include "sync/hub/postgres_hub_schema.h"
+
+namespace newel {
+namespace {
+
+// The tables of hub_schema.cpp in PostgreSQL's words. Text compares byte by byte, as SQLite's does. `writer`
+// holds nothing: a writer locks it before its first look, so that it sees all that was committed before.
+constexpr char kFirst[] = R"(
+CREATE TABLE writer ();
+CREATE TABLE setting (name TEXT COLLATE "C" PRIMARY KEY, value BYTEA NOT NULL);
+CREATE TABLE counter (one BIGINT PRIMARY KEY CHECK (one = 1), value BIGINT NOT NULL);
+INSERT INTO counter VALUES (1, 0);
+CREATE TABLE person (id TEXT COLLATE "C" PRIMARY KEY, revision BIGINT NOT NULL, content BYTEA NOT NULL);
+CREATE TABLE identity (person_id TEXT COLLATE "C" PRIMARY KEY REFERENCES person (id), revision BIGINT NOT
+  NULL, content BYTEA NOT NULL);
+CREATE TABLE feed (sequence BIGINT PRIMARY KEY, person_id TEXT COLLATE "C" NOT NULL, kind BIGINT NOT NULL,
+  id TEXT COLLATE "C" NOT NULL, revision BIGINT NOT NULL, content BYTEA NOT NULL, sha256 BYTEA NOT NULL,
+  at BIGINT NOT NULL);
+CREATE INDEX feed_person ON feed (person_id, sequence);
+CREATE INDEX feed_record ON feed (kind, id);
+CREATE TABLE programme (person_id TEXT COLLATE "C" NOT NULL REFERENCES person (id), number BIGINT NOT
+  NULL, id TEXT COLLATE "C" NOT NULL UNIQUE, content BYTEA NOT NULL, signature BYTEA NOT NULL, key_id TEXT
+  COLLATE "C" NOT NULL, end_day TEXT COLLATE "C" NOT NULL, sequence BIGINT NOT NULL, PRIMARY KEY
+  (person_id, number));
+CREATE TABLE hold_order (person_id TEXT COLLATE "C" NOT NULL REFERENCES person (id), number BIGINT NOT
+  NULL, id TEXT COLLATE "C" NOT NULL UNIQUE, content BYTEA NOT NULL, signature BYTEA NOT NULL, key_id TEXT
+  COLLATE "C" NOT NULL, lifts_id TEXT COLLATE "C" NOT NULL, sequence BIGINT NOT NULL, PRIMARY KEY
+  (person_id, number));
+CREATE TABLE message (id TEXT COLLATE "C" PRIMARY KEY, person_id TEXT COLLATE "C" NOT NULL REFERENCES
+  person (id), from_person BIGINT NOT NULL, content BYTEA NOT NULL, sha256 BYTEA NOT NULL, sequence BIGINT
+  NOT NULL, at BIGINT NOT NULL, read_at BIGINT);
+CREATE INDEX message_person ON message (person_id, sequence);
+CREATE TABLE practice (id TEXT COLLATE "C" NOT NULL, revision BIGINT NOT NULL, person_id TEXT COLLATE "C"
+  NOT NULL REFERENCES person (id), device_id TEXT COLLATE "C" NOT NULL, content BYTEA NOT NULL, sha256
+  BYTEA NOT NULL, sequence BIGINT NOT NULL, at BIGINT NOT NULL, red_flag BIGINT NOT NULL, PRIMARY KEY (id,
+  revision));
+CREATE INDEX practice_person ON practice (person_id, sequence);
+CREATE TABLE receipt (id TEXT COLLATE "C" PRIMARY KEY, person_id TEXT COLLATE "C" NOT NULL REFERENCES
+  person (id), of BIGINT NOT NULL, ref_id TEXT COLLATE "C" NOT NULL, ref_number BIGINT NOT NULL, state
+  BIGINT NOT NULL, content BYTEA NOT NULL, sha256 BYTEA NOT NULL, sequence BIGINT NOT NULL, at BIGINT NOT
+  NULL);
+CREATE INDEX receipt_ref ON receipt (person_id, of, ref_id, state);
+CREATE TABLE device (id TEXT COLLATE "C" PRIMARY KEY, person_id TEXT COLLATE "C" NOT NULL REFERENCES
+  person (id), name TEXT COLLATE "C" NOT NULL, app_version TEXT COLLATE "C" NOT NULL, token_sha256 BYTEA
+  NOT NULL UNIQUE, paired_at BIGINT NOT NULL, last_contact BIGINT, revoked BIGINT NOT NULL DEFAULT 0);
+CREATE INDEX device_person ON device (person_id);
+CREATE TABLE invitation (id TEXT COLLATE "C" PRIMARY KEY, person_id TEXT COLLATE "C" NOT NULL REFERENCES
+  person (id), typed_hash TEXT COLLATE "C" NOT NULL, qr_sha256 BYTEA NOT NULL UNIQUE, expires_at BIGINT
+  NOT NULL, tries_left BIGINT NOT NULL);
+CREATE TABLE account (id TEXT COLLATE "C" PRIMARY KEY, user_name TEXT COLLATE "C" NOT NULL UNIQUE,
+  display_name TEXT COLLATE "C" NOT NULL, role BIGINT NOT NULL, password_hash TEXT COLLATE "C" NOT NULL);
+CREATE TABLE session (token_sha256 BYTEA PRIMARY KEY, account_id TEXT COLLATE "C" NOT NULL REFERENCES
+  account (id), ends_at BIGINT NOT NULL);
+CREATE TABLE audit (n BIGINT PRIMARY KEY, entry TEXT COLLATE "C" NOT NULL, hash BYTEA NOT NULL);
+CREATE TABLE own_exercise (id TEXT COLLATE "C" NOT NULL, revision BIGINT NOT NULL, content BYTEA NOT NULL,
+  PRIMARY KEY (id, revision));
+)";
+
+}  // namespace
+
+const std::vector<Migration>& postgresHubMigrations() {
+  static const std::vector<Migration> kMigrations = {{1, kFirst}};
+  return kMigrations;
+}
+
+}  // namespace newel

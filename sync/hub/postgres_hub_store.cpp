@@ -1,0 +1,141 @@
+#include "sync/hub/postgres_hub_store.h"
+
+#include <condition_variable>
+#include <mutex>
+#include <utility>
+#include <vector>
+
+#include "sync/common/real_random.h"
+#include "sync/common/text_codes.h"
+#include "sync/hub/group_commit.h"
+#include "sync/hub/postgres_hub_schema.h"
+#include "sync/hub/postgres_hub_transaction.h"
+#include "sync/hub/postgres_listener.h"
+#include "sync/hub/postgres_writer.h"
+
+namespace newel {
+namespace {
+
+// With the writer and the listener six connections for each process, of the hundred that PostgreSQL has by
+// itself. Ours, no source.
+constexpr int kReaders = 4;
+constexpr std::size_t kNameBytes = 8;
+
+class PostgresHubStore : public HubStore {
+ public:
+  PostgresHubStore(std::string address, std::string name, std::unique_ptr<PgSession> writer,
+                   std::vector<std::unique_ptr<PgSession>> readers)
+      : m_address(std::move(address)),
+        m_name(name),
+        m_writer(std::move(writer), std::move(name)),
+        m_group(&m_writer),
+        m_readers(std::move(readers)) {}
+
+  absl::Status write(const std::function<absl::Status(HubTransaction&)>& body) override {
+    return m_group.write(body);
+  }
+
+  absl::Status read(const std::function<absl::Status(HubTransaction&)>& body) override {
+    const Lent lent(*this);
+    try {
+      beginView(*lent.session);
+      PostgresHubTransaction tables(*lent.session);
+      absl::Status status = body(tables);
+      lent.session->exec("ROLLBACK");
+      return status;
+    } catch (const PgError& error) {
+      endView(*lent.session);
+      return statusOf(error);
+    } catch (...) {
+      endView(*lent.session);
+      throw;
+    }
+  }
+
+  absl::Status watch(std::function<void(const StoreNews&)> heard) override {
+    const std::lock_guard lock(m_watch_mutex);
+    m_listener.reset();
+    if (!heard) return absl::OkStatus();
+    auto session = PgSession::open(m_address);
+    if (!session.ok()) return session.status();
+    m_listener = std::make_unique<PostgresListener>(*std::move(session), m_name, std::move(heard));
+    return absl::OkStatus();
+  }
+
+ private:
+  // A reader, for as long as this lives.
+  struct Lent {
+    explicit Lent(PostgresHubStore& of) : store(of), session(of.takeReader()) {}
+    ~Lent() { store.giveBack(std::move(session)); }
+    Lent(const Lent&) = delete;
+    Lent& operator=(const Lent&) = delete;
+    PostgresHubStore& store;
+    std::unique_ptr<PgSession> session;
+  };
+
+  // Again once, when the connection died while nobody used it.
+  static void beginView(PgSession& session) {
+    const char* begin = "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY";
+    session.ensure();
+    try {
+      session.exec(begin);
+    } catch (const PgError&) {
+      if (session.isOpen()) throw;
+      session.ensure();
+      session.exec(begin);
+    }
+  }
+  static void endView(PgSession& session) {
+    try {
+      if (session.isOpen()) session.exec("ROLLBACK");
+    } catch (const PgError&) {
+      // Gone; the next user connects again.
+    }
+  }
+
+  std::unique_ptr<PgSession> takeReader() {
+    std::unique_lock lock(m_read_mutex);
+    m_reader_free.wait(lock, [this] { return !m_readers.empty(); });
+    auto reader = std::move(m_readers.back());
+    m_readers.pop_back();
+    return reader;
+  }
+  void giveBack(std::unique_ptr<PgSession> reader) {
+    {
+      const std::lock_guard lock(m_read_mutex);
+      m_readers.push_back(std::move(reader));
+    }
+    m_reader_free.notify_one();
+  }
+
+  const std::string m_address;
+  const std::string m_name;
+  PostgresWriter m_writer;
+  GroupCommit m_group;
+  std::mutex m_read_mutex;
+  std::condition_variable m_reader_free;
+  std::vector<std::unique_ptr<PgSession>> m_readers;
+  std::mutex m_watch_mutex;
+  std::unique_ptr<PostgresListener> m_listener;
+};
+
+}  // namespace
+
+absl::StatusOr<std::unique_ptr<HubStore>> openPostgresHubStore(const std::string& address) {
+  auto writer = PgSession::open(address);
+  if (!writer.ok()) return writer.status();
+  const absl::Status migrated = migrate(**writer, postgresHubMigrations());
+  if (!migrated.ok()) return migrated;
+  std::vector<std::unique_ptr<PgSession>> readers;
+  for (int i = 0; i < kReaders; ++i) {
+    auto reader = PgSession::open(address);
+    if (!reader.ok()) return reader.status();
+    readers.push_back(*std::move(reader));
+  }
+  RealRandom random;
+  const std::string name = toHex(randomBytes(random, kNameBytes));
+  return std::unique_ptr<HubStore>(
+      std::make_unique<PostgresHubStore>(address, name, *std::move(writer), std::move(readers)));
+}
+
+}  // namespace newel

@@ -1,0 +1,119 @@
+#include "sync/hub/group_commit.h"
+
+#include <gtest/gtest.h>
+
+#include <atomic>
+#include <chrono>
+#include <thread>
+
+namespace newel {
+namespace {
+
+// Counts what is asked of it. Bodies get no tables: they must not touch their argument here.
+class FakeEngine : public CommitEngine {
+ public:
+  absl::Status begin() override {
+    ++begun;
+    return begin_says;
+  }
+  absl::Status run(const WriteBody& body, bool alone) override {
+    ++(alone ? ran_alone : ran_joined);
+    absl::Status verdict = body(*static_cast<HubTransaction*>(nullptr));
+    lost = absl::IsResourceExhausted(verdict);
+    clashed = clashes > 0;
+    if (!clashed) return verdict;
+    --clashes;
+    return absl::UnavailableError("clash");
+  }
+  bool isLost() override { return lost || clashed; }
+  absl::Status commit() override {
+    ++committed;
+    return commit_says;
+  }
+  void rollBack() override { lost = false; }
+  bool mayRunAgain() override { return std::exchange(clashed, false); }
+
+  absl::Status begin_says;
+  absl::Status commit_says;
+  int clashes = 0;
+  int begun = 0;
+  int ran_alone = 0;
+  int ran_joined = 0;
+  int committed = 0;
+  bool lost = false;
+  bool clashed = false;
+};
+
+class GroupCommitRule : public testing::Test {
+ protected:
+  // Each of `bodies` in a thread of its own, all of them waiting behind one that is at work.
+  std::vector<absl::Status> together(const std::vector<WriteBody>& bodies) {
+    std::atomic<bool> at_work{false};
+    std::atomic<bool> go{false};
+    std::thread first([&] {
+      m_group
+          .write([&](HubTransaction&) {
+            at_work = true;
+            while (!go) std::this_thread::yield();
+            return absl::OkStatus();
+          })
+          .IgnoreError();
+    });
+    while (!at_work) std::this_thread::yield();
+    std::vector<absl::Status> verdicts(bodies.size());
+    std::vector<std::thread> threads;
+    for (std::size_t i = 0; i < bodies.size(); ++i) {
+      threads.emplace_back([&, i] { verdicts[i] = m_group.write(bodies[i]); });
+    }
+    std::this_thread::sleep_for(std::chrono::milliseconds(200));
+    go = true;
+    first.join();
+    for (auto& thread : threads) thread.join();
+    return verdicts;
+  }
+  static absl::Status fine(HubTransaction&) { return absl::OkStatus(); }
+
+  FakeEngine m_engine;
+  GroupCommit m_group{&m_engine};
+};
+
+TEST_F(GroupCommitRule, whoeverWaitsSharesOneCommit) {
+  for (const auto& verdict : together({fine, fine, fine, fine, fine})) EXPECT_EQ(verdict, absl::OkStatus());
+  EXPECT_EQ(m_engine.committed, 2) << "one for the first, one for the five";
+  EXPECT_EQ(m_engine.ran_alone, 1);
+  EXPECT_EQ(m_engine.ran_joined, 5);
+}
+
+TEST_F(GroupCommitRule, aCommitThatFailsFailsAllThatCountedOnIt) {
+  m_engine.commit_says = absl::ResourceExhaustedError("disk full");
+  const auto verdicts = together({fine, [](HubTransaction&) { return absl::AbortedError("mine"); }, fine});
+  EXPECT_TRUE(absl::IsResourceExhausted(verdicts[0]));
+  EXPECT_TRUE(absl::IsAborted(verdicts[1])) << "its own reason, not another's";
+  EXPECT_TRUE(absl::IsResourceExhausted(verdicts[2]));
+}
+
+TEST_F(GroupCommitRule, aTransactionThatIsGoneKeepsNobodysChanges) {
+  const auto full = [](HubTransaction&) { return absl::ResourceExhaustedError("disk full"); };
+  for (const auto& verdict : together({full, full, full})) EXPECT_TRUE(absl::IsResourceExhausted(verdict));
+  EXPECT_EQ(m_engine.committed, 1) << "only the first one's";
+}
+
+TEST_F(GroupCommitRule, nothingIsCommittedWhenAllFailed) {
+  EXPECT_TRUE(absl::IsAborted(m_group.write([](HubTransaction&) { return absl::AbortedError("no"); })));
+  EXPECT_EQ(m_engine.committed, 0);
+  m_engine.begin_says = absl::UnavailableError("busy");
+  EXPECT_TRUE(absl::IsUnavailable(m_group.write(fine)));
+  EXPECT_EQ(m_engine.ran_alone, 1) << "the second never ran";
+}
+
+TEST_F(GroupCommitRule, aClashIsRunAgainAndNotForEver) {
+  m_engine.clashes = 2;
+  EXPECT_EQ(m_group.write(fine), absl::OkStatus());
+  EXPECT_EQ(m_engine.ran_alone, 3);
+  m_engine.clashes = 1000;
+  EXPECT_TRUE(absl::IsUnavailable(m_group.write(fine)));
+  EXPECT_EQ(m_engine.ran_alone, 3 + 5);
+}
+
+}  // namespace
+}  // namespace newel
