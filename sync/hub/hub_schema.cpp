@@ -62,10 +62,15 @@ CREATE TABLE own_exercise (id TEXT NOT NULL, revision INTEGER NOT NULL, content 
   PRIMARY KEY (id, revision)) WITHOUT ROWID;
 )";
 
+constexpr char kSecondFactors[] = R"(
+CREATE TABLE second_factor (account_id TEXT PRIMARY KEY REFERENCES account (id), secret BLOB NOT NULL,
+  confirmed INTEGER NOT NULL, last_step INTEGER NOT NULL) WITHOUT ROWID;
+)";
+
 }  // namespace
 
 const std::vector<Migration>& hubMigrations() {
-  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kOwnExercises}};
+  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kOwnExercises}, {3, kSecondFactors}};
   return kMigrations;
 }
 

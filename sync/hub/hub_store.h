@@ -94,9 +94,15 @@ class HubTransaction {
   virtual std::optional<AccountRow> accountByName(const std::string& user_name) = 0;
   virtual std::optional<AccountRow> account(const std::string& id) = 0;
   virtual void addAccount(const AccountRow& row) = 0;
+  // One row for each account that has begun to enrol; put replaces it whole.
+  virtual std::optional<SecondFactorRow> secondFactor(const std::string& account_id) = 0;
+  virtual void putSecondFactor(const std::string& account_id, const SecondFactorRow& row) = 0;
+  virtual bool dropSecondFactor(const std::string& account_id) = 0;  // true when there was one
   virtual void addSession(const std::string& token_sha256, const SessionRow& row) = 0;
   virtual std::optional<SessionRow> session(const std::string& token_sha256) = 0;
   virtual void endSession(const std::string& token_sha256) = 0;
+  // Every session of the account but `kept` (empty: all); their hashes.
+  virtual std::vector<std::string> endSessionsOf(const std::string& account_id, const std::string& kept) = 0;
   virtual void dropSessions(absl::Time ended_by) = 0;
 
   virtual std::optional<AuditRow> lastAudit() = 0;

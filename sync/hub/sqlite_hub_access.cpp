@@ -143,6 +143,25 @@ void SqliteHubTransaction::addAccount(const AccountRow& row) {
            row.id, row.user_name, row.display_name, static_cast<int>(row.role), row.password_hash);
 }
 
+std::optional<SecondFactorRow> SqliteHubTransaction::secondFactor(const std::string& account_id) {
+  Rows rows =
+      m_db.query("SELECT secret, confirmed, last_step FROM second_factor WHERE account_id = ?", account_id);
+  if (!rows.next()) return std::nullopt;
+  return SecondFactorRow{rows.text(0), rows.number(1) != 0, static_cast<std::uint64_t>(rows.number(2))};
+}
+
+void SqliteHubTransaction::putSecondFactor(const std::string& account_id, const SecondFactorRow& row) {
+  m_db.run(
+      "INSERT INTO second_factor (account_id, secret, confirmed, last_step) VALUES (?, ?, ?, ?) "
+      "ON CONFLICT (account_id) DO UPDATE SET secret = excluded.secret, confirmed = excluded.confirmed, "
+      "last_step = excluded.last_step",
+      account_id, Blob{row.secret}, row.confirmed ? 1 : 0, row.last_step);
+}
+
+bool SqliteHubTransaction::dropSecondFactor(const std::string& account_id) {
+  return m_db.run("DELETE FROM second_factor WHERE account_id = ?", account_id) == 1;
+}
+
 void SqliteHubTransaction::addSession(const std::string& token_sha256, const SessionRow& row) {
   m_db.run("INSERT INTO session (token_sha256, account_id, ends_at) VALUES (?, ?, ?)", Blob{token_sha256},
            row.account_id, micros(row.ends_at));
@@ -157,6 +176,18 @@ std::optional<SessionRow> SqliteHubTransaction::session(const std::string& token
 
 void SqliteHubTransaction::endSession(const std::string& token_sha256) {
   m_db.run("DELETE FROM session WHERE token_sha256 = ?", Blob{token_sha256});
+}
+
+std::vector<std::string> SqliteHubTransaction::endSessionsOf(const std::string& account_id,
+                                                             const std::string& kept) {
+  std::vector<std::string> ended;
+  {
+    Rows rows = m_db.query("SELECT token_sha256 FROM session WHERE account_id = ? AND token_sha256 <> ?",
+                           account_id, Blob{kept});
+    while (rows.next()) ended.push_back(rows.text(0));
+  }
+  m_db.run("DELETE FROM session WHERE account_id = ? AND token_sha256 <> ?", account_id, Blob{kept});
+  return ended;
 }
 
 void SqliteHubTransaction::dropSessions(absl::Time ended_by) {

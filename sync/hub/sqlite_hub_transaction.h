@@ -65,9 +65,13 @@ class SqliteHubTransaction : public HubTransaction {
   std::optional<AccountRow> accountByName(const std::string& user_name) override;
   std::optional<AccountRow> account(const std::string& id) override;
   void addAccount(const AccountRow& row) override;
+  std::optional<SecondFactorRow> secondFactor(const std::string& account_id) override;
+  void putSecondFactor(const std::string& account_id, const SecondFactorRow& row) override;
+  bool dropSecondFactor(const std::string& account_id) override;
   void addSession(const std::string& token_sha256, const SessionRow& row) override;
   std::optional<SessionRow> session(const std::string& token_sha256) override;
   void endSession(const std::string& token_sha256) override;
+  std::vector<std::string> endSessionsOf(const std::string& account_id, const std::string& kept) override;
   void dropSessions(absl::Time ended_by) override;
   std::optional<AuditRow> lastAudit() override;
   void addAudit(const AuditRow& row) override;
