@@ -42,6 +42,21 @@ grpc::Status DeskGrpcService::SignOut(grpc::ServerContext* context, const v1::Si
               });
 }
 
+grpc::Status DeskGrpcService::BeginSecondFactor(grpc::ServerContext* context,
+                                                const v1::BeginSecondFactorRequest* request,
+                                                v1::BeginSecondFactorReply* reply) {
+  return call(context, CallKind::Own, nullptr, "", reply, [&](const DeskCaller& caller) {
+    return m_hub->accounts().beginFactor(caller, *request, peerOf(*context));
+  });
+}
+
+grpc::Status DeskGrpcService::ConfirmSecondFactor(grpc::ServerContext* context,
+                                                  const v1::ConfirmSecondFactorRequest* request,
+                                                  v1::ConfirmSecondFactorReply* reply) {
+  return call(context, CallKind::Own, nullptr, "", reply,
+              [&](const DeskCaller& caller) { return m_hub->accounts().confirmFactor(caller, *request); });
+}
+
 grpc::Status DeskGrpcService::ListCaseload(grpc::ServerContext* context,
                                            const v1::ListCaseloadRequest* request,
                                            v1::ListCaseloadReply* reply) {

@@ -14,6 +14,11 @@ class DeskGrpcService : public v1::DeskService::WithCallbackMethod_Watch<v1::Des
                       v1::SignInReply* reply) override;
   grpc::Status SignOut(grpc::ServerContext* context, const v1::SignOutRequest* request,
                        v1::SignOutReply* reply) override;
+  grpc::Status BeginSecondFactor(grpc::ServerContext* context, const v1::BeginSecondFactorRequest* request,
+                                 v1::BeginSecondFactorReply* reply) override;
+  grpc::Status ConfirmSecondFactor(grpc::ServerContext* context,
+                                   const v1::ConfirmSecondFactorRequest* request,
+                                   v1::ConfirmSecondFactorReply* reply) override;
   grpc::Status ListCaseload(grpc::ServerContext* context, const v1::ListCaseloadRequest* request,
                             v1::ListCaseloadReply* reply) override;
   grpc::Status GetPerson(grpc::ServerContext* context, const v1::GetPersonRequest* request,

@@ -163,6 +163,18 @@ int addUserCommand(const HubMachine& machine, const std::string& data, const Use
   return 0;
 }
 
+int resetFactorCommand(const HubMachine& machine, const std::string& data, const std::string& user_name) {
+  auto store = openStore(data, /*make=*/false);
+  if (!store.ok()) return failed(machine, store.status());
+  const auto hub = Hub::open(store->get(), machine.clock, machine.random);
+  if (!hub.ok()) return failed(machine, hub.status());
+  const absl::Status reset = (*hub)->accounts().resetFactor(user_name);
+  if (!reset.ok()) return failed(machine, reset);
+  *machine.out << "The second factor of " << user_name
+               << " is gone. Make sure that it was the owner who asked.\n";
+  return 0;
+}
+
 int backupCommand(const HubMachine& machine, const std::string& data, const std::string& to) {
   const absl::Status done = backupStore(storePath(data), to);
   if (!done.ok()) return failed(machine, done);

@@ -46,6 +46,8 @@ int demoCommand(const HubMachine& machine, const std::string& data);
 int serveCommand(const HubMachine& machine, const std::string& data, const ServeOptions& options,
                  const std::function<void()>& wait_for_end);
 int addUserCommand(const HubMachine& machine, const std::string& data, const UserOptions& options);
+// For a lost code device: the account signs in by its password alone again.
+int resetFactorCommand(const HubMachine& machine, const std::string& data, const std::string& user_name);
 int backupCommand(const HubMachine& machine, const std::string& data, const std::string& to);
 int fingerprintCommand(const HubMachine& machine, const std::string& data);
 // `head`: as an earlier auditHeadCommand printed it, or empty.

@@ -81,6 +81,9 @@ int main(int argc, char** argv) {
   add->add_option("--display-name", options.user.display_name, "As persons see it");
   add->add_option("--role", options.user.role, "therapist, lead, administrator or auditor")
       ->capture_default_str();
+  CLI::App* reset_factor = command(*user, "reset-second-factor",
+                                   "Take an account's second factor away, when its device is lost", options);
+  reset_factor->add_option("--name", options.user.name, "Whose")->required();
   CLI::App* backup =
       command(app, "backup", "Copy the store, also while it is served, and check the copy", options);
   backup->add_option("--to", options.backup_to, "A new file")->required();
@@ -99,6 +102,7 @@ int main(int argc, char** argv) {
   if (init->parsed()) return newel::initCommand(machine, options.data, options.init);
   if (serve->parsed()) return newel::serveCommand(machine, options.data, options.serve, waitForEnd);
   if (demo->parsed()) return newel::demoCommand(machine, options.data);
+  if (reset_factor->parsed()) return newel::resetFactorCommand(machine, options.data, options.user.name);
   if (backup->parsed()) return newel::backupCommand(machine, options.data, options.backup_to);
   if (fingerprint->parsed()) return newel::fingerprintCommand(machine, options.data);
   if (head->parsed()) return newel::auditHeadCommand(machine, options.data);
