@@ -95,6 +95,16 @@ struct SessionRow {
   absl::Time ends_at;
 };
 
+// Somebody else's person, opened by a written reason until `until`.
+struct OpeningRow {
+  std::string id;
+  std::string person_id;
+  std::string account_id;
+  std::string reason;
+  absl::Time at;
+  absl::Time until;
+};
+
 struct AuditRow {
   std::uint64_t n = 0;
   std::string entry;  // canonical JSON

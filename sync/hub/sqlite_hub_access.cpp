@@ -38,10 +38,13 @@ std::vector<InvitationRow> invitationRows(Rows rows) {
   return list;
 }
 
+AccountRow accountAt(const Rows& rows) {
+  return {rows.text(0), rows.text(1), rows.text(2), static_cast<v1::Role>(rows.number(3)), rows.text(4)};
+}
+
 std::optional<AccountRow> accountRow(Rows rows) {
   if (!rows.next()) return std::nullopt;
-  return AccountRow{rows.text(0), rows.text(1), rows.text(2), static_cast<v1::Role>(rows.number(3)),
-                    rows.text(4)};
+  return accountAt(rows);
 }
 
 }  // namespace
@@ -136,6 +139,14 @@ std::optional<AccountRow> SqliteHubTransaction::accountByName(const std::string&
 std::optional<AccountRow> SqliteHubTransaction::account(const std::string& id) {
   return accountRow(
       m_db.query("SELECT id, user_name, display_name, role, password_hash FROM account WHERE id = ?", id));
+}
+
+std::vector<AccountRow> SqliteHubTransaction::accounts() {
+  std::vector<AccountRow> list;
+  Rows rows = m_db.query(
+      "SELECT id, user_name, display_name, role, password_hash FROM account ORDER BY display_name, id");
+  while (rows.next()) list.push_back(accountAt(rows));
+  return list;
 }
 
 void SqliteHubTransaction::addAccount(const AccountRow& row) {
