@@ -120,6 +120,39 @@ absl::StatusOr<std::uint64_t> DeskClient::putPerson(const v1::PutPersonRequest& 
   return reply->revision();
 }
 
+absl::StatusOr<std::vector<v1::Assignment>> DeskClient::assignments(const std::string& person_id) {
+  v1::ListAssignmentsRequest request;
+  request.set_person_id(person_id);
+  const auto reply = m_impl->call(&v1::DeskService::Stub::ListAssignments, request);
+  if (!reply.ok()) return reply.status();
+  return std::vector<v1::Assignment>(reply->assignments().begin(), reply->assignments().end());
+}
+
+absl::Status DeskClient::assign(const std::string& person_id, const std::string& therapist_id,
+                                bool assigned) {
+  v1::PutAssignmentRequest request;
+  request.set_person_id(person_id);
+  request.set_therapist_id(therapist_id);
+  request.set_assigned(assigned);
+  return m_impl->call(&v1::DeskService::Stub::PutAssignment, request).status();
+}
+
+absl::StatusOr<std::vector<v1::FoundPerson>> DeskClient::findPersons(const std::string& family_name) {
+  v1::FindPersonsRequest request;
+  request.set_family_name(family_name);
+  const auto reply = m_impl->call(&v1::DeskService::Stub::FindPersons, request);
+  if (!reply.ok()) return reply.status();
+  return std::vector<v1::FoundPerson>(reply->persons().begin(), reply->persons().end());
+}
+
+absl::StatusOr<v1::BreakGlassReply> DeskClient::breakGlass(const std::string& person_id,
+                                                           const std::string& reason) {
+  v1::BreakGlassRequest request;
+  request.set_person_id(person_id);
+  request.set_reason(reason);
+  return m_impl->call(&v1::DeskService::Stub::BreakGlass, request);
+}
+
 absl::StatusOr<v1::SignProgrammeReply> DeskClient::signProgramme(const v1::SignProgrammeRequest& request) {
   return m_impl->call(&v1::DeskService::Stub::SignProgramme, request);
 }

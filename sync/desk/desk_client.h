@@ -39,6 +39,11 @@ class DeskClient {
   absl::StatusOr<std::vector<v1::CaseRow>> caseload();
   absl::StatusOr<v1::GetPersonReply> person(const std::string& person_id);
   absl::StatusOr<std::uint64_t> putPerson(const v1::PutPersonRequest& request);
+  // Whose persons are whose, and somebody else's person in an emergency; errors: desk_service.proto.
+  absl::StatusOr<std::vector<v1::Assignment>> assignments(const std::string& person_id);
+  absl::Status assign(const std::string& person_id, const std::string& therapist_id, bool assigned);
+  absl::StatusOr<std::vector<v1::FoundPerson>> findPersons(const std::string& family_name);
+  absl::StatusOr<v1::BreakGlassReply> breakGlass(const std::string& person_id, const std::string& reason);
   absl::StatusOr<v1::SignProgrammeReply> signProgramme(const v1::SignProgrammeRequest& request);
   absl::StatusOr<std::vector<v1::Programme>> programmes(const std::string& person_id);  // oldest first
   absl::StatusOr<v1::HoldOrder> issueHold(const v1::IssueHoldRequest& request);

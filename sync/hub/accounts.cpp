@@ -40,11 +40,12 @@ bool roleMay(v1::Role role, CallKind kind) {
     case v1::ROLE_LEAD:
       return true;
     case v1::ROLE_THERAPIST:
-      return kind != CallKind::Settings;
+      return kind != CallKind::Settings && kind != CallKind::Assign;
     case v1::ROLE_AUDITOR:
       return kind == CallKind::Own || kind == CallKind::Read;
     case v1::ROLE_ADMINISTRATOR:
-      return kind == CallKind::Own || kind == CallKind::Access || kind == CallKind::Settings;
+      return kind == CallKind::Own || kind == CallKind::Access || kind == CallKind::Settings ||
+             kind == CallKind::Find || kind == CallKind::Assign;
     default:
       return false;
   }

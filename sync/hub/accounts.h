@@ -18,10 +18,14 @@ enum class CallKind {
   Clinical,  // changes what persons are to do, or writes to them
   Access,    // pairing and ending the access of phones
   Settings,  // changes what the clinic has set for all
+  Find,      // looks whether somebody is known to the clinic
+  Open,      // opens somebody else's person by a written reason
+  Assign,    // says whose persons are whose
 };
 
-// True when an account of `role` may make such a call. Lead: all. Therapist: all but the clinic's settings.
-// Auditor: reads. Administrator: access and settings, not what is in the records.
+// True when an account of `role` may make such a call. Lead: all. Therapist: all but the clinic's settings
+// and assignments. Auditor: reads. Administrator: access, settings and assignments, not what is in the
+// records. About whom is another question: person_access.h.
 bool roleMay(v1::Role role, CallKind kind);
 
 // Thread-safe.
