@@ -12,6 +12,7 @@
 #include "sync/common/text_codes.h"
 #include "sync/hub/backup.h"
 #include "sync/hub/demo_clinic.h"
+#include "sync/hub/erasure.h"
 #include "sync/hub/hub.h"
 #include "sync/hub/hub_server.h"
 #include "sync/hub/sqlite_hub_store.h"
@@ -134,7 +135,8 @@ int serveCommand(const HubMachine& machine, const std::string& data, const Serve
                                "the demo clinic's password is known to everybody, so it is served on this "
                                "machine only; --demo-on-network if you mean it"));
   }
-  const auto server = HubServer::start(hub->get(), {options.listen, options.phone_host});
+  const auto server =
+      HubServer::start(hub->get(), {options.listen, options.phone_host, options.metrics_port});
   if (!server.ok()) return failed(machine, server.status());
   if (!options.port_file.empty()) {
     const absl::Status written = writePortFile(options.port_file, (*server)->port());
@@ -143,6 +145,9 @@ int serveCommand(const HubMachine& machine, const std::string& data, const Serve
   *machine.out << "Serving " << (*hub)->clinic().card.name() << " on port " << (*server)->port()
                << ", certificate " << shortFingerprint((*hub)->clinic().certificate_sha256) << "\n"
                << std::flush;
+  if ((*server)->metricsPort() > 0) {
+    *machine.out << "Metrics: http://127.0.0.1:" << (*server)->metricsPort() << "/metrics\n" << std::flush;
+  }
   wait_for_end();
   (*server)->stop();
   *machine.out << "Stopped.\n" << std::flush;
@@ -172,6 +177,35 @@ int resetFactorCommand(const HubMachine& machine, const std::string& data, const
   if (!reset.ok()) return failed(machine, reset);
   *machine.out << "The second factor of " << user_name
                << " is gone. Make sure that it was the owner who asked.\n";
+  return 0;
+}
+
+int eraseCommand(const HubMachine& machine, const std::string& data, const std::string& person_id,
+                 const std::string& reason) {
+  auto store = openStore(data, /*make=*/false);
+  if (!store.ok()) return failed(machine, store.status());
+  auto hub = Hub::open(store->get(), machine.clock, machine.random);
+  if (!hub.ok()) return failed(machine, hub.status());
+  const absl::Status erased = erasePerson((*hub)->context(), person_id, reason);
+  if (!erased.ok()) return failed(machine, erased);
+  hub->reset();
+  store->reset();
+  *machine.out << "Erased. Backups made before still hold this person: replace them.\n";
+  const absl::Status scrubbed = scrubSqliteHubStore(storePath(data));
+  if (scrubbed.ok()) return 0;
+  return failed(machine, absl::Status(scrubbed.code(),
+                                      "the records are gone from the store; their bytes may stay on the disk "
+                                      "until the hub is stopped and started: " +
+                                          std::string(scrubbed.message())));
+}
+
+int dueCommand(const HubMachine& machine, const std::string& data, int days) {
+  if (days < 1) return failed(machine, absl::InvalidArgumentError("days: 1 or more"));
+  auto store = openStore(data, /*make=*/false);
+  if (!store.ok()) return failed(machine, store.status());
+  const auto due = personsDue(**store, machine.clock->wall(), absl::Hours(24) * days);
+  if (!due.ok()) return failed(machine, due.status());
+  for (const auto& id : *due) *machine.out << id << "\n";
   return 0;
 }
 
