@@ -11,6 +11,7 @@
 #include <map>
 #include <sstream>
 
+#include "sync/hub/demo_people.h"
 #include "sync/hub/hub_commands.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/sync/common/test_clinic.h"
@@ -134,6 +135,15 @@ TEST_F(Erasure, saysWhatIsWrongAndChangesNothing) {
   EXPECT_EQ(erase(id, "their stump infection"), 1);
   EXPECT_EQ(erase(test::idOf(99)), 1);
   EXPECT_EQ(rowsOf(id), before);
+}
+
+TEST_F(Erasure, aSecondDemoDoesNotBringAnybodyBack) {
+  const std::string data = m_clinic.folder().path("demo");
+  ASSERT_EQ(demoCommand(m_machine, data), 0) << m_err.str();
+  const std::string id = demoPeople().front().person.id();
+  ASSERT_EQ(eraseCommand(m_machine, data, id, "mistake"), 0) << m_err.str();
+  EXPECT_EQ(demoCommand(m_machine, data), 0) << m_err.str();
+  EXPECT_EQ(eraseCommand(m_machine, data, id, "mistake"), 1) << "nobody has the id any more";
 }
 
 TEST_F(Erasure, dueAreOnlyThoseOfWhomNothingHappened) {
