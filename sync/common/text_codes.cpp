@@ -7,6 +7,7 @@ namespace {
 
 constexpr char kHex[] = "0123456789abcdef";
 constexpr char kBase64[] = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";
+constexpr char kBase32[] = "ABCDEFGHIJKLMNOPQRSTUVWXYZ234567";
 constexpr char kCrockford[] = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 
 int hexValue(char c) {
@@ -81,6 +82,18 @@ absl::StatusOr<std::string> fromBase64Url(const std::string& text) {
     return absl::InvalidArgumentError("base64url: cut short");
   }
   return bytes;
+}
+
+std::string toBase32(const std::string& bytes) {
+  std::string text;
+  std::uint32_t buffer = 0;
+  int bits = 0;
+  for (const char c : bytes) {
+    buffer = (buffer << 8U) | static_cast<std::uint8_t>(c);
+    for (bits += 8; bits >= 5; bits -= 5) text += kBase32[(buffer >> static_cast<unsigned>(bits - 5)) & 31U];
+  }
+  if (bits > 0) text += kBase32[(buffer << static_cast<unsigned>(5 - bits)) & 31U];
+  return text;
 }
 
 std::string randomBytes(Random& random, std::size_t size) {

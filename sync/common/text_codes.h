@@ -1,4 +1,5 @@
-// Bytes as text and back: hex, base64url (RFC 4648 section 5, no padding) and Crockford's base 32.
+// Bytes as text and back: hex, base64url (RFC 4648 section 5, no padding), base 32 (section 6, no padding)
+// and Crockford's base 32.
 #pragma once
 
 #include <absl/status/statusor.h>
@@ -16,6 +17,9 @@ absl::StatusOr<std::string> fromHex(const std::string& text);
 std::string toBase64Url(const std::string& bytes);
 // kInvalidArgument on padding, another alphabet or a length that no bytes give.
 absl::StatusOr<std::string> fromBase64Url(const std::string& text);
+
+// RFC 4648 section 6, no padding: what one-time code apps read. Not Crockford's alphabet.
+std::string toBase32(const std::string& bytes);
 
 // `length` characters of Crockford's base 32, five random bits each.
 std::string randomCrockford(Random& random, std::size_t length);

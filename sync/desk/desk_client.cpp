@@ -66,11 +66,12 @@ absl::StatusOr<std::unique_ptr<DeskClient>> DeskClient::connect(const Options& o
   return std::unique_ptr<DeskClient>(new DeskClient(std::make_unique<Impl>(pinned->channel, options.random)));
 }
 
-absl::StatusOr<v1::SignInReply> DeskClient::signIn(const std::string& user_name,
-                                                   const std::string& password) {
+absl::StatusOr<v1::SignInReply> DeskClient::signIn(const std::string& user_name, const std::string& password,
+                                                   const std::string& code) {
   v1::SignInRequest request;
   request.set_user_name(user_name);
   request.set_password(password);
+  request.set_code(code);
   auto reply = m_impl->call(&v1::DeskService::Stub::SignIn, request);
   if (reply.ok()) m_impl->m_watch.setSession(reply->session());
   return reply;
@@ -80,6 +81,18 @@ absl::Status DeskClient::signOut() {
   absl::Status status = m_impl->call(&v1::DeskService::Stub::SignOut, v1::SignOutRequest()).status();
   m_impl->m_watch.setSession("");
   return status;
+}
+
+absl::StatusOr<v1::BeginSecondFactorReply> DeskClient::beginSecondFactor(const std::string& password) {
+  v1::BeginSecondFactorRequest request;
+  request.set_password(password);
+  return m_impl->call(&v1::DeskService::Stub::BeginSecondFactor, request);
+}
+
+absl::Status DeskClient::confirmSecondFactor(const std::string& code) {
+  v1::ConfirmSecondFactorRequest request;
+  request.set_code(code);
+  return m_impl->call(&v1::DeskService::Stub::ConfirmSecondFactor, request).status();
 }
 
 absl::StatusOr<std::vector<v1::CaseRow>> DeskClient::caseload() {
@@ -105,6 +118,39 @@ absl::StatusOr<std::uint64_t> DeskClient::putPerson(const v1::PutPersonRequest& 
   auto reply = m_impl->call(&v1::DeskService::Stub::PutPerson, request);
   if (!reply.ok()) return reply.status();
   return reply->revision();
+}
+
+absl::StatusOr<std::vector<v1::Assignment>> DeskClient::assignments(const std::string& person_id) {
+  v1::ListAssignmentsRequest request;
+  request.set_person_id(person_id);
+  const auto reply = m_impl->call(&v1::DeskService::Stub::ListAssignments, request);
+  if (!reply.ok()) return reply.status();
+  return std::vector<v1::Assignment>(reply->assignments().begin(), reply->assignments().end());
+}
+
+absl::Status DeskClient::assign(const std::string& person_id, const std::string& therapist_id,
+                                bool assigned) {
+  v1::PutAssignmentRequest request;
+  request.set_person_id(person_id);
+  request.set_therapist_id(therapist_id);
+  request.set_assigned(assigned);
+  return m_impl->call(&v1::DeskService::Stub::PutAssignment, request).status();
+}
+
+absl::StatusOr<std::vector<v1::FoundPerson>> DeskClient::findPersons(const std::string& family_name) {
+  v1::FindPersonsRequest request;
+  request.set_family_name(family_name);
+  const auto reply = m_impl->call(&v1::DeskService::Stub::FindPersons, request);
+  if (!reply.ok()) return reply.status();
+  return std::vector<v1::FoundPerson>(reply->persons().begin(), reply->persons().end());
+}
+
+absl::StatusOr<v1::BreakGlassReply> DeskClient::breakGlass(const std::string& person_id,
+                                                           const std::string& reason) {
+  v1::BreakGlassRequest request;
+  request.set_person_id(person_id);
+  request.set_reason(reason);
+  return m_impl->call(&v1::DeskService::Stub::BreakGlass, request);
 }
 
 absl::StatusOr<v1::SignProgrammeReply> DeskClient::signProgramme(const v1::SignProgrammeRequest& request) {
@@ -229,5 +275,11 @@ void DeskClient::watch(std::function<void(const std::string& person_id)> changed
 }
 
 void DeskClient::stopWatching() { m_impl->m_watch.stop(); }
+
+// What these answers mean is said at SignIn in desk_service.proto.
+bool needsCode(const absl::Status& status) { return absl::IsPermissionDenied(status); }
+bool isWrongCode(const absl::Status& status) {
+  return absl::IsUnauthenticated(status) && status.message().substr(0, 5) == "code:";
+}
 
 }  // namespace newel

@@ -27,11 +27,23 @@ class DeskClient {
   static absl::StatusOr<std::unique_ptr<DeskClient>> connect(const Options& options);
   ~DeskClient();
 
-  absl::StatusOr<v1::SignInReply> signIn(const std::string& user_name, const std::string& password);
+  // kUnauthenticated: name or password is wrong. needsCode(): both are right and the account has a second
+  // factor; ask for its code and sign in again with all three. isWrongCode(): that code is not right.
+  absl::StatusOr<v1::SignInReply> signIn(const std::string& user_name, const std::string& password,
+                                         const std::string& code = "");
+  // The signed-in account's own second factor: the secret, shown once; then in use from a first code on.
+  // Errors: desk_service.proto.
+  absl::StatusOr<v1::BeginSecondFactorReply> beginSecondFactor(const std::string& password);
+  absl::Status confirmSecondFactor(const std::string& code);
   absl::Status signOut();
   absl::StatusOr<std::vector<v1::CaseRow>> caseload();
   absl::StatusOr<v1::GetPersonReply> person(const std::string& person_id);
   absl::StatusOr<std::uint64_t> putPerson(const v1::PutPersonRequest& request);
+  // Whose persons are whose, and somebody else's person in an emergency; errors: desk_service.proto.
+  absl::StatusOr<std::vector<v1::Assignment>> assignments(const std::string& person_id);
+  absl::Status assign(const std::string& person_id, const std::string& therapist_id, bool assigned);
+  absl::StatusOr<std::vector<v1::FoundPerson>> findPersons(const std::string& family_name);
+  absl::StatusOr<v1::BreakGlassReply> breakGlass(const std::string& person_id, const std::string& reason);
   absl::StatusOr<v1::SignProgrammeReply> signProgramme(const v1::SignProgrammeRequest& request);
   absl::StatusOr<std::vector<v1::Programme>> programmes(const std::string& person_id);  // oldest first
   absl::StatusOr<v1::HoldOrder> issueHold(const v1::IssueHoldRequest& request);
@@ -59,5 +71,9 @@ class DeskClient {
   explicit DeskClient(std::unique_ptr<Impl> impl);
   std::unique_ptr<Impl> m_impl;
 };
+
+// Of what signIn() returned.
+bool needsCode(const absl::Status& status);
+bool isWrongCode(const absl::Status& status);
 
 }  // namespace newel

@@ -8,6 +8,7 @@
 #include "sync/common/text_codes.h"
 #include "sync/hub/clinic_library.h"
 #include "sync/hub/password.h"
+#include "sync/hub/second_factor.h"
 
 namespace newel {
 namespace {
@@ -39,11 +40,12 @@ bool roleMay(v1::Role role, CallKind kind) {
     case v1::ROLE_LEAD:
       return true;
     case v1::ROLE_THERAPIST:
-      return kind != CallKind::Settings;
+      return kind != CallKind::Settings && kind != CallKind::Assign;
     case v1::ROLE_AUDITOR:
       return kind == CallKind::Own || kind == CallKind::Read;
     case v1::ROLE_ADMINISTRATOR:
-      return kind == CallKind::Own || kind == CallKind::Access || kind == CallKind::Settings;
+      return kind == CallKind::Own || kind == CallKind::Access || kind == CallKind::Settings ||
+             kind == CallKind::Find || kind == CallKind::Assign;
     default:
       return false;
   }
@@ -77,15 +79,19 @@ absl::StatusOr<v1::Therapist> Accounts::add(const std::string& user_name, const 
   return therapistOf(row);
 }
 
+absl::Status Accounts::mayTry(const std::string& key) {
+  const absl::Duration wait = m_throttle.waitFor(key);
+  if (wait <= absl::ZeroDuration()) return absl::OkStatus();
+  m_hub->audit->refusal(*m_hub->store, {.action = "account.too_many"});
+  const std::int64_t seconds = absl::ToInt64Seconds(wait) + 1;
+  return absl::ResourceExhaustedError("tried too often; wait " + std::to_string(seconds) + " seconds");
+}
+
 absl::StatusOr<v1::SignInReply> Accounts::signIn(const v1::SignInRequest& request, const std::string& peer) {
   if (request.user_name().size() > 200 || request.password().size() > 1000) return noEntry();
   const std::string key = request.user_name() + "\n" + peer;
-  const absl::Duration wait = m_throttle.waitFor(key);
-  if (wait > absl::ZeroDuration()) {
-    m_hub->audit->refusal(*m_hub->store, {.action = "account.too_many"});
-    const std::int64_t seconds = absl::ToInt64Seconds(wait) + 1;
-    return absl::ResourceExhaustedError("tried too often; wait " + std::to_string(seconds) + " seconds");
-  }
+  const absl::Status may = mayTry(key);
+  if (!may.ok()) return may;
   std::optional<AccountRow> account;
   const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) {
     account = transaction.accountByName(request.user_name());
@@ -102,23 +108,39 @@ absl::StatusOr<v1::SignInReply> Accounts::signIn(const v1::SignInRequest& reques
                           {.action = "account.refused", .who = account.has_value() ? account->id : ""});
     return noEntry();
   }
-  m_throttle.succeeded(key);
+  auto reply = admit(*account, request.code());
+  if (reply.ok()) {
+    m_throttle.succeeded(key);
+  } else if (absl::IsUnauthenticated(reply.status())) {
+    m_throttle.failed(key);
+    m_hub->audit->refusal(*m_hub->store, {.action = "account.refused", .who = account->id, .field = "code"});
+  }
+  // A code that is only missing is no failure, and no success that would forgive earlier ones.
+  return reply;
+}
+
+// The password fits: the code, when there is a second factor, and the session, in one transaction.
+absl::StatusOr<v1::SignInReply> Accounts::admit(const AccountRow& account, const std::string& code) {
   const std::string token = toBase64Url(randomBytes(*m_hub->random, kTokenBytes));
   const absl::Time now = m_hub->clock->wall();
   const absl::Time ends = now + kSessionLife;
-  const absl::Status added = m_hub->store->write([&](HubTransaction& transaction) {
+  v1::SignInReply reply;
+  const absl::Status added = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
+    bool factor = false;
+    const absl::Status good = takeCode(transaction, account.id, code, now, factor);
+    if (!good.ok()) return good;
+    reply.set_second_factor(factor);
+    auto card = clinicCard(transaction);
+    if (!card.ok()) return card.status();
+    *reply.mutable_clinic() = *std::move(card);
     transaction.dropSessions(now);
-    transaction.addSession(sha256(token), {account->id, ends});
-    m_hub->audit->add(transaction, {.action = "account.sign_in", .who = account->id});
+    transaction.addSession(sha256(token), {account.id, ends});
+    m_hub->audit->add(transaction, {.action = "account.sign_in", .who = account.id});
     return absl::OkStatus();
   });
   if (!added.ok()) return added;
-  v1::SignInReply reply;
   reply.set_session(token);
-  *reply.mutable_therapist() = therapistOf(*account);
-  auto card = clinicCard(*m_hub->store);
-  if (!card.ok()) return card.status();
-  *reply.mutable_clinic() = *std::move(card);
+  *reply.mutable_therapist() = therapistOf(account);
   *reply.mutable_hub_time() = toTimestamp(now);
   *reply.mutable_ends_at() = toTimestamp(ends);
   return reply;
@@ -132,6 +154,60 @@ absl::Status Accounts::signOut(const DeskCaller& caller) {
   });
   if (ended.ok()) m_hub->board->closeSession(caller.session_sha256);
   return ended;
+}
+
+absl::StatusOr<v1::BeginSecondFactorReply> Accounts::beginFactor(const DeskCaller& caller,
+                                                                 const v1::BeginSecondFactorRequest& request,
+                                                                 const std::string& peer) {
+  // The password again: a desk that stands open must not give its finder a factor of their own.
+  const std::string key = caller.therapist.user_name() + "\n" + peer;
+  const absl::Status may = mayTry(key);
+  if (!may.ok()) return may;
+  std::optional<AccountRow> account;
+  const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) {
+    account = transaction.account(caller.therapist.id());
+    return absl::OkStatus();
+  });
+  if (!read.ok()) return read;
+  if (!account.has_value() || request.password().size() > 1000 ||
+      !passwordFits(account->password_hash, request.password())) {
+    m_throttle.failed(key);
+    m_hub->audit->refusal(*m_hub->store, {.action = "account.refused", .who = caller.therapist.id()});
+    return absl::UnauthenticatedError("password: wrong");
+  }
+  return beginSecondFactor(*m_hub, *account);
+}
+
+absl::StatusOr<v1::ConfirmSecondFactorReply> Accounts::confirmFactor(
+    const DeskCaller& caller, const v1::ConfirmSecondFactorRequest& request) {
+  std::vector<std::string> ended;
+  const absl::Status confirmed = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
+    const std::string& id = caller.therapist.id();
+    const absl::Status good = confirmSecondFactor(transaction, id, request.code(), m_hub->clock->wall());
+    if (!good.ok()) return good;
+    ended = transaction.endSessionsOf(id, caller.session_sha256);
+    m_hub->audit->add(transaction, {.action = "account.factor_confirm", .who = id});
+    return absl::OkStatus();
+  });
+  if (!confirmed.ok()) return confirmed;
+  for (const auto& session : ended) m_hub->board->closeSession(session);
+  return v1::ConfirmSecondFactorReply();
+}
+
+absl::Status Accounts::resetFactor(const std::string& user_name) {
+  std::vector<std::string> ended;
+  absl::Status reset = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
+    const auto account = transaction.accountByName(user_name);
+    if (!account.has_value()) return absl::NotFoundError("name: there is no such account");
+    if (!transaction.dropSecondFactor(account->id)) {
+      return absl::FailedPreconditionError("name: that account has no second factor");
+    }
+    ended = transaction.endSessionsOf(account->id, "");
+    m_hub->audit->add(transaction, {.action = "account.factor_reset", .record = account->id});
+    return absl::OkStatus();
+  });
+  for (const auto& session : ended) m_hub->board->closeSession(session);
+  return reset;
 }
 
 absl::StatusOr<DeskCaller> Accounts::authenticate(const std::string& session, CallKind kind) {

@@ -14,6 +14,8 @@ grpc::Status DeskGrpcService::call(grpc::ServerContext* context, CallKind kind, 
                                    const std::string& person_id, Reply* reply, Body&& body) {
   const auto caller = m_hub->accounts().authenticate(bearerOf(*context), kind);
   if (!caller.ok()) return toGrpc(caller.status());
+  const absl::Status may = m_hub->access().check(*caller, person_id);
+  if (!may.ok()) return toGrpc(may);
   auto result = body(*caller);
   if (!result.ok()) return toGrpc(result.status());
   if (seen != nullptr) {
@@ -42,11 +44,26 @@ grpc::Status DeskGrpcService::SignOut(grpc::ServerContext* context, const v1::Si
               });
 }
 
+grpc::Status DeskGrpcService::BeginSecondFactor(grpc::ServerContext* context,
+                                                const v1::BeginSecondFactorRequest* request,
+                                                v1::BeginSecondFactorReply* reply) {
+  return call(context, CallKind::Own, nullptr, "", reply, [&](const DeskCaller& caller) {
+    return m_hub->accounts().beginFactor(caller, *request, peerOf(*context));
+  });
+}
+
+grpc::Status DeskGrpcService::ConfirmSecondFactor(grpc::ServerContext* context,
+                                                  const v1::ConfirmSecondFactorRequest* request,
+                                                  v1::ConfirmSecondFactorReply* reply) {
+  return call(context, CallKind::Own, nullptr, "", reply,
+              [&](const DeskCaller& caller) { return m_hub->accounts().confirmFactor(caller, *request); });
+}
+
 grpc::Status DeskGrpcService::ListCaseload(grpc::ServerContext* context,
                                            const v1::ListCaseloadRequest* request,
                                            v1::ListCaseloadReply* reply) {
   return call(context, CallKind::Read, "caseload.see", "", reply,
-              [&](const DeskCaller&) { return m_hub->files().caseload(*request); });
+              [&](const DeskCaller& caller) { return m_hub->files().caseload(caller, *request); });
 }
 
 grpc::Status DeskGrpcService::GetPerson(grpc::ServerContext* context, const v1::GetPersonRequest* request,
@@ -57,14 +74,41 @@ grpc::Status DeskGrpcService::GetPerson(grpc::ServerContext* context, const v1::
 
 grpc::Status DeskGrpcService::PutPerson(grpc::ServerContext* context, const v1::PutPersonRequest* request,
                                         v1::PutPersonReply* reply) {
-  return call(context, CallKind::Clinical, nullptr, "", reply,
+  return call(context, CallKind::Clinical, nullptr, request->person().id(), reply,
               [&](const DeskCaller& caller) { return m_hub->files().put(caller, *request); });
+}
+
+grpc::Status DeskGrpcService::ListAssignments(grpc::ServerContext* context,
+                                              const v1::ListAssignmentsRequest* request,
+                                              v1::ListAssignmentsReply* reply) {
+  return call(context, CallKind::Assign, nullptr, request->person_id(), reply,
+              [&](const DeskCaller&) { return m_hub->access().assignments(request->person_id()); });
+}
+
+grpc::Status DeskGrpcService::PutAssignment(grpc::ServerContext* context,
+                                            const v1::PutAssignmentRequest* request,
+                                            v1::PutAssignmentReply* reply) {
+  return call(context, CallKind::Assign, nullptr, request->person_id(), reply,
+              [&](const DeskCaller& caller) { return m_hub->access().assign(caller, *request); });
+}
+
+grpc::Status DeskGrpcService::FindPersons(grpc::ServerContext* context, const v1::FindPersonsRequest* request,
+                                          v1::FindPersonsReply* reply) {
+  return call(context, CallKind::Find, nullptr, "", reply,
+              [&](const DeskCaller& caller) { return m_hub->access().find(caller, *request); });
+}
+
+// No person is checked here: to open somebody else's is what it is for.
+grpc::Status DeskGrpcService::BreakGlass(grpc::ServerContext* context, const v1::BreakGlassRequest* request,
+                                         v1::BreakGlassReply* reply) {
+  return call(context, CallKind::Open, nullptr, "", reply,
+              [&](const DeskCaller& caller) { return m_hub->access().breakGlass(caller, *request); });
 }
 
 grpc::Status DeskGrpcService::SignProgramme(grpc::ServerContext* context,
                                             const v1::SignProgrammeRequest* request,
                                             v1::SignProgrammeReply* reply) {
-  return call(context, CallKind::Clinical, nullptr, "", reply,
+  return call(context, CallKind::Clinical, nullptr, request->draft().person_id(), reply,
               [&](const DeskCaller& caller) { return m_hub->prescriptions().sign(caller, *request); });
 }
 
@@ -77,7 +121,7 @@ grpc::Status DeskGrpcService::ListProgrammes(grpc::ServerContext* context,
 
 grpc::Status DeskGrpcService::IssueHold(grpc::ServerContext* context, const v1::IssueHoldRequest* request,
                                         v1::IssueHoldReply* reply) {
-  return call(context, CallKind::Clinical, nullptr, "", reply,
+  return call(context, CallKind::Clinical, nullptr, request->person_id(), reply,
               [&](const DeskCaller& caller) { return m_hub->prescriptions().issueHold(caller, *request); });
 }
 
@@ -89,7 +133,7 @@ grpc::Status DeskGrpcService::ListHolds(grpc::ServerContext* context, const v1::
 
 grpc::Status DeskGrpcService::SendMessage(grpc::ServerContext* context, const v1::SendMessageRequest* request,
                                           v1::SendMessageReply* reply) {
-  return call(context, CallKind::Clinical, nullptr, "", reply,
+  return call(context, CallKind::Clinical, nullptr, request->person_id(), reply,
               [&](const DeskCaller& caller) { return m_hub->files().sendMessage(caller, *request); });
 }
 
@@ -119,7 +163,7 @@ grpc::Status DeskGrpcService::ListReceipts(grpc::ServerContext* context,
 grpc::Status DeskGrpcService::CreatePairing(grpc::ServerContext* context,
                                             const v1::CreatePairingRequest* request,
                                             v1::CreatePairingReply* reply) {
-  return call(context, CallKind::Access, nullptr, "", reply, [&](const DeskCaller& caller) {
+  return call(context, CallKind::Access, nullptr, request->person_id(), reply, [&](const DeskCaller& caller) {
     return m_hub->pairings().invite(caller, request->person_id());
   });
 }
@@ -135,7 +179,10 @@ grpc::Status DeskGrpcService::RevokeDevice(grpc::ServerContext* context,
                                            v1::RevokeDeviceReply* reply) {
   return call(context, CallKind::Access, nullptr, "", reply,
               [&](const DeskCaller& caller) -> absl::StatusOr<v1::RevokeDeviceReply> {
-                const absl::Status status = m_hub->files().revokeDevice(caller, request->device_id());
+                const auto owner = m_hub->files().ownerOf(request->device_id());
+                if (!owner.ok()) return owner.status();
+                absl::Status status = m_hub->access().check(caller, *owner);
+                if (status.ok()) status = m_hub->files().revokeDevice(caller, request->device_id());
                 if (!status.ok()) return status;
                 return v1::RevokeDeviceReply();
               });
@@ -178,7 +225,10 @@ grpc::ServerWriteReactor<v1::DeskNudge>* DeskGrpcService::Watch(grpc::CallbackSe
     stream->close(caller.status());
     return stream.get();
   }
-  const int joined = m_hub->board().joinDesk(caller->session_sha256, stream);
+  const int joined = m_hub->board().joinDesk(
+      caller->session_sha256, stream, [this, therapist = caller->therapist](const std::string& person_id) {
+        return m_hub->access().mayHear(therapist, person_id);
+      });
   number->store(joined);
   stream->push(v1::DeskNudge());  // open: from here on nothing is missed
   return stream.get();

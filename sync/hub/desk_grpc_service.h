@@ -14,12 +14,25 @@ class DeskGrpcService : public v1::DeskService::WithCallbackMethod_Watch<v1::Des
                       v1::SignInReply* reply) override;
   grpc::Status SignOut(grpc::ServerContext* context, const v1::SignOutRequest* request,
                        v1::SignOutReply* reply) override;
+  grpc::Status BeginSecondFactor(grpc::ServerContext* context, const v1::BeginSecondFactorRequest* request,
+                                 v1::BeginSecondFactorReply* reply) override;
+  grpc::Status ConfirmSecondFactor(grpc::ServerContext* context,
+                                   const v1::ConfirmSecondFactorRequest* request,
+                                   v1::ConfirmSecondFactorReply* reply) override;
   grpc::Status ListCaseload(grpc::ServerContext* context, const v1::ListCaseloadRequest* request,
                             v1::ListCaseloadReply* reply) override;
   grpc::Status GetPerson(grpc::ServerContext* context, const v1::GetPersonRequest* request,
                          v1::GetPersonReply* reply) override;
   grpc::Status PutPerson(grpc::ServerContext* context, const v1::PutPersonRequest* request,
                          v1::PutPersonReply* reply) override;
+  grpc::Status ListAssignments(grpc::ServerContext* context, const v1::ListAssignmentsRequest* request,
+                               v1::ListAssignmentsReply* reply) override;
+  grpc::Status PutAssignment(grpc::ServerContext* context, const v1::PutAssignmentRequest* request,
+                             v1::PutAssignmentReply* reply) override;
+  grpc::Status FindPersons(grpc::ServerContext* context, const v1::FindPersonsRequest* request,
+                           v1::FindPersonsReply* reply) override;
+  grpc::Status BreakGlass(grpc::ServerContext* context, const v1::BreakGlassRequest* request,
+                          v1::BreakGlassReply* reply) override;
   grpc::Status SignProgramme(grpc::ServerContext* context, const v1::SignProgrammeRequest* request,
                              v1::SignProgrammeReply* reply) override;
   grpc::Status ListProgrammes(grpc::ServerContext* context, const v1::ListProgrammesRequest* request,
@@ -54,7 +67,8 @@ class DeskGrpcService : public v1::DeskService::WithCallbackMethod_Watch<v1::Des
                                                  const v1::WatchRequest* request) override;
 
  private:
-  // Authenticates, notes what is looked at (`seen` not empty) of whom, and runs `body(caller)`.
+  // Authenticates, looks whether the caller may open `person_id` (empty: nobody's record), runs
+  // `body(caller)` and notes what was looked at (`seen` not null).
   template <typename Reply, typename Body>
   grpc::Status call(grpc::ServerContext* context, CallKind kind, const char* seen,
                     const std::string& person_id, Reply* reply, Body&& body);

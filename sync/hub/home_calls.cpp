@@ -28,11 +28,17 @@ absl::StatusOr<PhoneCaller> HomeCalls::authenticate(const std::string& token,
   if (token.empty() || token.size() > 200) return absl::UnauthenticatedError("authorization: no token");
   if (app_version.size() > 60) return absl::InvalidArgumentError("app_version: over 60 bytes");
   std::optional<DeviceRow> device;
+  bool erased = false;
   const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) {
     device = transaction.deviceByToken(sha256(token));
+    erased = !device.has_value() && transaction.tokenWasErased(sha256(token));
     return absl::OkStatus();
   });
   if (!read.ok()) return read;
+  if (!device.has_value() && erased) {
+    m_hub->audit->refusal(*m_hub->store, {.action = "phone.refused", .field = "erased"});
+    return absl::PermissionDeniedError("person: the clinic has erased these records");
+  }
   if (!device.has_value()) {
     m_hub->audit->refusal(*m_hub->store, {.action = "phone.refused", .field = "token"});
     return absl::UnauthenticatedError("token: no device has it");

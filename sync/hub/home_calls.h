@@ -20,7 +20,7 @@ class HomeCalls {
     return m_pairings->pair(request, peer);
   }
   // Every call but pair() begins here. kUnauthenticated: no device has this token. kPermissionDenied: its
-  // access was ended. Notes the contact.
+  // access was ended, or the clinic has erased the person. Notes the contact.
   absl::StatusOr<PhoneCaller> authenticate(const std::string& token, const std::string& app_version);
 
   absl::StatusOr<v1::OfferReply> offer(const PhoneCaller& caller, const v1::OfferRequest& request) {

@@ -11,6 +11,7 @@
 #include "sync/hub/home_calls.h"
 #include "sync/hub/hub_context.h"
 #include "sync/hub/pairings.h"
+#include "sync/hub/person_access.h"
 #include "sync/hub/person_files.h"
 #include "sync/hub/prescriptions.h"
 
@@ -32,10 +33,12 @@ class Hub {
   Accounts& accounts() { return *m_accounts; }
   Pairings& pairings() { return *m_pairings; }
   HomeCalls& phones() { return *m_phones; }
+  PersonAccess& access() { return *m_access; }
   PersonFiles& files() { return *m_files; }
   Prescriptions& prescriptions() { return *m_prescriptions; }
   ClinicLibrary& library() { return *m_library; }
   AuditTrail& audit() { return m_audit; }
+  const HubContext& context() const { return m_context; }
   HubStore& store() { return *m_context.store; }
 
   // To be called about every 30 s: tells open streams that the hub is there, and ends those that lost their
@@ -53,6 +56,7 @@ class Hub {
   std::unique_ptr<Accounts> m_accounts;
   std::unique_ptr<Pairings> m_pairings;
   std::unique_ptr<HomeCalls> m_phones;
+  std::unique_ptr<PersonAccess> m_access;
   std::unique_ptr<PersonFiles> m_files;
   std::unique_ptr<Prescriptions> m_prescriptions;
   std::unique_ptr<ClinicLibrary> m_library;

@@ -12,6 +12,7 @@
 #include "sync/common/text_codes.h"
 #include "sync/hub/backup.h"
 #include "sync/hub/demo_clinic.h"
+#include "sync/hub/erasure.h"
 #include "sync/hub/hub.h"
 #include "sync/hub/hub_server.h"
 #include "sync/hub/postgres_hub_store.h"
@@ -141,7 +142,8 @@ int serveCommand(const HubMachine& machine, const std::string& place, const Serv
                                "the demo clinic's password is known to everybody, so it is served on this "
                                "machine only; --demo-on-network if you mean it"));
   }
-  const auto server = HubServer::start(hub->get(), {options.listen, options.phone_host});
+  const auto server =
+      HubServer::start(hub->get(), {options.listen, options.phone_host, options.metrics_port});
   if (!server.ok()) return failed(machine, server.status());
   if (!options.port_file.empty()) {
     const absl::Status written = writePortFile(options.port_file, (*server)->port());
@@ -150,6 +152,9 @@ int serveCommand(const HubMachine& machine, const std::string& place, const Serv
   *machine.out << "Serving " << (*hub)->clinic().card.name() << " on port " << (*server)->port()
                << ", certificate " << shortFingerprint((*hub)->clinic().certificate_sha256) << "\n"
                << std::flush;
+  if ((*server)->metricsPort() > 0) {
+    *machine.out << "Metrics: http://127.0.0.1:" << (*server)->metricsPort() << "/metrics\n" << std::flush;
+  }
   wait_for_end();
   (*server)->stop();
   *machine.out << "Stopped.\n" << std::flush;
@@ -167,6 +172,49 @@ int addUserCommand(const HubMachine& machine, const std::string& place, const Us
   const auto added = (*hub)->accounts().add(options.name, shown, *role, options.password);
   if (!added.ok()) return failed(machine, added.status());
   *machine.out << "Added " << added->user_name() << ".\n";
+  return 0;
+}
+
+int resetFactorCommand(const HubMachine& machine, const std::string& place, const std::string& user_name) {
+  auto store = openStore(place, /*make=*/false);
+  if (!store.ok()) return failed(machine, store.status());
+  const auto hub = Hub::open(store->get(), machine.clock, machine.random);
+  if (!hub.ok()) return failed(machine, hub.status());
+  const absl::Status reset = (*hub)->accounts().resetFactor(user_name);
+  if (!reset.ok()) return failed(machine, reset);
+  *machine.out << "The second factor of " << user_name
+               << " is gone. Make sure that it was the owner who asked.\n";
+  return 0;
+}
+
+int eraseCommand(const HubMachine& machine, const std::string& place, const std::string& person_id,
+                 const std::string& reason) {
+  auto store = openStore(place, /*make=*/false);
+  if (!store.ok()) return failed(machine, store.status());
+  auto hub = Hub::open(store->get(), machine.clock, machine.random);
+  if (!hub.ok()) return failed(machine, hub.status());
+  const absl::Status erased = erasePerson((*hub)->context(), person_id, reason);
+  if (!erased.ok()) return failed(machine, erased);
+  hub->reset();
+  store->reset();
+  *machine.out << "Erased. Backups made before still hold this person: replace them.\n";
+  // PostgreSQL frees the rows' room by itself (autovacuum); its own files are the operator's.
+  if (isPostgresAddress(place)) return 0;
+  const absl::Status scrubbed = scrubSqliteHubStore(storePath(place));
+  if (scrubbed.ok()) return 0;
+  return failed(machine, absl::Status(scrubbed.code(),
+                                      "the records are gone from the store; their bytes may stay on the disk "
+                                      "until the hub is stopped and started: " +
+                                          std::string(scrubbed.message())));
+}
+
+int dueCommand(const HubMachine& machine, const std::string& place, int days) {
+  if (days < 1) return failed(machine, absl::InvalidArgumentError("days: 1 or more"));
+  auto store = openStore(place, /*make=*/false);
+  if (!store.ok()) return failed(machine, store.status());
+  const auto due = personsDue(**store, machine.clock->wall(), absl::Hours(24) * days);
+  if (!due.ok()) return failed(machine, due.status());
+  for (const auto& id : *due) *machine.out << id << "\n";
   return 0;
 }
 

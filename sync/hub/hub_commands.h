@@ -31,6 +31,7 @@ struct ServeOptions {
   std::string phone_host;  // what pairing codes say; empty: the listening host
   std::string port_file;   // the port, once it is served
   bool demo_on_network = false;
+  int metrics_port = -1;  // on this machine only; 0: any free one; -1: none
 };
 struct UserOptions {
   std::string name;
@@ -47,6 +48,13 @@ int demoCommand(const HubMachine& machine, const std::string& place);
 int serveCommand(const HubMachine& machine, const std::string& place, const ServeOptions& options,
                  const std::function<void()>& wait_for_end);
 int addUserCommand(const HubMachine& machine, const std::string& place, const UserOptions& options);
+// For a lost code device: the account signs in by its password alone again.
+int resetFactorCommand(const HubMachine& machine, const std::string& place, const std::string& user_name);
+// Everything about one person; `reason` is one of erasure.h's words.
+int eraseCommand(const HubMachine& machine, const std::string& place, const std::string& person_id,
+                 const std::string& reason);
+// The ids of persons of whom nothing happened in `days` days, one a line. Erases nobody.
+int dueCommand(const HubMachine& machine, const std::string& place, int days);
 int backupCommand(const HubMachine& machine, const std::string& place, const std::string& to);
 // After a PostgreSQL copy was put back: the next start is a new generation (clinic.h).
 int restoredCommand(const HubMachine& machine, const std::string& place);

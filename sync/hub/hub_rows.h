@@ -83,9 +83,26 @@ struct AccountRow {
   std::string password_hash;
 };
 
+// A second factor by time-based codes (totp.h). Until it is confirmed it asks nobody for anything.
+struct SecondFactorRow {
+  std::string secret;  // 20 bytes, as made
+  bool confirmed = false;
+  std::uint64_t last_step = 0;  // the last time step that a code was taken for; 0: none yet
+};
+
 struct SessionRow {
   std::string account_id;
   absl::Time ends_at;
+};
+
+// Somebody else's person, opened by a written reason until `until`.
+struct OpeningRow {
+  std::string id;
+  std::string person_id;
+  std::string account_id;
+  std::string reason;
+  absl::Time at;
+  absl::Time until;
 };
 
 struct AuditRow {

@@ -62,10 +62,34 @@ CREATE TABLE own_exercise (id TEXT NOT NULL, revision INTEGER NOT NULL, content 
   PRIMARY KEY (id, revision)) WITHOUT ROWID;
 )";
 
+constexpr char kSecondFactors[] = R"(
+CREATE TABLE second_factor (account_id TEXT PRIMARY KEY REFERENCES account (id), secret BLOB NOT NULL,
+  confirmed INTEGER NOT NULL, last_step INTEGER NOT NULL) WITHOUT ROWID;
+)";
+
+// Until this step every therapist saw every person: they go on to, so that an update shuts nobody out. Role 1
+// is the therapist's (identity.proto).
+constexpr char kAssignments[] = R"(
+CREATE TABLE assignment (account_id TEXT NOT NULL, person_id TEXT NOT NULL REFERENCES person (id),
+  PRIMARY KEY (account_id, person_id)) WITHOUT ROWID;
+CREATE INDEX assignment_person ON assignment (person_id);
+INSERT INTO assignment SELECT account.id, person.id FROM account, person WHERE account.role = 1;
+CREATE TABLE opening (id TEXT PRIMARY KEY, person_id TEXT NOT NULL REFERENCES person (id),
+  account_id TEXT NOT NULL, reason TEXT NOT NULL, at INTEGER NOT NULL, until INTEGER NOT NULL) WITHOUT ROWID;
+CREATE INDEX opening_person ON opening (person_id, until);
+CREATE INDEX opening_account ON opening (account_id, until);
+)";
+
+constexpr char kErasure[] = R"(
+CREATE TABLE erased_person (id TEXT PRIMARY KEY, at INTEGER NOT NULL) WITHOUT ROWID;
+CREATE TABLE erased_token (token_sha256 BLOB PRIMARY KEY, at INTEGER NOT NULL) WITHOUT ROWID;
+)";
+
 }  // namespace
 
 const std::vector<Migration>& hubMigrations() {
-  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kOwnExercises}};
+  static const std::vector<Migration> kMigrations = {
+      {1, kFirst}, {2, kOwnExercises}, {3, kSecondFactors}, {4, kAssignments}, {5, kErasure}};
   return kMigrations;
 }
 

@@ -1,6 +1,7 @@
 #include "sync/hub/hub_server.h"
 
 #include <grpc/support/time.h>
+#include <grpcpp/health_check_service_interface.h>
 #include <grpcpp/resource_quota.h>
 #include <grpcpp/security/server_credentials.h>
 #include <grpcpp/server.h>
@@ -12,14 +13,17 @@
 #include <utility>
 
 #include "sync/common/limits.h"
+#include "sync/hub/call_counter.h"
 #include "sync/hub/desk_grpc_service.h"
 #include "sync/hub/home_grpc_service.h"
+#include "sync/hub/metrics_page.h"
 
 namespace newel {
 namespace {
 
 constexpr int kMostThreads = 64;
-constexpr int kDrainMs = 1000;
+// Longer than any call but a stream takes; ours, no source.
+constexpr int kDrainMs = 5000;
 // Phones ping every 20 s while a stream is open (pinned_channel.cpp); more often is refused.
 constexpr int kLeastPingMs = 10000;
 constexpr int kKeepaliveMs = 30000;
@@ -31,7 +35,7 @@ std::string hostOf(const std::string& address) { return address.substr(0, addres
 
 class HubServer::Impl {
  public:
-  explicit Impl(Hub* hub) : m_hub(hub), m_phones(hub), m_desks(hub) {}
+  explicit Impl(Hub* hub) : m_hub(hub), m_clock(hub->context().clock), m_phones(hub), m_desks(hub) {}
   ~Impl() { stop(); }
 
   absl::Status start(const Options& options) {
@@ -48,6 +52,8 @@ class HubServer::Impl {
     builder.AddChannelArgument(GRPC_ARG_KEEPALIVE_TIMEOUT_MS, kKeepaliveTimeoutMs);
     builder.AddChannelArgument(GRPC_ARG_HTTP2_MIN_RECV_PING_INTERVAL_WITHOUT_DATA_MS, kLeastPingMs);
     builder.AddListeningPort(options.listen, grpc::SslServerCredentials(tls), &m_port);
+    grpc::EnableDefaultHealthCheckService(true);
+    builder.experimental().SetInterceptorCreators(callCounter(&m_metrics, m_clock));
     builder.RegisterService(&m_phones);
     builder.RegisterService(&m_desks);
     m_server = builder.BuildAndStart();
@@ -55,7 +61,7 @@ class HubServer::Impl {
     m_hub->pairings().setPhoneAddress(
         options.phone_host.empty() ? hostOf(options.listen) : options.phone_host, m_port);
     m_ticker = std::thread([this] { tick(); });
-    return absl::OkStatus();
+    return options.metrics_port < 0 ? absl::OkStatus() : startMetrics(options.metrics_port);
   }
 
   void stop() {
@@ -67,14 +73,25 @@ class HubServer::Impl {
     m_condition.notify_all();
     if (m_ticker.joinable()) m_ticker.join();
     if (!m_server) return;
+    if (auto* health = m_server->GetHealthCheckService(); health != nullptr) health->SetServingStatus(false);
     m_hub->board().closeAll(absl::UnavailableError("the hub is stopping"));
     m_server->Shutdown(gpr_time_from_millis(kDrainMs, GPR_TIMESPAN));
     m_server->Wait();
+    m_page.reset();
   }
 
   int port() const { return m_port; }
+  int metricsPort() const { return m_page ? m_page->port() : -1; }
 
  private:
+  absl::Status startMetrics(int port) {
+    auto page = MetricsPage::start(port, [this, begun = m_clock->elapsed()] {
+      return m_metrics.text(m_hub->board().openStreams(), m_clock->elapsed() - begun);
+    });
+    if (!page.ok()) return page.status();
+    m_page = *std::move(page);
+    return absl::OkStatus();
+  }
   void tick() {
     std::unique_lock lock(m_mutex);
     while (!m_condition.wait_for(lock, absl::ToChronoMilliseconds(kStillHere), [this] { return m_stop; })) {
@@ -85,6 +102,8 @@ class HubServer::Impl {
   }
 
   Hub* m_hub;
+  const Clock* m_clock;
+  Metrics m_metrics;
   HomeGrpcService m_phones;
   DeskGrpcService m_desks;
   int m_port = 0;
@@ -93,6 +112,7 @@ class HubServer::Impl {
   std::condition_variable m_condition;
   bool m_stop = false;
   std::thread m_ticker;
+  std::unique_ptr<MetricsPage> m_page;
 };
 
 HubServer::HubServer(std::unique_ptr<Impl> impl) : m_impl(std::move(impl)) {}
@@ -106,6 +126,7 @@ absl::StatusOr<std::unique_ptr<HubServer>> HubServer::start(Hub* hub, const Opti
 }
 
 int HubServer::port() const { return m_impl->port(); }
+int HubServer::metricsPort() const { return m_impl->metricsPort(); }
 void HubServer::stop() { m_impl->stop(); }
 
 }  // namespace newel

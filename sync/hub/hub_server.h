@@ -15,14 +15,17 @@ class HubServer {
   struct Options {
     std::string listen = "127.0.0.1:0";  // host:port; port 0: any free one
     std::string phone_host;              // what pairing codes say; empty: the listening host
+    int metrics_port = -1;               // on 127.0.0.1; 0: any free one; -1: no metrics
   };
-  // Serves `hub` (which outlives this) from threads of its own. kUnavailable: the address is taken or not
-  // ours.
+  // Serves `hub` (which outlives this) from threads of its own, with gRPC's health service
+  // (grpc.health.v1.Health) beside it. kUnavailable: the address is taken or not ours.
   static absl::StatusOr<std::unique_ptr<HubServer>> start(Hub* hub, const Options& options);
   ~HubServer();  // stop()
 
   int port() const;
-  // Closes every stream, lets calls under way finish for up to a second, and returns. Again does nothing.
+  int metricsPort() const;  // -1: none
+  // Drains: says that it is not serving any more, closes every stream, takes no new call, lets calls under
+  // way finish for up to five seconds, and returns as soon as they have. Again does nothing.
   void stop();
 
  private:

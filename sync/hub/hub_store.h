@@ -95,10 +95,35 @@ class HubTransaction {
 
   virtual std::optional<AccountRow> accountByName(const std::string& user_name) = 0;
   virtual std::optional<AccountRow> account(const std::string& id) = 0;
+  virtual std::vector<AccountRow> accounts() = 0;  // by display name
+
+  // Whose persons are whose. Accounts need not exist.
+  virtual bool isAssigned(const std::string& account_id, const std::string& person_id) = 0;
+  virtual void setAssigned(const std::string& account_id, const std::string& person_id, bool assigned) = 0;
+  virtual std::vector<std::string> assignedAccounts(const std::string& person_id) = 0;
+  // Assigned to the account, or opened by it and not over at `now`; by id, each once.
+  virtual std::vector<std::string> personIdsOf(const std::string& account_id, absl::Time now,
+                                               const std::string& after_id, std::uint32_t limit) = 0;
+  virtual void addOpening(const OpeningRow& row) = 0;
+  // Those that end after `now`, the latest first.
+  virtual std::vector<OpeningRow> openings(const std::string& person_id, absl::Time now) = 0;
+
+  // Deletes every row about the person and leaves two marks: that this id was erased, and, for each phone,
+  // that its token belonged to somebody erased. The audit trail stays as it is. False: nobody has the id.
+  virtual bool erasePerson(const std::string& id, absl::Time at) = 0;
+  virtual bool wasErased(const std::string& person_id) = 0;
+  virtual bool tokenWasErased(const std::string& token_sha256) = 0;
+
   virtual void addAccount(const AccountRow& row) = 0;
+  // One row for each account that has begun to enrol; put replaces it whole.
+  virtual std::optional<SecondFactorRow> secondFactor(const std::string& account_id) = 0;
+  virtual void putSecondFactor(const std::string& account_id, const SecondFactorRow& row) = 0;
+  virtual bool dropSecondFactor(const std::string& account_id) = 0;  // true when there was one
   virtual void addSession(const std::string& token_sha256, const SessionRow& row) = 0;
   virtual std::optional<SessionRow> session(const std::string& token_sha256) = 0;
   virtual void endSession(const std::string& token_sha256) = 0;
+  // Every session of the account but `kept` (empty: all); their hashes.
+  virtual std::vector<std::string> endSessionsOf(const std::string& account_id, const std::string& kept) = 0;
   virtual void dropSessions(absl::Time ended_by) = 0;
 
   virtual std::optional<AuditRow> lastAudit() = 0;

@@ -39,6 +39,9 @@ struct Options {
   newel::InitOptions init;
   newel::ServeOptions serve;
   newel::UserOptions user;
+  std::string person;
+  std::string reason;
+  int days = 0;
   std::string backup_to;
   std::string audit_head;
 };
@@ -79,6 +82,10 @@ int main(int argc, char** argv) {
   serve->add_option("--port-file", options.serve.port_file, "Write the port here once it is served");
   serve->add_flag("--demo-on-network", options.serve.demo_on_network,
                   "Let other machines reach the demo clinic");
+  serve
+      ->add_option("--metrics-port", options.serve.metrics_port,
+                   "OpenMetrics text for this machine only, on this port; 0: any free one")
+      ->check(CLI::Range(0, 65535));
   CLI::App* demo = command(app, "demo", "Fill an empty folder with an invented clinic", options);
   CLI::App* user = app.add_subcommand("user", "Accounts")->require_subcommand(1);
   CLI::App* add =
@@ -87,6 +94,15 @@ int main(int argc, char** argv) {
   add->add_option("--display-name", options.user.display_name, "As persons see it");
   add->add_option("--role", options.user.role, "therapist, lead, administrator or auditor")
       ->capture_default_str();
+  CLI::App* reset_factor = command(*user, "reset-second-factor",
+                                   "Take an account's second factor away, when its device is lost", options);
+  reset_factor->add_option("--name", options.user.name, "Whose")->required();
+  CLI::App* erase = command(app, "erase", "Delete everything about one person, for good", options);
+  erase->add_option("--person", options.person, "The person's id")->required();
+  erase->add_option("--reason", options.reason, "wish, term or mistake")->required();
+  CLI::App* due =
+      command(app, "due", "List persons of whom nothing happened for long; erases nobody", options);
+  due->add_option("--days", options.days, "How long")->required();
   CLI::App* backup =
       command(app, "backup", "Copy the store, also while it is served, and check the copy", options);
   backup->add_option("--to", options.backup_to, "A new file")->required();
@@ -108,6 +124,9 @@ int main(int argc, char** argv) {
   if (init->parsed()) return newel::initCommand(machine, place, options.init);
   if (serve->parsed()) return newel::serveCommand(machine, place, options.serve, waitForEnd);
   if (demo->parsed()) return newel::demoCommand(machine, place);
+  if (reset_factor->parsed()) return newel::resetFactorCommand(machine, place, options.user.name);
+  if (erase->parsed()) return newel::eraseCommand(machine, place, options.person, options.reason);
+  if (due->parsed()) return newel::dueCommand(machine, place, options.days);
   if (backup->parsed()) return newel::backupCommand(machine, place, options.backup_to);
   if (restored->parsed()) return newel::restoredCommand(machine, place);
   if (fingerprint->parsed()) return newel::fingerprintCommand(machine, place);

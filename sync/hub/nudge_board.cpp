@@ -21,15 +21,24 @@ std::vector<Entry> where(const std::map<int, Entry>& all, const std::function<bo
 
 int NudgeBoard::joinPhone(const std::string& device_id, const std::string& person_id,
                           std::shared_ptr<PhoneStream> stream) {
-  const std::lock_guard lock(m_mutex);
-  m_phones[++m_last] = {device_id, person_id, std::move(stream)};
-  return m_last;
+  std::unique_lock lock(m_mutex);
+  const int number = ++m_last;
+  m_phones[number] = {device_id, person_id, stream};
+  const absl::Status closed = m_closed;
+  lock.unlock();
+  if (!closed.ok()) stream->close(closed);
+  return number;
 }
 
-int NudgeBoard::joinDesk(const std::string& session_sha256, std::shared_ptr<DeskStream> stream) {
-  const std::lock_guard lock(m_mutex);
-  m_desks[++m_last] = {session_sha256, std::move(stream)};
-  return m_last;
+int NudgeBoard::joinDesk(const std::string& session_sha256, std::shared_ptr<DeskStream> stream,
+                         std::function<bool(const std::string& person_id)> may_hear) {
+  std::unique_lock lock(m_mutex);
+  const int number = ++m_last;
+  m_desks[number] = {session_sha256, stream, std::move(may_hear)};
+  const absl::Status closed = m_closed;
+  lock.unlock();
+  if (!closed.ok()) stream->close(closed);
+  return number;
 }
 
 void NudgeBoard::leave(int number) {
@@ -68,7 +77,9 @@ void NudgeBoard::pushHold(const std::string& person_id, const v1::SignedHoldOrde
 void NudgeBoard::nudgeDesks(const std::string& person_id) {
   v1::DeskNudge nudge;
   nudge.set_person_id(person_id);
-  for (const auto& desk : desksWhere([](const Desk&) { return true; })) desk.stream->push(nudge);
+  for (const auto& desk : desksWhere([](const Desk&) { return true; })) {
+    if (person_id.empty() || desk.may_hear(person_id)) desk.stream->push(nudge);
+  }
 }
 
 void NudgeBoard::closeDevice(const std::string& device_id) {
@@ -84,6 +95,10 @@ void NudgeBoard::closeSession(const std::string& session_sha256) {
 }
 
 void NudgeBoard::closeAll(const absl::Status& why) {
+  {
+    const std::lock_guard lock(m_mutex);
+    m_closed = why;
+  }
   for (const auto& phone : phonesWhere([](const Phone&) { return true; })) phone.stream->close(why);
   for (const auto& desk : desksWhere([](const Desk&) { return true; })) desk.stream->close(why);
 }

@@ -33,15 +33,17 @@ class NudgeBoard {
   // Returns a number for leave().
   int joinPhone(const std::string& device_id, const std::string& person_id,
                 std::shared_ptr<PhoneStream> stream);
-  int joinDesk(const std::string& session_sha256, std::shared_ptr<DeskStream> stream);
+  // `may_hear`: whether this desk may be told of a person; called with no lock of the board held.
+  int joinDesk(const std::string& session_sha256, std::shared_ptr<DeskStream> stream,
+               std::function<bool(const std::string& person_id)> may_hear);
   void leave(int number);
 
   void nudgePerson(const std::string& person_id);  // empty: every phone
   void pushHold(const std::string& person_id, const v1::SignedHoldOrder& order);
-  void nudgeDesks(const std::string& person_id);
+  void nudgeDesks(const std::string& person_id);  // those that may hear of the person; empty: every desk
   void closeDevice(const std::string& device_id);
   void closeSession(const std::string& session_sha256);
-  void closeAll(const absl::Status& why);
+  void closeAll(const absl::Status& why);  // and whoever joins from then on, for the hub is stopping
   // To every stream; and closes those whose device or session `good` no longer vouches for.
   void stillHere(const std::function<bool(const std::string& device_id)>& device_is_good,
                  const std::function<bool(const std::string& session_sha256)>& session_is_good);
@@ -56,6 +58,7 @@ class NudgeBoard {
   struct Desk {
     std::string session_sha256;
     std::shared_ptr<DeskStream> stream;
+    std::function<bool(const std::string& person_id)> may_hear;
   };
   // Copies, so that no stream is called under the lock.
   std::vector<Phone> phonesWhere(const std::function<bool(const Phone&)>& test) const;
@@ -63,6 +66,7 @@ class NudgeBoard {
 
   mutable std::mutex m_mutex;
   int m_last = 0;
+  absl::Status m_closed;  // OK: open
   std::map<int, Phone> m_phones;
   std::map<int, Desk> m_desks;
 };

@@ -7,6 +7,7 @@
 #include "core/time/local_day.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/limits.h"
+#include "sync/hub/person_access.h"
 
 namespace newel {
 namespace {
@@ -45,19 +46,26 @@ absl::Status addRow(HubTransaction& transaction, const std::string& person_id, v
 
 }  // namespace
 
-absl::StatusOr<v1::ListCaseloadReply> PersonFiles::caseload(const v1::ListCaseloadRequest& request) {
+absl::StatusOr<v1::ListCaseloadReply> PersonFiles::caseload(const DeskCaller& caller,
+                                                            const v1::ListCaseloadRequest& request) {
   const absl::Status good = checkLimit(request.limit());
   if (!good.ok()) return good;
   v1::ListCaseloadReply reply;
   const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) -> absl::Status {
-    auto ids = transaction.personIdsAfter(request.after_person_id(), request.limit() + 1);
+    const absl::Time now = m_hub->clock->wall();
+    auto ids = seesOnlyOwn(caller.therapist.role())
+                   ? transaction.personIdsOf(caller.therapist.id(), now, request.after_person_id(),
+                                             request.limit() + 1)
+                   : transaction.personIdsAfter(request.after_person_id(), request.limit() + 1);
     if (ids.size() > request.limit()) {
       ids.resize(request.limit());
       reply.set_more(true);
     }
     for (const auto& id : ids) {
-      absl::Status added = addRow(transaction, id, *reply.add_rows());
+      v1::CaseRow& row = *reply.add_rows();
+      absl::Status added = addRow(transaction, id, row);
       if (!added.ok()) return added;
+      addOpenings(transaction, id, now, row);
     }
     return absl::OkStatus();
   });
@@ -101,11 +109,13 @@ absl::StatusOr<v1::PutPersonReply> PersonFiles::put(const DeskCaller& caller,
     if (request.base_revision() == 0 && known.has_value())
       return absl::AlreadyExistsError("person.id: is taken");
     if (request.base_revision() != 0 && !known.has_value()) return nobody();
+    if (transaction.wasErased(person.id())) return absl::FailedPreconditionError("person.id: was erased");
     if (known.has_value() && known->revision != request.base_revision()) {
       return absl::AbortedError("base_revision: " + std::to_string(known->revision) + " is the latest");
     }
     transaction.putPerson(person.id(), {revision, bytes});
     transaction.putIdentity(person.id(), {revision, toBytes(identity)});
+    if (!known.has_value()) transaction.setAssigned(caller.therapist.id(), person.id(), true);
     commitToFeed(
         transaction, *m_hub, person.id(),
         makeEnvelope(v1::RECORD_KIND_PERSON, person.id(), static_cast<std::uint32_t>(revision), bytes),
@@ -238,6 +248,17 @@ absl::StatusOr<v1::ListDevicesReply> PersonFiles::devices(const std::string& per
   });
   if (!read.ok()) return read;
   return reply;
+}
+
+absl::StatusOr<std::string> PersonFiles::ownerOf(const std::string& device_id) {
+  std::string person_id;
+  const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) {
+    const auto device = transaction.device(device_id);
+    if (device.has_value()) person_id = device->person_id;
+    return absl::OkStatus();
+  });
+  if (!read.ok()) return read;
+  return person_id;
 }
 
 absl::Status PersonFiles::revokeDevice(const DeskCaller& caller, const std::string& device_id) {

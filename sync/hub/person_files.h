@@ -16,9 +16,12 @@ class PersonFiles {
  public:
   explicit PersonFiles(const HubContext* hub) : m_hub(hub) {}
 
-  absl::StatusOr<v1::ListCaseloadReply> caseload(const v1::ListCaseloadRequest& request);
+  // The persons that `caller` may see.
+  absl::StatusOr<v1::ListCaseloadReply> caseload(const DeskCaller& caller,
+                                                 const v1::ListCaseloadRequest& request);
   absl::StatusOr<v1::GetPersonReply> get(const std::string& person_id);
-  // kAborted: base_revision is not the latest. kAlreadyExists: base 0 and the id is known.
+  // A new person is assigned to who adds them. kAborted: base_revision is not the latest. kAlreadyExists:
+  // base 0 and the id is known. kFailedPrecondition: the id was erased.
   absl::StatusOr<v1::PutPersonReply> put(const DeskCaller& caller, const v1::PutPersonRequest& request);
 
   // kAlreadyExists: the id was sent with other words.
@@ -28,6 +31,8 @@ class PersonFiles {
   absl::StatusOr<v1::ListPracticesReply> practices(const v1::ListPracticesRequest& request);
   absl::StatusOr<v1::ListReceiptsReply> receipts(const std::string& person_id);
   absl::StatusOr<v1::ListDevicesReply> devices(const std::string& person_id);
+  // Whose phone it is; empty for none.
+  absl::StatusOr<std::string> ownerOf(const std::string& device_id);
   // Ends its access and its open stream. Again is not an error. kNotFound: no such device.
   absl::Status revokeDevice(const DeskCaller& caller, const std::string& device_id);
 

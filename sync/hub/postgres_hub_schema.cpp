@@ -56,10 +56,28 @@ CREATE TABLE own_exercise (id TEXT COLLATE "C" NOT NULL, revision BIGINT NOT NUL
   PRIMARY KEY (id, revision));
 )";
 
+// Second factors, whose persons are whose, and what is left of an erased person: migrations 3 to 5 of
+// hub_schema.cpp. Role 1 is the therapist's (identity.proto).
+constexpr char kWhoMay[] = R"(
+CREATE TABLE second_factor (account_id TEXT COLLATE "C" PRIMARY KEY REFERENCES account (id), secret BYTEA NOT
+  NULL, confirmed BIGINT NOT NULL, last_step BIGINT NOT NULL);
+CREATE TABLE assignment (account_id TEXT COLLATE "C" NOT NULL, person_id TEXT COLLATE "C" NOT NULL REFERENCES
+  person (id), PRIMARY KEY (account_id, person_id));
+CREATE INDEX assignment_person ON assignment (person_id);
+INSERT INTO assignment SELECT account.id, person.id FROM account, person WHERE account.role = 1;
+CREATE TABLE opening (id TEXT COLLATE "C" PRIMARY KEY, person_id TEXT COLLATE "C" NOT NULL REFERENCES person
+  (id), account_id TEXT COLLATE "C" NOT NULL, reason TEXT COLLATE "C" NOT NULL, at BIGINT NOT NULL, until
+  BIGINT NOT NULL);
+CREATE INDEX opening_person ON opening (person_id, until);
+CREATE INDEX opening_account ON opening (account_id, until);
+CREATE TABLE erased_person (id TEXT COLLATE "C" PRIMARY KEY, at BIGINT NOT NULL);
+CREATE TABLE erased_token (token_sha256 BYTEA PRIMARY KEY, at BIGINT NOT NULL);
+)";
+
 }  // namespace
 
 const std::vector<Migration>& postgresHubMigrations() {
-  static const std::vector<Migration> kMigrations = {{1, kFirst}};
+  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kWhoMay}};
   return kMigrations;
 }
 

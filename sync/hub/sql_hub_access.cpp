@@ -43,10 +43,14 @@ std::vector<InvitationRow> invitationRows(Found rows) {
 }
 
 template <typename Found>
+AccountRow accountAt(const Found& rows) {
+  return {rows.text(0), rows.text(1), rows.text(2), static_cast<v1::Role>(rows.number(3)), rows.text(4)};
+}
+
+template <typename Found>
 std::optional<AccountRow> accountRow(Found rows) {
   if (!rows.next()) return std::nullopt;
-  return AccountRow{rows.text(0), rows.text(1), rows.text(2), static_cast<v1::Role>(rows.number(3)),
-                    rows.text(4)};
+  return accountAt(rows);
 }
 
 }  // namespace
@@ -158,9 +162,40 @@ std::optional<AccountRow> SqlHubTransaction<Session>::account(const std::string&
 }
 
 template <typename Session>
+std::vector<AccountRow> SqlHubTransaction<Session>::accounts() {
+  std::vector<AccountRow> list;
+  auto rows = m_db.query(
+      "SELECT id, user_name, display_name, role, password_hash FROM account ORDER BY display_name, id");
+  while (rows.next()) list.push_back(accountAt(rows));
+  return list;
+}
+
+template <typename Session>
 void SqlHubTransaction<Session>::addAccount(const AccountRow& row) {
   m_db.run("INSERT INTO account (id, user_name, display_name, role, password_hash) VALUES (?, ?, ?, ?, ?)",
            row.id, row.user_name, row.display_name, static_cast<int>(row.role), row.password_hash);
+}
+
+template <typename Session>
+std::optional<SecondFactorRow> SqlHubTransaction<Session>::secondFactor(const std::string& account_id) {
+  auto rows =
+      m_db.query("SELECT secret, confirmed, last_step FROM second_factor WHERE account_id = ?", account_id);
+  if (!rows.next()) return std::nullopt;
+  return SecondFactorRow{rows.text(0), rows.number(1) != 0, static_cast<std::uint64_t>(rows.number(2))};
+}
+
+template <typename Session>
+void SqlHubTransaction<Session>::putSecondFactor(const std::string& account_id, const SecondFactorRow& row) {
+  m_db.run(
+      "INSERT INTO second_factor (account_id, secret, confirmed, last_step) VALUES (?, ?, ?, ?) "
+      "ON CONFLICT (account_id) DO UPDATE SET secret = excluded.secret, confirmed = excluded.confirmed, "
+      "last_step = excluded.last_step",
+      account_id, Blob{row.secret}, row.confirmed ? 1 : 0, row.last_step);
+}
+
+template <typename Session>
+bool SqlHubTransaction<Session>::dropSecondFactor(const std::string& account_id) {
+  return m_db.run("DELETE FROM second_factor WHERE account_id = ?", account_id) == 1;
 }
 
 template <typename Session>
@@ -180,6 +215,19 @@ std::optional<SessionRow> SqlHubTransaction<Session>::session(const std::string&
 template <typename Session>
 void SqlHubTransaction<Session>::endSession(const std::string& token_sha256) {
   m_db.run("DELETE FROM session WHERE token_sha256 = ?", Blob{token_sha256});
+}
+
+template <typename Session>
+std::vector<std::string> SqlHubTransaction<Session>::endSessionsOf(const std::string& account_id,
+                                                                   const std::string& kept) {
+  std::vector<std::string> ended;
+  {
+    auto rows = m_db.query("SELECT token_sha256 FROM session WHERE account_id = ? AND token_sha256 <> ?",
+                           account_id, Blob{kept});
+    while (rows.next()) ended.push_back(rows.text(0));
+  }
+  m_db.run("DELETE FROM session WHERE account_id = ? AND token_sha256 <> ?", account_id, Blob{kept});
+  return ended;
 }
 
 template <typename Session>

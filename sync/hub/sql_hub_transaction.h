@@ -67,10 +67,25 @@ class SqlHubTransaction : public HubTransaction {
   void dropInvitations(absl::Time expired_by) override;
   std::optional<AccountRow> accountByName(const std::string& user_name) override;
   std::optional<AccountRow> account(const std::string& id) override;
+  std::vector<AccountRow> accounts() override;
+  bool isAssigned(const std::string& account_id, const std::string& person_id) override;
+  void setAssigned(const std::string& account_id, const std::string& person_id, bool assigned) override;
+  std::vector<std::string> assignedAccounts(const std::string& person_id) override;
+  std::vector<std::string> personIdsOf(const std::string& account_id, absl::Time now,
+                                       const std::string& after_id, std::uint32_t limit) override;
+  void addOpening(const OpeningRow& row) override;
+  std::vector<OpeningRow> openings(const std::string& person_id, absl::Time now) override;
+  bool erasePerson(const std::string& id, absl::Time at) override;
+  bool wasErased(const std::string& person_id) override;
+  bool tokenWasErased(const std::string& token_sha256) override;
   void addAccount(const AccountRow& row) override;
+  std::optional<SecondFactorRow> secondFactor(const std::string& account_id) override;
+  void putSecondFactor(const std::string& account_id, const SecondFactorRow& row) override;
+  bool dropSecondFactor(const std::string& account_id) override;
   void addSession(const std::string& token_sha256, const SessionRow& row) override;
   std::optional<SessionRow> session(const std::string& token_sha256) override;
   void endSession(const std::string& token_sha256) override;
+  std::vector<std::string> endSessionsOf(const std::string& account_id, const std::string& kept) override;
   void dropSessions(absl::Time ended_by) override;
   std::optional<AuditRow> lastAudit() override;
   void addAudit(const AuditRow& row) override;

@@ -138,4 +138,19 @@ absl::StatusOr<std::unique_ptr<HubStore>> openSqliteHubStore(const std::string& 
   return std::unique_ptr<HubStore>(std::make_unique<SqliteHubStore>(*std::move(writer), std::move(readers)));
 }
 
+absl::Status scrubSqliteHubStore(const std::string& path) {
+  DatabaseOptions options;
+  options.path = path;
+  options.what = "the clinic's store";
+  auto database = Database::open(options, hubMigrations());
+  if (!database.ok()) return database.status();
+  return guarded([&]() -> absl::Status {
+    (*database)->exec("VACUUM");
+    // The first column is 1 when somebody was still reading the log.
+    const int busy = (*database)->raw().execAndGet("PRAGMA wal_checkpoint(TRUNCATE)").getInt();
+    if (busy != 0) return absl::UnavailableError("the store is in use");
+    return absl::OkStatus();
+  });
+}
+
 }  // namespace newel

@@ -17,4 +17,8 @@ namespace newel {
 absl::StatusOr<std::unique_ptr<HubStore>> openSqliteHubStore(const std::string& path,
                                                              const std::string& vfs = "");
 
+// After an erasure: rewrites the file and cuts its log, so that no deleted byte is left on the disk. Also
+// while it is served; kUnavailable when readers did not let go, to be run again.
+absl::Status scrubSqliteHubStore(const std::string& path);
+
 }  // namespace newel

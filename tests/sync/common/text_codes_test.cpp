@@ -60,5 +60,16 @@ TEST(ContentHash, envelopeCarriesTheHashOfItsContent) {
   EXPECT_EQ(envelope.revision(), 3U);
 }
 
+// RFC 4648 section 10, without its padding.
+TEST(TextCodes, base32GivesTheRfcsVectors) {
+  EXPECT_EQ(toBase32(""), "");
+  EXPECT_EQ(toBase32("f"), "MY");
+  EXPECT_EQ(toBase32("fo"), "MZXQ");
+  EXPECT_EQ(toBase32("foo"), "MZXW6");
+  EXPECT_EQ(toBase32("foob"), "MZXW6YQ");
+  EXPECT_EQ(toBase32("fooba"), "MZXW6YTB");
+  EXPECT_EQ(toBase32("foobar"), "MZXW6YTBOI");
+}
+
 }  // namespace
 }  // namespace newel

@@ -109,19 +109,23 @@ TEST(Accounts, sessionsEndByTimeAndBySigningOut) {
 TEST(Accounts, rolesMayDoWhatTheTableSays) {
   struct Cell {
     v1::Role role;
-    bool own, read, clinical, access, settings;
+    bool own, read, clinical, access, settings, find, open, assign;
   };
-  const std::vector<Cell> table = {{v1::ROLE_THERAPIST, true, true, true, true, false},
-                                   {v1::ROLE_LEAD, true, true, true, true, true},
-                                   {v1::ROLE_ADMINISTRATOR, true, false, false, true, true},
-                                   {v1::ROLE_AUDITOR, true, true, false, false, false},
-                                   {v1::ROLE_UNSPECIFIED, false, false, false, false, false}};
+  const std::vector<Cell> table = {
+      {v1::ROLE_THERAPIST, true, true, true, true, false, true, true, false},
+      {v1::ROLE_LEAD, true, true, true, true, true, true, true, true},
+      {v1::ROLE_ADMINISTRATOR, true, false, false, true, true, true, false, true},
+      {v1::ROLE_AUDITOR, true, true, false, false, false, false, false, false},
+      {v1::ROLE_UNSPECIFIED, false, false, false, false, false, false, false, false}};
   for (const auto& cell : table) {
     EXPECT_EQ(roleMay(cell.role, CallKind::Own), cell.own) << cell.role;
     EXPECT_EQ(roleMay(cell.role, CallKind::Read), cell.read) << cell.role;
     EXPECT_EQ(roleMay(cell.role, CallKind::Clinical), cell.clinical) << cell.role;
     EXPECT_EQ(roleMay(cell.role, CallKind::Access), cell.access) << cell.role;
     EXPECT_EQ(roleMay(cell.role, CallKind::Settings), cell.settings) << cell.role;
+    EXPECT_EQ(roleMay(cell.role, CallKind::Find), cell.find) << cell.role;
+    EXPECT_EQ(roleMay(cell.role, CallKind::Open), cell.open) << cell.role;
+    EXPECT_EQ(roleMay(cell.role, CallKind::Assign), cell.assign) << cell.role;
   }
 }
 

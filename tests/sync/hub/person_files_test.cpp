@@ -21,6 +21,11 @@ class PersonFile : public testing::Test {
     request.set_base_revision(base);
     return request;
   }
+  static DeskCaller lead() {
+    DeskCaller caller;
+    caller.therapist.set_role(v1::ROLE_LEAD);
+    return caller;
+  }
   test::TestClinic m_clinic;
   v1::Person m_person = test::transfemoralLeft();
 };
@@ -83,7 +88,7 @@ TEST_F(PersonFile, caseloadComesInPages) {
   request.set_limit(3);
   std::vector<std::string> ids;
   while (true) {
-    const auto page = m_clinic.hub().files().caseload(request);
+    const auto page = m_clinic.hub().files().caseload(lead(), request);
     ASSERT_TRUE(page.ok()) << page.status();
     for (const auto& row : page->rows()) ids.push_back(row.person().id());
     if (!page->more()) break;
@@ -93,9 +98,9 @@ TEST_F(PersonFile, caseloadComesInPages) {
   EXPECT_EQ(ids.size(), test::samplePeople().size());
   EXPECT_TRUE(std::is_sorted(ids.begin(), ids.end()));
   request.set_limit(0);
-  EXPECT_TRUE(absl::IsInvalidArgument(m_clinic.hub().files().caseload(request).status()));
+  EXPECT_TRUE(absl::IsInvalidArgument(m_clinic.hub().files().caseload(lead(), request).status()));
   request.set_limit(501);
-  EXPECT_TRUE(absl::IsInvalidArgument(m_clinic.hub().files().caseload(request).status()));
+  EXPECT_TRUE(absl::IsInvalidArgument(m_clinic.hub().files().caseload(lead(), request).status()));
 }
 
 TEST_F(PersonFile, aMessageSentTwiceIsOneMessage) {

@@ -1,0 +1,75 @@
+// The desk service's requests as bytes, through everything the hub does with them but the network and the
+// password hashing.
+#include <functional>
+#include <vector>
+
+#include "tests/fuzz/fuzz_hub.h"
+#include "tests/fuzz/target.h"
+
+namespace newel::fuzz {
+namespace {
+
+using Call = std::function<void(FuzzHub&, const std::string&)>;
+
+// Parses and calls; what the hub answers is its own business, that it answers is ours.
+template <typename Request, typename Body>
+Call with(Body body) {
+  return [body](FuzzHub& hub, const std::string& bytes) {
+    Request request;
+    if (request.ParseFromString(bytes)) body(hub, request);
+  };
+}
+
+// Only add at the end, so that the kept corpus keeps its meaning.
+const std::vector<Call>& calls() {
+  static const std::vector<Call> kCalls = {
+      with<v1::PutPersonRequest>(
+          [](FuzzHub& f, const v1::PutPersonRequest& r) { (void)f.hub().files().put(f.desk(), r); }),
+      with<v1::SignProgrammeRequest>([](FuzzHub& f, const v1::SignProgrammeRequest& r) {
+        (void)f.hub().prescriptions().sign(f.desk(), r);
+      }),
+      with<v1::IssueHoldRequest>([](FuzzHub& f, const v1::IssueHoldRequest& r) {
+        (void)f.hub().prescriptions().issueHold(f.desk(), r);
+      }),
+      with<v1::SendMessageRequest>([](FuzzHub& f, const v1::SendMessageRequest& r) {
+        (void)f.hub().files().sendMessage(f.desk(), r);
+      }),
+      with<v1::ListMessagesRequest>(
+          [](FuzzHub& f, const v1::ListMessagesRequest& r) { (void)f.hub().files().messages(r); }),
+      with<v1::ListPracticesRequest>(
+          [](FuzzHub& f, const v1::ListPracticesRequest& r) { (void)f.hub().files().practices(r); }),
+      with<v1::ListCaseloadRequest>(
+          [](FuzzHub& f, const v1::ListCaseloadRequest& r) { (void)f.hub().files().caseload(f.desk(), r); }),
+      with<v1::PutOwnExerciseRequest>([](FuzzHub& f, const v1::PutOwnExerciseRequest& r) {
+        (void)f.hub().library().putOwnExercise(f.desk(), r);
+      }),
+      with<v1::PutSettingsRequest>([](FuzzHub& f, const v1::PutSettingsRequest& r) {
+        (void)f.hub().library().putSettings(f.desk(), r);
+      }),
+      with<v1::PutAssignmentRequest>(
+          [](FuzzHub& f, const v1::PutAssignmentRequest& r) { (void)f.hub().access().assign(f.desk(), r); }),
+      with<v1::FindPersonsRequest>(
+          [](FuzzHub& f, const v1::FindPersonsRequest& r) { (void)f.hub().access().find(f.desk(), r); }),
+      with<v1::BreakGlassRequest>(
+          [](FuzzHub& f, const v1::BreakGlassRequest& r) { (void)f.hub().access().breakGlass(f.desk(), r); }),
+      with<v1::ConfirmSecondFactorRequest>([](FuzzHub& f, const v1::ConfirmSecondFactorRequest& r) {
+        require(!f.hub().accounts().confirmFactor(f.desk(), r).ok(),
+                "no secret was made, so no code is right");
+      }),
+      [](FuzzHub& f, const std::string& bytes) {
+        require(!f.hub().accounts().authenticate(bytes, CallKind::Own).ok(),
+                "no session was given, so none is good");
+      }};
+  return kCalls;
+}
+
+}  // namespace
+}  // namespace newel::fuzz
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+  using namespace newel::fuzz;
+  static FuzzHub hub;
+  const Input input = split(data, size);
+  calls().at(input.choice % calls().size())(hub, input.rest);
+  return 0;
+}

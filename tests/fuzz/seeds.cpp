@@ -1,0 +1,172 @@
+// Writes the seeds of the corpus: one good input for each kind, from the invented people of the tests. Run it
+// when a kind is added: fuzz_seeds tests/fuzz/corpus. Inputs that found something are added by hand beside
+// them.
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+#include <string>
+#include <vector>
+
+#include "core/records/record_text.h"
+#include "sync/common/content_hash.h"
+#include "sync/common/pairing_ticket.h"
+#include "sync/protocol/desk_service.pb.h"
+#include "sync/protocol/home_service.pb.h"
+#include "tests/core/people/sample_people.h"
+#include "tests/fuzz/records.h"
+#include "tests/sync/common/test_clinic.h"
+
+namespace newel::fuzz {
+namespace {
+
+namespace fs = std::filesystem;
+
+void put(const fs::path& folder, const std::string& name, const std::string& bytes) {
+  fs::create_directories(folder);
+  std::ofstream(folder / name, std::ios::binary) << bytes;
+}
+
+std::string chosen(std::size_t choice, const std::string& rest) {
+  return std::string(1, static_cast<char>(choice)) + rest;
+}
+
+v1::Message message(const v1::Person& person) {
+  v1::Message message;
+  message.set_id(test::idOf(30));
+  message.set_person_id(person.id());
+  message.set_sender(v1::SENDER_PERSON);
+  message.mutable_written_at()->set_seconds(1795600000);
+  message.set_text("The liner pinches.");
+  return message;
+}
+
+v1::Receipt receipt(const v1::Person& person) {
+  v1::Receipt receipt;
+  receipt.set_id(test::idOf(31));
+  receipt.set_person_id(person.id());
+  receipt.set_of(v1::RECEIPT_OF_PROGRAMME);
+  receipt.set_ref_id(test::idOf(32));
+  receipt.set_ref_number(1);
+  receipt.set_state(v1::RECEIPT_STATE_SEEN);
+  receipt.mutable_at()->set_seconds(1795600000);
+  return receipt;
+}
+
+v1::Identity identity(const v1::Person& person) {
+  v1::Identity identity;
+  identity.set_person_id(person.id());
+  identity.set_given_name("Sample");
+  identity.set_family_name("Invented");
+  return identity;
+}
+
+// By the numbers of records.cpp.
+std::vector<std::pair<std::size_t, std::string>> records(
+    const std::function<std::string(const google::protobuf::Message&)>& written) {
+  const v1::Person person = test::transfemoralLeft();
+  const v1::Programme programme = test::programmeOf(person, {test::entryOf("sit-to-stand", person, 300)});
+  const Catalogue& catalogue = Catalogue::builtIn();
+  return {{0, written(person)},
+          {1, written(identity(person))},
+          {3, written(programme)},
+          {5, written(test::samplePractice(test::idOf(20), person.id()))},
+          {6, written(test::sampleLine(test::idOf(20), person.id(), 1))},
+          {7, written(message(person))},
+          {8, written(receipt(person))},
+          {10, written(*catalogue.find("sit-to-stand"))}};
+}
+
+void writeRecords(const fs::path& corpus) {
+  for (const auto& [choice, text] : records([](const auto& record) { return toJson(record); })) {
+    put(corpus / "record_text", "seed-" + std::to_string(choice), chosen(choice, text));
+  }
+  for (const auto& [choice, bytes] : records([](const auto& record) { return toBytes(record); })) {
+    put(corpus / "record_bytes", "seed-" + std::to_string(choice), chosen(choice, bytes));
+  }
+}
+
+void writeHome(const fs::path& corpus) {
+  const v1::Person person = test::transfemoralLeft();
+  v1::OfferRequest offer;
+  *offer.add_records() = makeEnvelope(v1::RECORD_KIND_PRACTICE, test::idOf(20), 1,
+                                      toBytes(test::samplePractice(test::idOf(20), person.id())));
+  *offer.add_records() = makeEnvelope(v1::RECORD_KIND_MESSAGE, test::idOf(30), 1, toBytes(message(person)));
+  *offer.add_records() = makeEnvelope(v1::RECORD_KIND_RECEIPT, test::idOf(31), 1, toBytes(receipt(person)));
+  for (int i = 0; i < offer.records_size(); ++i) offer.mutable_records(i)->set_sequence(i + 1);
+  put(corpus / "home_requests", "offer", chosen(0, toBytes(offer)));
+  v1::FetchRequest fetch;
+  fetch.set_limit(10);
+  put(corpus / "home_requests", "fetch", chosen(1, toBytes(fetch)));
+  v1::PairRequest pair;
+  pair.set_code("ABCD-EFGH");
+  pair.set_device_name("phone");
+  put(corpus / "home_requests", "pair", chosen(2, toBytes(pair)));
+  put(corpus / "home_requests", "token", chosen(3, std::string(43, 'a')));
+}
+
+// By the numbers of desk_requests.cpp.
+void writeDesk(const fs::path& corpus) {
+  const fs::path folder = corpus / "desk_requests";
+  const v1::Person person = test::transfemoralLeft();
+  v1::PutPersonRequest put_person;
+  *put_person.mutable_person() = person;
+  *put_person.mutable_identity() = identity(person);
+  put_person.set_base_revision(1);
+  put(folder, "put_person", chosen(0, toBytes(put_person)));
+  v1::SignProgrammeRequest sign;
+  *sign.mutable_draft() = test::programmeOf(person, {test::entryOf("sit-to-stand", person, 300)});
+  sign.mutable_draft()->clear_id();
+  put(folder, "sign", chosen(1, toBytes(sign)));
+  v1::IssueHoldRequest hold;
+  hold.set_person_id(person.id());
+  hold.set_reason("Wait for my call.");
+  put(folder, "hold", chosen(2, toBytes(hold)));
+  v1::SendMessageRequest send;
+  send.set_person_id(person.id());
+  send.set_text("See you on Monday.");
+  send.set_id(test::idOf(40));
+  put(folder, "send", chosen(3, toBytes(send)));
+  v1::ListPracticesRequest practices;
+  practices.set_person_id(person.id());
+  practices.set_limit(10);
+  put(folder, "practices", chosen(5, toBytes(practices)));
+  v1::PutSettingsRequest settings;
+  (*settings.mutable_values())["any"] = 1;
+  put(folder, "settings", chosen(8, toBytes(settings)));
+  v1::BreakGlassRequest open;
+  open.set_person_id(person.id());
+  open.set_reason("Their therapist is ill today.");
+  put(folder, "break_glass", chosen(11, toBytes(open)));
+  put(folder, "session", chosen(13, std::string(43, 'a')));
+}
+
+void writeOthers(const fs::path& corpus) {
+  PairingTicket ticket;
+  ticket.host = "hub.example";
+  ticket.port = 7443;
+  ticket.certificate_sha256 = std::string(32, '\x5a');
+  ticket.code = std::string(26, 'A');
+  put(corpus / "pairing_text", "ticket", formatTicket(ticket));
+  put(corpus / "pairing_text", "code", "abcd-efgh");
+  put(corpus / "pairing_text", "typed", "hub.example:7443\nABCD-EFGH");
+  put(corpus / "pairing_text", "pin", std::string(64, 'a'));
+  put(corpus / "store_file", "as-it-is", std::string(1, '\0'));
+  put(corpus / "store_file", "header", std::string("\0\0\0\x12\x7f\0\0\x60\xff", 9));
+  put(corpus / "store_file", "no-store", "\xffSQLite format 3");
+}
+
+}  // namespace
+}  // namespace newel::fuzz
+
+int main(int argc, char** argv) {
+  if (argc != 2) {
+    std::fprintf(stderr, "where is the corpus?\n");
+    return 2;
+  }
+  const std::filesystem::path corpus = argv[1];
+  newel::fuzz::writeRecords(corpus);
+  newel::fuzz::writeHome(corpus);
+  newel::fuzz::writeDesk(corpus);
+  newel::fuzz::writeOthers(corpus);
+  return 0;
+}
