@@ -148,7 +148,7 @@ TEST_F(TwoHubs, desksAtTheOtherHearOfPracticesAndSigningOutEndsTheirStreams) {
   ASSERT_TRUE(session.ok());
   const auto caller = m_hub->accounts().authenticate(session->session(), CallKind::Own);
   ASSERT_TRUE(caller.ok()) << "signed in at one, known at the other";
-  m_hub->board().joinDesk(caller->session_sha256, desk);
+  m_hub->board().joinDesk(caller->session_sha256, desk, [](const std::string&) { return true; });
   const auto phone = m_clinic.pairedPhone("at-the-first", m_person);
   ASSERT_TRUE(phone->closePractice(test::samplePractice(phone->newId(), m_person)).ok());
   ASSERT_EQ(phone->syncOnce(), absl::OkStatus());
