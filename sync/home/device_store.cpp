@@ -4,6 +4,8 @@
 #include <map>
 #include <utility>
 
+#include "sync/common/broken_variant.h"
+
 namespace newel {
 namespace {
 
@@ -34,8 +36,18 @@ CREATE TABLE refused (kind INTEGER NOT NULL, id TEXT NOT NULL, reason TEXT NOT N
   PRIMARY KEY (kind, id, reason)) WITHOUT ROWID;
 )";
 
+// Two orders may have one number: a hub that went back to a backup numbers anew what a phone already has, and
+// a hold is never refused for that.
+constexpr char kHoldsById[] = R"(
+ALTER TABLE hold_order RENAME TO hold_order_by_number;
+CREATE TABLE hold_order (id TEXT PRIMARY KEY, number INTEGER NOT NULL, content BLOB NOT NULL,
+  signature BLOB NOT NULL, key_id TEXT NOT NULL) WITHOUT ROWID;
+INSERT INTO hold_order SELECT id, number, content, signature, key_id FROM hold_order_by_number;
+DROP TABLE hold_order_by_number;
+)";
+
 const std::vector<Migration>& migrations() {
-  static const std::vector<Migration> kMigrations = {{1, kFirst}};
+  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kHoldsById}};
   return kMigrations;
 }
 
@@ -148,6 +160,10 @@ void saveSettings(Database& database, const DeviceSettings& settings) {
 }
 
 void deleteEverything(Database& database) {
+  if (isBroken(Broken::KeepFormerPerson)) {
+    database.exec("DELETE FROM setting");
+    return;
+  }
   for (const char* table : kTables) database.exec(std::string("DELETE FROM ") + table);
 }
 
