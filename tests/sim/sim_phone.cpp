@@ -115,12 +115,10 @@ void SimPhone::drawFault() {
   if (which <= 90) {
     m_disk.stopAfter(static_cast<int>(m_stage->random.between(0, 120)));
   } else if (which <= 140) {
-    say("disk full");
-    m_disk.setFull(true);
-    // What has to get through just then.
-    m_stage->in(m_stage->seconds(20, 90), [this] {
-      if (m_awake && m_stage->chance(500)) m_hub->holdNow(m_person);
-    });
+    // From the start, or once the stream is open: then what must get through comes just when nothing can be
+    // kept.
+    m_stage->in(m_stage->chance(300) ? absl::ZeroDuration() : m_stage->seconds(5, 60),
+                [this] { fillDisk(); });
   } else if (which <= 180) {
     m_disk.failFlushes(static_cast<int>(m_stage->random.between(1, 3)));
   } else if (which <= 200) {
@@ -142,6 +140,15 @@ void SimPhone::drawFault() {
     m_new_program = !m_new_program;  // an update, or the way back
     closeEngine();
   }
+}
+
+void SimPhone::fillDisk() {
+  if (!m_awake || m_stage->calm) return;
+  say("disk full");
+  m_disk.setFull(true);
+  m_stage->in(m_stage->seconds(1, 15), [this] {
+    if (m_awake && m_stage->chance(700)) m_hub->holdNow(m_person);
+  });
 }
 
 void SimPhone::restoreOld() {

@@ -68,6 +68,7 @@ class SimPhone : public Caller, public HomeEngine::Listener {
   void tick(absl::Duration until);
   void sleep();
   void drawFault();
+  void fillDisk();
   bool openEngine();
   void closeEngine();
   void putAwayWhenDead();
