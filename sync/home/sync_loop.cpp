@@ -98,12 +98,25 @@ absl::Status SyncLoop::betweenRounds(const std::function<absl::Status()>& change
     const std::lock_guard lock(m_mutex);
     link = std::exchange(m_link, nullptr);
     m_listening = false;
-    m_unwritten_holds.clear();
     m_contact.problem.clear();
     m_contact.another_certificate = false;
   }
   link.reset();  // its stream's thread is over here, so nothing of the former pairing is written any more
-  return change();
+  absl::Status changed = change();
+  dropForeignHolds();
+  return changed;
+}
+
+// Whoever it belongs to now stays held, also when the change failed or was for the same person; nothing of a
+// former person is left.
+void SyncLoop::dropForeignHolds() {
+  const auto settings = m_parts.store->read(
+      [](Database& database) -> absl::StatusOr<DeviceSettings> { return loadSettings(database); });
+  v1::Person person;
+  if (!settings.ok() || !person.ParseFromString(settings->person)) return;
+  const std::lock_guard lock(m_mutex);
+  std::erase_if(m_unwritten_holds,
+                [&](const v1::HoldOrder& order) { return order.person_id() != person.id(); });
 }
 
 SyncLoop::Contact SyncLoop::contact() const {

@@ -84,6 +84,7 @@ class SyncLoop : public NudgeSink {
   void listenIfNeeded(HubLink& link);
   void finish(const absl::Status& status, const RoundState& state);
   void endAccess();
+  void dropForeignHolds();
   void tell(const InboxNews& news);
   void tellChanged();
   InboxNews unwritten(const v1::SignedHoldOrder& signed_order);
