@@ -7,6 +7,8 @@
 #include <system_error>
 #include <utility>
 
+#include "sync/common/broken_variant.h"
+
 namespace newel {
 namespace {
 
@@ -125,7 +127,7 @@ absl::StatusOr<std::unique_ptr<Database>> Database::open(const DatabaseOptions& 
   const absl::Status opened = guarded([&]() -> absl::Status {
     database.reset(new Database(options.path, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, options.vfs));
     database->exec("PRAGMA journal_mode = WAL");
-    database->exec("PRAGMA synchronous = FULL");
+    database->exec(isBroken(Broken::NoFlush) ? "PRAGMA synchronous = OFF" : "PRAGMA synchronous = FULL");
     database->exec("PRAGMA foreign_keys = ON");
     // What is deleted leaves no bytes behind in free pages.
     database->exec("PRAGMA secure_delete = ON");
@@ -141,7 +143,7 @@ absl::StatusOr<std::unique_ptr<Database>> Database::open(const DatabaseOptions& 
   if (opened.ok()) return database;
   database.reset();
   if (!absl::IsDataLoss(opened)) return opened;
-  if (!options.set_aside) {
+  if (!options.set_aside || !options.vfs.empty()) {
     return absl::DataLossError(options.what + " cannot be read; it was left as it is: " + options.path +
                                " (" + std::string(opened.message()) + ")");
   }

@@ -26,9 +26,11 @@ class Database;
 
 struct DatabaseOptions {
   std::string path;
-  std::string what;          // for messages, "this phone's store"
-  std::string vfs;           // SQLite's file layer by name; empty: the system's
-  bool set_aside = false;    // a store that cannot be read is moved to "<path>.set-aside-N", never deleted
+  std::string what;  // for messages, "this phone's store"
+  std::string vfs;   // SQLite's file layer by name; empty: the system's
+  // A store that cannot be read is moved to "<path>.set-aside-N", never deleted. With a `vfs` of its own the
+  // caller moves it: only it knows where its files are.
+  bool set_aside = false;
   bool check_pages = false;  // look at every page while opening
   // Called once on the open file, before its migrations: functions that SQL may use.
   std::function<void(SQLite::Database&)> prepare{};

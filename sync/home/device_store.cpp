@@ -4,6 +4,7 @@
 #include <map>
 #include <utility>
 
+#include "sync/common/broken_variant.h"
 #include "sync/home/seal_functions.h"
 
 namespace newel {
@@ -36,6 +37,16 @@ CREATE TABLE refused (kind INTEGER NOT NULL, id TEXT NOT NULL, reason TEXT NOT N
   PRIMARY KEY (kind, id, reason)) WITHOUT ROWID;
 )";
 
+// Two orders may have one number: a hub that went back to a backup numbers anew what a phone already has, and
+// a hold is never refused for that.
+constexpr char kHoldsById[] = R"(
+ALTER TABLE hold_order RENAME TO hold_order_by_number;
+CREATE TABLE hold_order (id TEXT PRIMARY KEY, number INTEGER NOT NULL, content BLOB NOT NULL,
+  signature BLOB NOT NULL, key_id TEXT NOT NULL) WITHOUT ROWID;
+INSERT INTO hold_order SELECT id, number, content, signature, key_id FROM hold_order_by_number;
+DROP TABLE hold_order_by_number;
+)";
+
 // Everything that says something about the person is sealed; ids and numbers stay open, to be found by.
 constexpr char kSealed[] = R"(
 UPDATE setting SET value = seal(value, 'setting', name);
@@ -44,7 +55,7 @@ UPDATE practice SET content = seal(content, 'practice', id, revision);
 UPDATE outbox SET content = seal(content, 'outbox', kind, id, revision),
   sha256 = seal(sha256, 'outbox.sha256', kind, id, revision);
 UPDATE programme SET content = seal(content, 'programme', number);
-UPDATE hold_order SET content = seal(content, 'hold_order', number);
+UPDATE hold_order SET content = seal(content, 'hold_order', id);
 UPDATE message SET content = seal(content, 'message', id);
 UPDATE receipt SET content = seal(content, 'receipt', of, ref_id, state);
 )";
@@ -57,13 +68,15 @@ UPDATE practice SET content = reseal(content, 'practice', id, revision);
 UPDATE outbox SET content = reseal(content, 'outbox', kind, id, revision),
   sha256 = reseal(sha256, 'outbox.sha256', kind, id, revision);
 UPDATE programme SET content = reseal(content, 'programme', number);
-UPDATE hold_order SET content = reseal(content, 'hold_order', number);
+UPDATE hold_order SET content = reseal(content, 'hold_order', id);
 UPDATE message SET content = reseal(content, 'message', id);
 UPDATE receipt SET content = reseal(content, 'receipt', of, ref_id, state);
 )";
 
+constexpr int kSealedFrom = 3;
+
 const std::vector<Migration>& migrations() {
-  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kSealed}};
+  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kHoldsById}, {kSealedFrom, kSealed}};
   return kMigrations;
 }
 
@@ -88,7 +101,7 @@ std::optional<absl::Time> timeOf(const std::string& text) {
 void verify(Database& database) {
   (void)loadSettings(database);
   for (const char* sql : {"SELECT COUNT(unseal(content, 'programme', number)) FROM programme",
-                          "SELECT COUNT(unseal(content, 'hold_order', number)) FROM hold_order"})
+                          "SELECT COUNT(unseal(content, 'hold_order', id)) FROM hold_order"})
     database.raw().execAndGet(sql);
 }
 
@@ -121,7 +134,8 @@ absl::Status DeviceStore::openDatabase(const std::string& key) {
   options.check_pages = true;
   bool was_open = false;
   options.prepare = [&](SQLite::Database& database) {
-    was_open = database.execAndGet("PRAGMA user_version").getInt() == 1;
+    const int version = database.execAndGet("PRAGMA user_version").getInt();
+    was_open = version > 0 && version < kSealedFrom;
     // Nothing that is opened for a moment may lie in a file of its own.
     database.exec("PRAGMA temp_store = MEMORY");
     addSealFunctions(database, {&m_seal, &m_next});
@@ -223,6 +237,10 @@ void saveSettings(Database& database, const DeviceSettings& settings) {
 }
 
 void deleteEverything(Database& database) {
+  if (isBroken(Broken::KeepFormerPerson)) {
+    database.exec("DELETE FROM setting");
+    return;
+  }
   for (const char* table : kTables) database.exec(std::string("DELETE FROM ") + table);
 }
 

@@ -122,11 +122,14 @@ void HomeEngine::setListener(Listener* listener) { m_impl->m_listener = listener
 void HomeEngine::start() { m_impl->m_loop->start(); }
 void HomeEngine::syncSoon() { m_impl->m_loop->wake(); }
 absl::Status HomeEngine::syncOnce() { return m_impl->m_loop->syncOnce(); }
+absl::Duration HomeEngine::untilTurn() const { return m_impl->m_loop->untilTurn(); }
+void HomeEngine::takeTurn() { m_impl->m_loop->takeTurn(); }
 std::string HomeEngine::newId() { return m_impl->newId(); }
 
 absl::Status HomeEngine::pair(const PairingTicket& ticket) {
   const DeviceSettings before = m_impl->settings();
-  if (before.paired && !before.revoked) {
+  const bool in_force = before.paired && !before.revoked;
+  if (in_force && !m_impl->m_loop->contact().another_certificate) {
     return absl::FailedPreconditionError("this phone is paired already; wipe it first");
   }
   v1::PairRequest request;
@@ -142,7 +145,18 @@ absl::Status HomeEngine::pair(const PairingTicket& ticket) {
   }
   absl::Status good = checkPairReply(paired->reply);
   if (!good.ok()) return good;
-  return m_impl->m_loop->betweenRounds([&] {
+  const auto who = m_impl->person();
+  if (in_force && (!who.has_value() || who->id() != paired->reply.person().id())) {
+    return absl::FailedPreconditionError("this phone belongs to another person; wipe it first");
+  }
+  const bool another = before.paired && (!who.has_value() || who->id() != paired->reply.person().id());
+  return m_impl->m_loop->betweenRounds([&]() -> absl::Status {
+    // Rows that are deleted still lie in the log until it is cut, so the former person's store is wiped as a
+    // whole first. A crash after that finds a phone that belongs to nobody, and a new code is needed.
+    if (another) {
+      absl::Status gone = m_impl->m_store->wipe();
+      if (!gone.ok()) return gone;
+    }
     return m_impl->change(
         [&](Database& database) {
           keepPairing(database, *paired, m_impl->m_options.app_version, m_impl->m_options.clock->wall());

@@ -77,11 +77,17 @@ class HomeEngine {
   // One round of contact on the caller's thread: offer, fetch, listen. Blocks; what start() repeats. OK when
   // nothing is paired.
   absl::Status syncOnce();
+  // start() in single steps, for a simulation that has one thread and a clock of its own: how long until the
+  // next round is due (zero or less: now), and that round.
+  absl::Duration untilTurn() const;
+  void takeTurn();
 
   // Blocks up to 20 s: call it off the UI thread. kNotFound wrong or spent code, kResourceExhausted too many
   // tries, kUnavailable no network, kUnauthenticated the certificate is not the ticket's, kFailedPrecondition
   // already paired (wipe first). A phone whose access was revoked may pair again: for the same person it
-  // keeps everything and offers it again, for another one every byte goes first.
+  // keeps everything and offers it again, for another one every byte goes first. So may, for its own person
+  // only, one that found another certificate than the pinned one: the clinic may have a new one, and what is
+  // queued must not have to be wiped to reach it.
   absl::Status pair(const PairingTicket& ticket);
   // From now on the store opens with `key` alone.
   absl::Status changeStoreKey(const std::string& key);

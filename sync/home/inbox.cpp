@@ -6,6 +6,7 @@
 #include "core/records/check.h"
 #include "core/records/record_text.h"
 #include "core/time/local_day.h"
+#include "sync/common/broken_variant.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/signing.h"
 #include "sync/home/outbox.h"
@@ -16,8 +17,9 @@ namespace {
 std::string words(const absl::Status& status) { return std::string(status.message()); }
 
 // What is on the disk under this number or id, if anything.
-std::optional<std::string> contentWith(Database& database, const char* sql, std::uint64_t number) {
-  Rows rows = database.query(sql, number);
+template <typename Key>
+std::optional<std::string> contentWith(Database& database, const char* sql, const Key& key) {
+  Rows rows = database.query(sql, key);
   if (!rows.next()) return std::nullopt;
   return rows.text(0);
 }
@@ -77,6 +79,9 @@ void Inbox::takeProgramme(const v1::Envelope& envelope) {
     refuse(v1::RECORD_KIND_PROGRAMME, programme->id(), "person_id: another person");
     return;
   }
+  if (isBroken(Broken::AcceptOlderNumber)) {
+    m_database.run("DELETE FROM programme WHERE number > ?", programme->number());
+  }
   const auto same =
       contentWith(m_database, "SELECT unseal(content, 'programme', number) FROM programme WHERE number = ?",
                   programme->number());
@@ -115,26 +120,22 @@ void Inbox::takeHoldOrder(const v1::SignedHoldOrder& signed_order) {
     refuse(v1::RECORD_KIND_HOLD_ORDER, order->id(), "person_id: another person");
     return;
   }
+  if (isBroken(Broken::CompareDeviceClocks) && toTime(order->issued_at()) > m_now) return;
   // The stream and Fetch may bring two orders in either order, so a smaller number is kept too: which holds
-  // stand follows from the numbers, not from when they came. One number is one order, though.
-  const auto same =
-      contentWith(m_database, "SELECT unseal(content, 'hold_order', number) FROM hold_order WHERE number = ?",
-                  order->number());
+  // stand follows from the numbers, not from when they came. A number that another order has is no reason to
+  // refuse either: a restored hub may give it again, and what must stop somebody counts.
+  const auto same = contentWith(
+      m_database, "SELECT unseal(content, 'hold_order', id) FROM hold_order WHERE id = ?", order->id());
   if (same == signed_order.content()) return;
   if (same.has_value()) {
-    refuse(v1::RECORD_KIND_HOLD_ORDER, order->id(), "number: another order has it");
-    return;
-  }
-  const int added = m_database.run(
-      "INSERT INTO hold_order (number, id, content, signature, key_id) "
-      "VALUES (?1, ?2, seal(?3, 'hold_order', ?1), ?4, ?5) "
-      "ON CONFLICT DO NOTHING",
-      order->number(), order->id(), Blob{signed_order.content()}, Blob{signed_order.signature()},
-      signed_order.key_id());
-  if (added == 0) {
     refuse(v1::RECORD_KIND_HOLD_ORDER, order->id(), "id: another order has it");
     return;
   }
+  m_database.run(
+      "INSERT INTO hold_order (id, number, content, signature, key_id) "
+      "VALUES (?1, ?2, seal(?3, 'hold_order', ?1), ?4, ?5)",
+      order->id(), order->number(), Blob{signed_order.content()}, Blob{signed_order.signature()},
+      signed_order.key_id());
   noteArrived(v1::RECEIPT_OF_HOLD_ORDER, order->id(), order->number());
   m_news.hold_orders.push_back(*order);
 }
@@ -214,7 +215,7 @@ std::vector<v1::Programme> keptProgrammes(Database& database) {
 
 std::vector<v1::HoldOrder> keptHoldOrders(Database& database) {
   std::vector<v1::HoldOrder> orders;
-  Rows rows = database.query("SELECT unseal(content, 'hold_order', number) FROM hold_order ORDER BY number");
+  Rows rows = database.query("SELECT unseal(content, 'hold_order', id) FROM hold_order ORDER BY number, id");
   while (rows.next()) {
     v1::HoldOrder order;
     if (order.ParseFromString(rows.text(0))) orders.push_back(std::move(order));

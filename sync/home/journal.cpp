@@ -2,6 +2,7 @@
 
 #include "core/records/check.h"
 #include "core/records/record_text.h"
+#include "sync/common/broken_variant.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/limits.h"
 #include "sync/home/outbox.h"
@@ -72,6 +73,7 @@ absl::Status keepPractice(Database& database, const v1::Practice& practice) {
       "VALUES (?1, ?2, seal(?3, 'practice', ?1, ?2), (SELECT COUNT(*) FROM practice))",
       practice.id(), practice.revision(), Blob{bytes});
   database.run("DELETE FROM journal WHERE practice_id = ?", practice.id());
+  if (isBroken(Broken::ForgetCorrections) && practice.revision() > 1) return absl::OkStatus();
   queueRecord(database, makeEnvelope(v1::RECORD_KIND_PRACTICE, practice.id(), practice.revision(), bytes));
   return absl::OkStatus();
 }

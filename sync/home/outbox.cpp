@@ -3,6 +3,7 @@
 #include <map>
 
 #include "core/records/record_text.h"
+#include "sync/common/broken_variant.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/limits.h"
 
@@ -27,8 +28,11 @@ std::vector<v1::Envelope> everything(Database& database) {
   std::vector<v1::Envelope> envelopes;
   {
     Rows rows = database.query(
-        "SELECT id, revision, try_unseal(content, 'practice', id, revision) FROM practice AS p "
-        "WHERE revision = (SELECT MAX(revision) FROM practice WHERE id = p.id) ORDER BY kept");
+        isBroken(Broken::OfferFirstRevision)
+            ? "SELECT id, revision, try_unseal(content, 'practice', id, revision) FROM practice "
+              "WHERE revision = 1 ORDER BY kept"
+            : "SELECT id, revision, try_unseal(content, 'practice', id, revision) FROM practice AS p "
+              "WHERE revision = (SELECT MAX(revision) FROM practice WHERE id = p.id) ORDER BY kept");
     while (rows.next()) {
       if (rows.isNull(2)) continue;
       envelopes.push_back(makeEnvelope(v1::RECORD_KIND_PRACTICE, rows.text(0),
@@ -99,6 +103,9 @@ PageResult applyOutcomes(Database& database, const std::vector<v1::Envelope>& se
       case v1::OUTCOME_KEPT:
       case v1::OUTCOME_KNOWN:
       case v1::OUTCOME_OUTDATED:
+        if (isBroken(Broken::AcknowledgeById)) {
+          database.run("DELETE FROM outbox WHERE id = ?", envelope.id());
+        }
         database.run("DELETE FROM outbox WHERE sequence = ?", envelope.sequence());
         ++result.gone;
         break;
@@ -108,6 +115,9 @@ PageResult applyOutcomes(Database& database, const std::vector<v1::Envelope>& se
         ++result.set_aside;
         break;
       default:
+        if (isBroken(Broken::ClearWholePage)) {
+          database.run("DELETE FROM outbox WHERE sequence = ?", envelope.sequence());
+        }
         ++result.later;
     }
   }

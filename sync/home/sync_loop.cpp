@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/time/local_day.h"
+#include "sync/common/broken_variant.h"
 #include "sync/common/limits.h"
 #include "sync/common/pinned_channel.h"
 #include "sync/common/retry_rule.h"
@@ -97,11 +98,25 @@ absl::Status SyncLoop::betweenRounds(const std::function<absl::Status()>& change
     const std::lock_guard lock(m_mutex);
     link = std::exchange(m_link, nullptr);
     m_listening = false;
-    m_unwritten_holds.clear();
     m_contact.problem.clear();
+    m_contact.another_certificate = false;
   }
   link.reset();  // its stream's thread is over here, so nothing of the former pairing is written any more
-  return change();
+  absl::Status changed = change();
+  dropForeignHolds();
+  return changed;
+}
+
+// Whoever it belongs to now stays held, also when the change failed or was for the same person; nothing of a
+// former person is left.
+void SyncLoop::dropForeignHolds() {
+  const auto settings = m_parts.store->read(
+      [](Database& database) -> absl::StatusOr<DeviceSettings> { return loadSettings(database); });
+  v1::Person person;
+  if (!settings.ok() || !person.ParseFromString(settings->person)) return;
+  const std::lock_guard lock(m_mutex);
+  std::erase_if(m_unwritten_holds,
+                [&](const v1::HoldOrder& order) { return order.person_id() != person.id(); });
 }
 
 SyncLoop::Contact SyncLoop::contact() const {
@@ -131,13 +146,25 @@ void SyncLoop::run() {
       m_condition.wait_for(lock, piece);
       continue;
     }
-    // Before the round, so that a wake during it leads to another.
-    m_next_turn = m_parts.clock->elapsed() + kQuietTurn;
     lock.unlock();
-    // Its outcome shows in contact(); when to try again, finish() has decided.
-    syncOnce().IgnoreError();
+    takeTurn();
     lock.lock();
   }
+}
+
+absl::Duration SyncLoop::untilTurn() const {
+  const std::lock_guard lock(m_mutex);
+  return m_next_turn - m_parts.clock->elapsed();
+}
+
+void SyncLoop::takeTurn() {
+  {
+    // Before the round, so that a wake during it leads to another.
+    const std::lock_guard lock(m_mutex);
+    m_next_turn = m_parts.clock->elapsed() + kQuietTurn;
+  }
+  // Its outcome shows in contact(); when to try again, finish() has decided.
+  syncOnce().IgnoreError();
 }
 
 absl::Status SyncLoop::syncOnce() {
@@ -242,6 +269,13 @@ absl::Status SyncLoop::fetchAll(HubLink& link, RoundState& state) {
 absl::Status SyncLoop::takeFetched(const v1::FetchReply& reply, RoundState& state) {
   InboxNews news;
   const absl::Time now = m_parts.clock->wall();
+  if (isBroken(Broken::CursorBeforeRecords)) {
+    const absl::Status moved = m_parts.store->write([&](Database& database) {
+      saveSetting(database, "cursor", std::to_string(reply.cursor()));
+      return absl::OkStatus();
+    });
+    if (!moved.ok()) return local(moved);
+  }
   // Records and cursor in one transaction: a crash before it fetches them again, after it not.
   const absl::Status kept = m_parts.store->write([&](Database& database) {
     Inbox inbox(database, loadSettings(database), now, m_parts.new_id);
@@ -270,7 +304,7 @@ absl::Status SyncLoop::noteHub(const std::string& generation, const google::prot
       // The hub went back to a backup: what it had acknowledged since may be gone there, and only there.
       saveSetting(database, "generation", generation);
       saveSetting(database, "cursor", "0");
-      queueEverythingAgain(database);
+      if (!isBroken(Broken::OfferNothingAgain)) queueEverythingAgain(database);
       state.receipts = true;
     }
     return absl::OkStatus();
@@ -291,6 +325,7 @@ void SyncLoop::finish(const absl::Status& status, const RoundState& state) {
     const std::lock_guard lock(m_mutex);
     m_contact.now = false;
     m_contact.problem = problem;
+    m_contact.another_certificate = isCertificateProblem(status);
     m_failures = again ? m_failures + 1 : 0;
     failures = m_failures;
   }
@@ -303,6 +338,7 @@ void SyncLoop::endAccess() {
   m_parts.store
       ->write([](Database& database) {
         saveSetting(database, "revoked", "1");
+        if (isBroken(Broken::ForgetOutboxOnRevocation)) database.exec("DELETE FROM outbox");
         return absl::OkStatus();
       })
       .IgnoreError();
@@ -325,7 +361,9 @@ void SyncLoop::nudge(const v1::Nudge& nudge) {
     return absl::OkStatus();
   });
   noteLocal(kept);
-  if (!kept.ok()) news = unwritten(nudge.hold_order());
+  if (!kept.ok()) {
+    news = isBroken(Broken::HoldWaitsForDisk) ? InboxNews() : unwritten(nudge.hold_order());
+  }
   tell(news);
   wake();
 }

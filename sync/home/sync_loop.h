@@ -44,13 +44,19 @@ class SyncLoop : public NudgeSink {
   // connects anew.
   absl::Status betweenRounds(const std::function<absl::Status()>& change);
 
+  // What the thread does, in single steps for who brings no thread (a simulation): how long until the next
+  // round is due on the clock's elapsed(), zero or less when it is; and that round.
+  absl::Duration untilTurn() const;
+  void takeTurn();
+
   // One round. OK when all that could go has gone and all that is new is here, or nothing is paired.
   // The error of the first call that failed otherwise; what was done before it stays done.
   absl::Status syncOnce();
 
   struct Contact {
     bool now = false;
-    std::string problem;  // HomeState::last_problem
+    std::string problem;               // HomeState::last_problem
+    bool another_certificate = false;  // the last round found another hub's, or the clinic has a new one
   };
   Contact contact() const;
   // Something outside a round found the disk full, or not any more.
@@ -78,6 +84,7 @@ class SyncLoop : public NudgeSink {
   void listenIfNeeded(HubLink& link);
   void finish(const absl::Status& status, const RoundState& state);
   void endAccess();
+  void dropForeignHolds();
   void tell(const InboxNews& news);
   void tellChanged();
   InboxNews unwritten(const v1::SignedHoldOrder& signed_order);

@@ -1,8 +1,11 @@
 #include "sync/hub/clinic.h"
 
+#include <utility>
+
 #include "core/records/check.h"
 #include "core/records/record_text.h"
 #include "core/time/local_day.h"
+#include "sync/common/broken_variant.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/record_id.h"
 #include "sync/common/text_codes.h"
@@ -21,12 +24,17 @@ const char* const kBackupMark = "is_backup";
 
 absl::Status initClinic(HubStore& store, v1::ClinicCard card, const std::vector<std::string>& hosts,
                         bool demo, const Clock& clock, Random& random) {
+  const auto certificate = makeCertificate(hosts);
+  if (!certificate.ok()) return certificate.status();
+  return initClinicWith(store, std::move(card), *certificate, demo, clock, random);
+}
+
+absl::Status initClinicWith(HubStore& store, v1::ClinicCard card, const Certificate& certificate, bool demo,
+                            const Clock& clock, Random& random) {
   card.set_clinic_id(newRecordId(clock, random));
   absl::Status good = check(card);
   if (!good.ok()) return good;
   const ClinicKey key = makeClinicKey(random);
-  const auto certificate = makeCertificate(hosts);
-  if (!certificate.ok()) return certificate.status();
   const AuditTrail audit(&clock);
   return store.write([&](HubTransaction& transaction) -> absl::Status {
     if (!transaction.setting("card").empty())
@@ -35,8 +43,8 @@ absl::Status initClinic(HubStore& store, v1::ClinicCard card, const std::vector<
     transaction.putSetting("card", bytes);
     transaction.putSetting("public_key", key.public_key);
     transaction.putSetting("secret_key", key.secret_key);
-    transaction.putSetting("certificate", certificate->certificate_pem);
-    transaction.putSetting("certificate_key", certificate->key_pem);
+    transaction.putSetting("certificate", certificate.certificate_pem);
+    transaction.putSetting("certificate_key", certificate.key_pem);
     transaction.putSetting("generation", newGeneration(random));
     transaction.putSetting("demo", demo ? "1" : "");
     v1::Envelope envelope = makeEnvelope(v1::RECORD_KIND_CLINIC_CARD, card.clinic_id(), 1, bytes);
@@ -52,7 +60,7 @@ absl::StatusOr<Clinic> loadClinic(HubStore& store, const Clock& clock, Random& r
   const AuditTrail audit(&clock);
   Clinic clinic;
   const absl::Status loaded = store.write([&](HubTransaction& transaction) -> absl::Status {
-    if (!transaction.setting(kBackupMark).empty()) {
+    if (!transaction.setting(kBackupMark).empty() && !isBroken(Broken::MissTheRestore)) {
       transaction.putSetting("generation", newGeneration(random));
       transaction.putSetting(kBackupMark, "");
       audit.add(transaction, {.action = "store.restored"});

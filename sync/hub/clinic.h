@@ -31,6 +31,10 @@ struct Clinic {
 absl::Status initClinic(HubStore& store, v1::ClinicCard card, const std::vector<std::string>& hosts,
                         bool demo, const Clock& clock, Random& random);
 
+// The same with a certificate that is there already.
+absl::Status initClinicWith(HubStore& store, v1::ClinicCard card, const Certificate& certificate, bool demo,
+                            const Clock& clock, Random& random);
+
 // kNotFound when initClinic() was never run. A store marked as a backup becomes a new generation here, in one
 // transaction, before anybody is served from it.
 absl::StatusOr<Clinic> loadClinic(HubStore& store, const Clock& clock, Random& random);

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/time/local_day.h"
+#include "sync/common/broken_variant.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/limits.h"
 
@@ -43,7 +44,7 @@ absl::StatusOr<PhoneCaller> HomeCalls::authenticate(const std::string& token,
     m_hub->audit->refusal(*m_hub->store, {.action = "phone.refused", .field = "token"});
     return absl::UnauthenticatedError("token: no device has it");
   }
-  if (device->revoked) {
+  if (device->revoked && !isBroken(Broken::ServeRevoked)) {
     m_hub->audit->refusal(
         *m_hub->store,
         {.action = "phone.refused", .who = device->id, .person = device->person_id, .field = "revoked"});

@@ -5,6 +5,7 @@
 
 #include "core/records/check.h"
 #include "core/time/local_day.h"
+#include "sync/common/broken_variant.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/limits.h"
 
@@ -73,6 +74,12 @@ absl::StatusOr<v1::OfferReply> Intake::offer(const PhoneCaller& caller, const v1
   }
   std::vector<v1::OutcomeOf> outcomes;
   absl::Status kept = takeAll(caller, records, outcomes);
+  if (!kept.ok() && isBroken(Broken::AcknowledgeBeforeCommit)) {
+    outcomes.clear();
+    for (const v1::Envelope* envelope : records)
+      outcomes.push_back(outcomeOf(*envelope, v1::OUTCOME_KEPT, ""));
+    kept = absl::OkStatus();
+  }
   if (!kept.ok()) {
     // All together failed, perhaps through one of them: one at a time, so that none holds up the others.
     outcomes.clear();
@@ -137,7 +144,7 @@ absl::StatusOr<v1::Outcome> Intake::takePractice(HubTransaction& transaction, co
   if (!practice.ok()) return practice.status();
   if (practice->revision() != envelope.revision()) return refused("revision: the record has another one");
   const auto head = transaction.practiceHead(envelope.id());
-  if (head.has_value()) {
+  if (head.has_value() && !isBroken(Broken::DropDedupe)) {
     if (head->person_id != caller.person_id) return refused("id: is taken");
     const std::string hash = transaction.practiceHash(envelope.id(), envelope.revision());
     if (!hash.empty() && hash != envelope.sha256()) return refused("revision: was kept with other content");

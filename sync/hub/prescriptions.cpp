@@ -8,6 +8,7 @@
 #include "core/records/record_text.h"
 #include "core/review/review.h"
 #include "core/time/local_day.h"
+#include "sync/common/broken_variant.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/record_id.h"
 #include "sync/common/signing.h"
@@ -193,7 +194,9 @@ absl::Status Prescriptions::keepProgramme(HubTransaction& transaction, const Des
     return absl::AbortedError("base_number: programme " + std::to_string(latest) + " is the latest");
   }
   // A phone may hold numbers that went with a backup: the next one has to be over those too.
-  const std::uint64_t seen = transaction.highestReceiptNumber(person_id, v1::RECEIPT_OF_PROGRAMME);
+  const std::uint64_t seen = isBroken(Broken::NumbersIgnorePhones)
+                                 ? 0
+                                 : transaction.highestReceiptNumber(person_id, v1::RECEIPT_OF_PROGRAMME);
   programme.set_number(static_cast<std::uint32_t>(std::max(latest, seen) + 1));
   const v1::SignedProgramme signed_programme = signProgramme(toBytes(programme), m_hub->clinic->key);
   row = {person_id,

@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "core/time/local_day.h"
+#include "sync/common/broken_variant.h"
 #include "sync/common/database.h"
 #include "sync/hub/postgres_session.h"
 #include "sync/hub/sql_hub_transaction.h"
@@ -222,6 +223,12 @@ void SqlHubTransaction<Session>::addToFeed(const std::string& person_id, const v
 template <typename Session>
 std::vector<v1::Envelope> SqlHubTransaction<Session>::feedAfter(const std::string& person_id,
                                                                 std::uint64_t sequence, std::uint32_t limit) {
+  if (isBroken(Broken::FeedEverybody)) {
+    return envelopes(
+        m_db.query("SELECT kind, id, revision, content, sha256, sequence, at FROM feed "
+                   "WHERE sequence > ? ORDER BY sequence LIMIT ?",
+                   sequence, limit));
+  }
   return envelopes(
       m_db.query("SELECT kind, id, revision, content, sha256, sequence, at FROM feed "
                  "WHERE person_id IN (?, '') AND sequence > ? ORDER BY sequence LIMIT ?",

@@ -1,6 +1,10 @@
 #include <gtest/gtest.h>
 
+#include <chrono>
+#include <thread>
+
 #include "core/time/local_day.h"
+#include "sync/common/certificate.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/sync/common/test_clinic.h"
 #include "tests/sync/home/lossy_network.h"
@@ -98,6 +102,40 @@ TEST_F(PairPhone, aHubUnderAnotherCertificateLaterIsNoContact) {
   EXPECT_EQ(phone->state().last_problem, "sync.hub-refused");
   EXPECT_FALSE(phone->state().revoked) << "a stranger must not be able to end the pairing";
   EXPECT_EQ(phone->state().queued, 1U) << "nothing went to the stranger";
+}
+
+// The clinic had to make a new certificate: what is queued must not have to be wiped to reach it again.
+TEST_F(PairPhone, underANewCertificateACodeForItsOwnPersonIsEnough) {
+  const std::string other = m_clinic.addPerson(test::transtibialRight());
+  const auto phone = m_clinic.pairedPhone("phone", m_person);
+  ASSERT_EQ(phone->syncOnce(), absl::OkStatus());
+  ASSERT_EQ(phone->closePractice(test::samplePractice(phone->newId(), m_person)), absl::OkStatus());
+  const auto certificate = makeCertificate({});
+  ASSERT_TRUE(certificate.ok());
+  ASSERT_EQ(m_clinic.store().write([&](HubTransaction& transaction) {
+    transaction.putSetting("certificate", certificate->certificate_pem);
+    transaction.putSetting("certificate_key", certificate->key_pem);
+    return absl::OkStatus();
+  }),
+            absl::OkStatus());
+  const int port = std::stoi(m_clinic.address().substr(m_clinic.address().rfind(':') + 1));
+  m_clinic.stopHub();
+  m_clinic.startHub(port);
+  const auto ticket = [&](const std::string& person) {
+    return *parseTicket(m_clinic.hub().pairings().invite(DeskCaller(), person)->qr_text());
+  };
+  for (int i = 0; i < 20 && phone->state().last_problem != "sync.hub-refused"; ++i) {
+    EXPECT_FALSE(phone->syncOnce().ok());
+    std::this_thread::sleep_for(std::chrono::milliseconds(200));  // the old connection ends by itself
+  }
+  ASSERT_EQ(phone->state().last_problem, "sync.hub-refused");
+  EXPECT_TRUE(absl::IsFailedPrecondition(phone->pair(ticket(other)))) << "not for somebody else";
+  EXPECT_EQ(phone->state().queued, 1U);
+  EXPECT_FALSE(phone->syncOnce().ok());
+  ASSERT_EQ(phone->pair(ticket(m_person)), absl::OkStatus());
+  EXPECT_EQ(phone->syncOnce(), absl::OkStatus());
+  EXPECT_EQ(phone->state().queued, 0U);
+  EXPECT_EQ(phone->practices().size(), 1U);
 }
 
 TEST_F(PairPhone, aRevokedPhoneKeepsItsRecordsAndMaySendThemWhenPairedAgain) {
