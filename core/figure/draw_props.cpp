@@ -137,12 +137,11 @@ bool isFlat(v1::PropKind kind) {
 }  // namespace
 
 bool PropPainter::isAstride() const {
-  return std::any_of(m_scene.props.begin(), m_scene.props.end(),
-                     [](const SceneProp& prop) {
-                       const bool between = prop.shape.kind == v1::PROP_KIND_MIRROR && !isCarried(prop) &&
-                                            std::fabs(std::sin(radians(prop.shape.turn_deg))) > 0.7;
-                       return prop.there && (between || prop.shape.kind == v1::PROP_KIND_CYCLE);
-                     });
+  return std::any_of(m_scene.props.begin(), m_scene.props.end(), [](const SceneProp& prop) {
+    const bool between = prop.shape.kind == v1::PROP_KIND_MIRROR && !isCarried(prop) &&
+                         std::fabs(std::sin(radians(prop.shape.turn_deg))) > 0.7;
+    return prop.there && (between || prop.shape.kind == v1::PROP_KIND_CYCLE);
+  });
 }
 
 void PropPainter::drawFlat() {

@@ -35,7 +35,8 @@ const std::map<v1::PropKind, Usual>& usualSizes() {
       {v1::PROP_KIND_BAND, {0, 0.02, 0, 0}},
       {v1::PROP_KIND_CYCLE, {0.15, 0.09, 0.48, 0}},
       {v1::PROP_KIND_WATER, {1.2, 0.5, 0.72, 0}},
-      {v1::PROP_KIND_TIPPING_BOARD, {0.26, 0.34, 0.05, 0}}, {v1::PROP_KIND_CANE, {0, 0, 0.5, 0}},
+      {v1::PROP_KIND_TIPPING_BOARD, {0.26, 0.34, 0.05, 0}},
+      {v1::PROP_KIND_CANE, {0, 0, 0.5, 0}},
   };
   return kUsual;
 }

@@ -179,7 +179,8 @@ void Sketch::line(Layer layer, Colour ink, float width, DrawPoint a, DrawPoint b
 void Sketch::polyline(Layer layer, Colour ink, float width, const DrawPoint* points, std::size_t count,
                       bool closed) {
   const Mark from = here();
-  for (std::size_t i = 0; i + (closed ? 0 : 1) < count; ++i) segment(width, points[i], points[(i + 1) % count]);
+  for (std::size_t i = 0; i + (closed ? 0 : 1) < count; ++i)
+    segment(width, points[i], points[(i + 1) % count]);
   add(OpKind::Fill, layer, ink, 0, from.verb, from.point);
 }
 

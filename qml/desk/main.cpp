@@ -213,7 +213,8 @@ int main(int argc, char** argv) {
   for (int i = 1; i < argc; ++i) {
     // A sheet needs fonts but no screen.
     const QByteArray option(argv[i]);
-    if ((option.startsWith("--print") || option == "--sheet" || option.startsWith("--sheet=")) && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) {
+    if ((option.startsWith("--print") || option == "--sheet" || option.startsWith("--sheet=")) &&
+        !qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) {
       qputenv("QT_QPA_PLATFORM", "offscreen");
     }
   }

@@ -225,9 +225,9 @@ QVariantMap PreviewModel::facts() const {
           {QStringLiteral("numberOf"), numberOf(beat)},
           {QStringLiteral("setWords"), setWords(beat)},
           {QStringLiteral("sideWords"), sideWords(beat)},
-          {QStringLiteral("fraction"),
-           m_playing ? std::min(1.0, static_cast<double>(m_since.elapsed()) / static_cast<double>(beat.length_ms()))
-                     : 0.0},
+          {QStringLiteral("fraction"), m_playing ? std::min(1.0, static_cast<double>(m_since.elapsed()) /
+                                                                     static_cast<double>(beat.length_ms()))
+                                                 : 0.0},
           {QStringLiteral("resting"), !isWork(beat.kind())},
           {QStringLiteral("posts"), posts},
           {QStringLiteral("at"), m_draft.selected()}};

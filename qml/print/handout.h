@@ -1,5 +1,5 @@
-// The sheet a person takes home: every exercise in pictures and words, when to stop, whom to call, boxes to tick.
-// The cues are those of the timeline, so paper, phone and voice say the same.
+// The sheet a person takes home: every exercise in pictures and words, when to stop, whom to call, boxes to
+// tick. The cues are those of the timeline, so paper, phone and voice say the same.
 #pragma once
 
 #include <absl/status/statusor.h>

@@ -1,5 +1,5 @@
-// What one picture costs: posing and drawing (core/figure), and painting it on a screen of 720x1280 in software
-// beside clearing that screen (the floor of anything that paints).
+// What one picture costs: posing and drawing (core/figure), and painting it on a screen of 720x1280 in
+// software beside clearing that screen (the floor of anything that paints).
 #include <benchmark/benchmark.h>
 
 #include <QtGui/QGuiApplication>
@@ -90,7 +90,8 @@ void figureFrame(benchmark::State& state, const char* exercise, int width, int h
     to.fillRect(image.rect(), Qt::white);
     painter.paint(to, figure.draw(figure.momentOfRun(at)), image.rect());
     to.end();
-    times.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count());
+    times.push_back(
+        std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count());
   }
   std::sort(times.begin(), times.end());
   state.counters["p99_ms"] = times[times.size() * 99 / 100];

@@ -9,9 +9,9 @@
 #include "core/time/local_day.h"
 #include "sync/common/real_random.h"
 #include "sync/home/home_engine.h"
+#include "sync/home/seal.h"
 #include "tests/bench/bench_folder.h"
 #include "tests/bench/bench_records.h"
-#include "sync/home/seal.h"
 
 namespace newel::bench {
 namespace {

@@ -1,5 +1,7 @@
-// The figure on a screen: it follows the clock while it runs and can be seen, else it costs nothing; left stays
-// left whatever way the language reads.
+// The figure on a screen: it follows the clock while it runs and can be seen, else it costs nothing; left
+// stays left whatever way the language reads.
+#include "qml/parts/figure_view.h"
+
 #include <gtest/gtest.h>
 
 #include <QtCore/QElapsedTimer>
@@ -9,7 +11,6 @@
 
 #include "core/library/catalogue.h"
 #include "core/practice/compile.h"
-#include "qml/parts/figure_view.h"
 #include "qml/parts/theme.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/qml/parts/window_faults.h"
@@ -33,7 +34,8 @@ class OnScreen : public testing::Test {
  protected:
   void show(const std::string& exercise, const std::string& language = "en") {
     const v1::Person person = test::transfemoralLeft();
-    const auto timeline = compileTimeline(test::entryOf(exercise, person), person, Catalogue::builtIn(), language);
+    const auto timeline =
+        compileTimeline(test::entryOf(exercise, person), person, Catalogue::builtIn(), language);
     ASSERT_TRUE(timeline.ok()) << timeline.status();
     m_timeline = *timeline;
     m_source.setClock([this] { return m_ms; });
@@ -190,7 +192,8 @@ TEST_F(OnScreen, aTimelineGoesRoundAndRound) {
   const double round_ms = ClipBook::builtIn().find("walking-programme")->scenes(0).phases(0).round_s() * 1000;
   m_ms = start + static_cast<std::int64_t>(round_ms * 2.25);
   const Moment a = m_source.momentNow(false);
-  m_ms = start + 60000 - 60000 % static_cast<std::int64_t>(round_ms) + static_cast<std::int64_t>(round_ms * 1.25);
+  m_ms = start + 60000 - 60000 % static_cast<std::int64_t>(round_ms) +
+         static_cast<std::int64_t>(round_ms * 1.25);
   const Moment b = m_source.momentNow(false);
   EXPECT_NEAR(a.fraction, b.fraction, 0.01) << "a round does not begin anew with a minute";
   EXPECT_FALSE(a.first_run);
