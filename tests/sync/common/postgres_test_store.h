@@ -18,7 +18,7 @@ class PostgresTestStore : public TestStore {
   absl::StatusOr<std::unique_ptr<HubStore>> open() override;
   std::map<std::string, std::string> dump() override;
   const std::string& database() const { return m_database; }
-  std::string address() const;
+  std::string address() const override;
 
  private:
   const std::string m_database;

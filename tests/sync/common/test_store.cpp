@@ -2,6 +2,8 @@
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
+#include <filesystem>
+
 #include "sync/hub/sqlite_hub_store.h"
 
 namespace newel::test {
@@ -12,6 +14,8 @@ class SqliteTestStore : public TestStore {
   explicit SqliteTestStore(std::string path) : m_path(std::move(path)) {}
 
   absl::StatusOr<std::unique_ptr<HubStore>> open() override { return openSqliteHubStore(m_path); }
+
+  std::string address() const override { return std::filesystem::path(m_path).parent_path().string(); }
 
   std::map<std::string, std::string> dump() override {
     std::map<std::string, std::string> all;

@@ -18,6 +18,8 @@ class TestStore {
   virtual ~TestStore() = default;
   // Again gives what another process on the same machine would have: its own connections, the same tables.
   virtual absl::StatusOr<std::unique_ptr<HubStore>> open() = 0;
+  // As the hub's commands take it: a folder, or where the database is.
+  virtual std::string address() const = 0;
   // Every table, and all the bytes in it.
   virtual std::map<std::string, std::string> dump() = 0;
 };

@@ -141,7 +141,7 @@ TEST_F(SecondFactor, enrollingNeedsThePasswordAndIsNotDoneTwice) {
 
 TEST_F(SecondFactor, whoRunsTheHubTakesItAway) {
   enrol();
-  const std::string data = m_clinic.folder().path();
+  const std::string data = m_clinic.place().address();
   std::ostringstream out;
   std::ostringstream err;
   const HubMachine machine{&m_clinic.clock(), &m_clinic.random(), &out, &err};
