@@ -127,7 +127,7 @@ absl::StatusOr<v1::SignInReply> Accounts::admit(const AccountRow& account, const
   v1::SignInReply reply;
   const absl::Status added = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
     bool factor = false;
-    const absl::Status good = takeCode(transaction, account.id, code, now, factor);
+    absl::Status good = takeCode(transaction, account.id, code, now, factor);
     if (!good.ok()) return good;
     reply.set_second_factor(factor);
     auto card = clinicCard(transaction);
@@ -183,7 +183,7 @@ absl::StatusOr<v1::ConfirmSecondFactorReply> Accounts::confirmFactor(
   std::vector<std::string> ended;
   const absl::Status confirmed = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
     const std::string& id = caller.therapist.id();
-    const absl::Status good = confirmSecondFactor(transaction, id, request.code(), m_hub->clock->wall());
+    absl::Status good = confirmSecondFactor(transaction, id, request.code(), m_hub->clock->wall());
     if (!good.ok()) return good;
     ended = transaction.endSessionsOf(id, caller.session_sha256);
     m_hub->audit->add(transaction, {.action = "account.factor_confirm", .who = id});

@@ -20,7 +20,7 @@ std::vector<Entry> where(const std::map<int, Entry>& all, const std::function<bo
 }  // namespace
 
 int NudgeBoard::joinPhone(const std::string& device_id, const std::string& person_id,
-                          std::shared_ptr<PhoneStream> stream) {
+                          const std::shared_ptr<PhoneStream>& stream) {
   std::unique_lock lock(m_mutex);
   const int number = ++m_last;
   m_phones[number] = {device_id, person_id, stream};
@@ -30,7 +30,7 @@ int NudgeBoard::joinPhone(const std::string& device_id, const std::string& perso
   return number;
 }
 
-int NudgeBoard::joinDesk(const std::string& session_sha256, std::shared_ptr<DeskStream> stream,
+int NudgeBoard::joinDesk(const std::string& session_sha256, const std::shared_ptr<DeskStream>& stream,
                          std::function<bool(const std::string& person_id)> may_hear) {
   std::unique_lock lock(m_mutex);
   const int number = ++m_last;

@@ -32,9 +32,9 @@ class NudgeBoard {
  public:
   // Returns a number for leave().
   int joinPhone(const std::string& device_id, const std::string& person_id,
-                std::shared_ptr<PhoneStream> stream);
+                const std::shared_ptr<PhoneStream>& stream);
   // `may_hear`: whether this desk may be told of a person; called with no lock of the board held.
-  int joinDesk(const std::string& session_sha256, std::shared_ptr<DeskStream> stream,
+  int joinDesk(const std::string& session_sha256, const std::shared_ptr<DeskStream>& stream,
                std::function<bool(const std::string& person_id)> may_hear);
   void leave(int number);
 

@@ -55,7 +55,7 @@ bool mayOpen(HubTransaction& transaction, const v1::Therapist& therapist, const 
 absl::Status PersonAccess::check(const DeskCaller& caller, const std::string& person_id) {
   if (person_id.empty() || !seesOnlyOwn(caller.therapist.role())) return absl::OkStatus();
   bool may = false;
-  const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) {
+  absl::Status read = m_hub->store->read([&](HubTransaction& transaction) {
     may = mayOpen(transaction, caller.therapist, person_id, m_hub->clock->wall()) ||
           !transaction.person(person_id).has_value();
     return absl::OkStatus();
@@ -71,7 +71,7 @@ absl::Status PersonAccess::check(const DeskCaller& caller, const std::string& pe
 bool PersonAccess::mayHear(const v1::Therapist& therapist, const std::string& person_id) {
   if (person_id.empty() || !seesOnlyOwn(therapist.role())) return true;
   bool may = false;
-  const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) {
+  absl::Status read = m_hub->store->read([&](HubTransaction& transaction) {
     may = mayOpen(transaction, therapist, person_id, m_hub->clock->wall());
     return absl::OkStatus();
   });
@@ -80,7 +80,7 @@ bool PersonAccess::mayHear(const v1::Therapist& therapist, const std::string& pe
 
 absl::StatusOr<v1::ListAssignmentsReply> PersonAccess::assignments(const std::string& person_id) {
   v1::ListAssignmentsReply reply;
-  const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) -> absl::Status {
+  absl::Status read = m_hub->store->read([&](HubTransaction& transaction) -> absl::Status {
     if (!transaction.person(person_id).has_value()) return nobody();
     const auto assigned = transaction.assignedAccounts(person_id);
     const std::set<std::string> ids(assigned.begin(), assigned.end());
