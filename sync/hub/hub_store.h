@@ -146,7 +146,9 @@ class HubStore {
   virtual absl::Status read(const std::function<absl::Status(HubTransaction&)>& body) = 0;
   // Tells `heard`, from a thread of the store, what other processes on the same database committed; a store
   // that has no others never calls it. An empty function ends it, after the last call has returned.
-  virtual absl::Status watch(std::function<void(const StoreNews&)> /*heard*/) { return absl::OkStatus(); }
+  virtual absl::Status watch(const std::function<void(const StoreNews&)>& /*heard*/) {
+    return absl::OkStatus();
+  }
 };
 
 }  // namespace newel

@@ -52,13 +52,13 @@ class PostgresHubStore : public HubStore {
     }
   }
 
-  absl::Status watch(std::function<void(const StoreNews&)> heard) override {
+  absl::Status watch(const std::function<void(const StoreNews&)>& heard) override {
     const std::lock_guard lock(m_watch_mutex);
     m_listener.reset();
     if (!heard) return absl::OkStatus();
     auto session = PgSession::open(m_address);
     if (!session.ok()) return session.status();
-    m_listener = std::make_unique<PostgresListener>(*std::move(session), m_name, std::move(heard));
+    m_listener = std::make_unique<PostgresListener>(*std::move(session), m_name, heard);
     return absl::OkStatus();
   }
 
