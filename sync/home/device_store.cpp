@@ -1,5 +1,7 @@
 #include "sync/home/device_store.h"
 
+#include <absl/strings/str_replace.h>
+
 #include <filesystem>
 #include <map>
 #include <utility>
@@ -61,17 +63,7 @@ UPDATE receipt SET content = seal(content, 'receipt', of, ref_id, state);
 )";
 
 // The same once more, from one key to the next.
-constexpr char kResealed[] = R"(
-UPDATE setting SET value = reseal(value, 'setting', name);
-UPDATE journal SET content = reseal(content, 'journal', practice_id, sequence);
-UPDATE practice SET content = reseal(content, 'practice', id, revision);
-UPDATE outbox SET content = reseal(content, 'outbox', kind, id, revision),
-  sha256 = reseal(sha256, 'outbox.sha256', kind, id, revision);
-UPDATE programme SET content = reseal(content, 'programme', number);
-UPDATE hold_order SET content = reseal(content, 'hold_order', id);
-UPDATE message SET content = reseal(content, 'message', id);
-UPDATE receipt SET content = reseal(content, 'receipt', of, ref_id, state);
-)";
+std::string resealed() { return absl::StrReplaceAll(kSealed, {{" seal(", " reseal("}}); }
 
 constexpr int kSealedFrom = 3;
 
@@ -161,7 +153,7 @@ absl::Status DeviceStore::reseal(const std::string& key) {
   m_next = std::make_unique<Seal>(key, m_random);
   absl::Status done = guarded([&] {
     Transaction transaction(*m_database);
-    m_database->exec(kResealed);
+    m_database->exec(resealed());
     transaction.commit();
   });
   if (done.ok()) m_seal = std::move(m_next);

@@ -1,12 +1,7 @@
 #include "tests/sim/sim_hub.h"
 
-#include <algorithm>
 #include <utility>
 
-#include "core/records/record_text.h"
-#include "core/time/local_day.h"
-#include "sync/common/content_hash.h"
-#include "sync/common/pairing_ticket.h"
 #include "sync/common/record_id.h"
 #include "sync/hub/clinic_library.h"
 #include "sync/hub/sqlite_hub_store.h"
@@ -19,7 +14,9 @@ namespace {
 constexpr char kStore[] = "/hub.db";
 constexpr std::size_t kBackupsKept = 4;
 
-const DeskCaller& therapist() {
+}  // namespace
+
+const DeskCaller& SimHub::therapist() {
   static const DeskCaller kCaller = [] {
     DeskCaller caller;
     caller.therapist.set_id(test::idOf(2001));
@@ -30,22 +27,6 @@ const DeskCaller& therapist() {
   }();
   return kCaller;
 }
-
-v1::Programme draftFor(const v1::Person& person, const std::string& id) {
-  const v1::Programme sample = test::programmeOf(person, {test::entryOf("sit-to-stand", person, 300)});
-  v1::Programme draft;
-  draft.set_id(id);
-  draft.set_person_id(person.id());
-  draft.set_effective_day(sample.effective_day());
-  draft.set_end_day(sample.end_day());
-  draft.set_zone(sample.zone());
-  *draft.mutable_entries() = sample.entries();
-  *draft.mutable_thresholds() = sample.thresholds();
-  draft.set_advice(canaryOf(person.id()));
-  return draft;
-}
-
-}  // namespace
 
 SimHub::SimHub(Stage* stage, Ledger* ledger, std::vector<v1::Person> people)
     : m_stage(stage),
@@ -215,256 +196,6 @@ absl::StatusOr<std::string> SimHub::invite(const std::string& person_id) {
   afterwards();
   if (!reply.ok()) return reply.status();
   return reply->qr_text();
-}
-
-void SimHub::deskAction() {
-  if (!isUp() || m_stage->calm) return;
-  const auto& person = m_people[m_stage->random.between(0, static_cast<std::uint32_t>(m_people.size()) - 1)];
-  const std::uint32_t which = m_stage->random.between(1, 100);
-  if (which <= 25) {
-    signProgramme(person);
-  } else if (which <= 45) {
-    issueHold(person);
-  } else if (which <= 65) {
-    liftHold(person);
-  } else if (which <= 85) {
-    sendMessage(person);
-  } else if (which <= 92) {
-    changePerson(person);
-  } else if (which <= 95) {
-    sendUnknown(person);
-  } else {
-    revokeOne(person);
-  }
-  afterwards();
-}
-
-void SimHub::signProgramme(const v1::Person& person) {
-  v1::SignProgrammeRequest request;
-  *request.mutable_draft() = draftFor(person, newId());
-  request.set_base_number(latestProgrammeNumber(person.id()));
-  m_ledger->sent.insert(request.draft().id());
-  std::uint64_t told = 0;
-  for (const auto& receipt : receipts(person.id())) {
-    if (receipt.of() == v1::RECEIPT_OF_PROGRAMME) told = std::max(told, receipt.ref_number());
-  }
-  const std::uint64_t faults = m_disk.faults();
-  const auto reply = m_hub->prescriptions().sign(therapist(), request);
-  m_stage->say("desk", reply.ok() ? "signs programme " + std::to_string(reply->programme().number()) +
-                                        " for " + person.id()
-                                  : "cannot sign: " + reply.status().ToString());
-  if (!reply.ok() && m_disk.faults() == faults)
-    m_stage->violated("desk: cannot sign: " + reply.status().ToString());
-  if (reply.ok() && reply->programme().number() <= told)
-    m_stage->violated("desk: signs under a number that a phone said it has");
-}
-
-void SimHub::issueHold(const v1::Person& person) {
-  v1::IssueHoldRequest request;
-  request.set_person_id(person.id());
-  request.set_reason("Please stop. " + canaryOf(person.id()));
-  const auto reply = m_hub->prescriptions().issueHold(therapist(), request);
-  m_stage->say("desk", reply.ok() ? "holds " + person.id() + " by " + std::to_string(reply->order().number())
-                                  : "cannot hold: " + reply.status().ToString());
-  if (reply.ok()) m_ledger->sent.insert(reply->order().id());
-}
-
-void SimHub::holdNow(const std::string& person_id) {
-  if (!isUp() || m_stage->calm) return;
-  for (const auto& person : m_people) {
-    if (person.id() == person_id && isUp()) issueHold(person);
-  }
-  afterwards();
-}
-
-void SimHub::liftHold(const v1::Person& person) {
-  std::set<std::string> lifted;
-  const auto orders = holds(person.id());
-  for (const auto& order : orders) lifted.insert(order.lifts_id());
-  for (const auto& order : orders) {
-    if (!order.lifts_id().empty() || lifted.contains(order.id())) continue;
-    v1::IssueHoldRequest request;
-    request.set_person_id(person.id());
-    request.set_lifts_id(order.id());
-    m_ledger->lifted.insert(order.id());
-    request.set_reason("Go on. " + canaryOf(person.id()));
-    const auto reply = m_hub->prescriptions().issueHold(therapist(), request);
-    m_stage->say("desk", reply.ok() ? "lifts hold " + std::to_string(order.number()) + " of " + person.id()
-                                    : "cannot lift: " + reply.status().ToString());
-    if (reply.ok()) m_ledger->sent.insert(reply->order().id());
-    if (!isUp()) return;
-  }
-}
-
-void SimHub::sendMessage(const v1::Person& person) {
-  v1::SendMessageRequest request;
-  request.set_id(newId());
-  request.set_person_id(person.id());
-  request.set_text("How is it going? " + canaryOf(person.id()));
-  request.set_urgent(m_stage->chance(300));
-  m_ledger->sent.insert(request.id());
-  const auto reply = m_hub->files().sendMessage(therapist(), request);
-  m_stage->say("desk", "writes to " + person.id() + ": " + reply.status().ToString());
-}
-
-void SimHub::changePerson(const v1::Person& person) {
-  const auto known = m_hub->files().get(person.id());
-  if (!known.ok()) return;
-  v1::PutPersonRequest request;
-  *request.mutable_person() = known->person();
-  *request.mutable_identity() = known->identity();
-  request.set_base_revision(known->person().revision());
-  request.mutable_person()->set_height_cm(known->person().height_cm() == 172 ? 173 : 172);
-  m_stage->say(
-      "desk", "changes " + person.id() + ": " + m_hub->files().put(therapist(), request).status().ToString());
-}
-
-// A kind of record that this program does not know, as a newer hub may have.
-void SimHub::sendUnknown(const v1::Person& person) {
-  const absl::Status sent = m_store->write([&](HubTransaction& transaction) {
-    v1::Envelope envelope = makeEnvelope(v1::RECORD_KIND_MEASURE, newId(), 1, canaryOf(person.id()));
-    envelope.set_sequence(transaction.takeSequence());
-    *envelope.mutable_received_at() = toTimestamp(m_clock.wall());
-    transaction.addToFeed(person.id(), envelope, false);
-    return absl::OkStatus();
-  });
-  m_stage->say("desk", "sends what no phone knows: " + sent.ToString());
-}
-
-void SimHub::revokeOne(const v1::Person& person) {
-  const auto devices = m_hub->files().devices(person.id());
-  if (!devices.ok() || devices->devices_size() == 0) return;
-  const auto which = m_stage->random.between(0, static_cast<std::uint32_t>(devices->devices_size()) - 1);
-  const absl::Status done =
-      m_hub->files().revokeDevice(therapist(), devices->devices(static_cast<int>(which)).id());
-  m_stage->say("desk", "ends the access of " + devices->devices(static_cast<int>(which)).name() + ": " +
-                           done.ToString());
-}
-
-// What was signed in the moment that the machine stopped is found here.
-void SimHub::noteSent() {
-  const std::uint64_t faults = m_disk.faults();
-  const absl::Status read = m_store->read([&](HubTransaction& transaction) {
-    for (const auto& person : m_people) {
-      for (const auto& row : transaction.programmes(person.id())) m_ledger->sent.insert(row.id);
-      for (const auto& row : transaction.holdOrders(person.id())) m_ledger->sent.insert(row.id);
-    }
-    return absl::OkStatus();
-  });
-  if (!read.ok() && m_disk.faults() == faults) m_stage->violated("hub: cannot be read: " + read.ToString());
-}
-
-void SimHub::checkKept() {
-  if (!isUp()) return;
-  const std::uint64_t faults = m_disk.faults();
-  const absl::Status read = m_store->read([&](HubTransaction& transaction) {
-    for (const auto& [id, revisions] : m_ledger->hub.practices) {
-      for (const auto& [revision, hash] : revisions) {
-        if (transaction.practiceHash(id, revision) != hash) {
-          m_stage->violated("hub: practice " + id + " revision " + std::to_string(revision) +
-                            " was acknowledged and is not there");
-        }
-      }
-    }
-    for (const auto& id : m_ledger->hub.messages) {
-      if (!transaction.message(id).has_value()) {
-        m_stage->violated("hub: message " + id + " was acknowledged and is not there");
-      }
-    }
-    return absl::OkStatus();
-  });
-  if (!read.ok() && m_disk.faults() == faults) m_stage->violated("hub: cannot be read: " + read.ToString());
-}
-
-void SimHub::checkRecords() {
-  const absl::Status read = m_store->read([&](HubTransaction& transaction) {
-    for (const auto& person : m_people) {
-      std::set<std::string> seen;
-      for (const auto& envelope : transaction.practicesAfter(person.id(), 0, 100000)) {
-        if (!seen.insert(envelope.id()).second)
-          m_stage->violated("hub: practice " + envelope.id() + " twice");
-        if (m_ledger->person[envelope.id()] != person.id()) {
-          m_stage->violated("hub: practice " + envelope.id() + " is under another person");
-        }
-        const auto& tried = m_ledger->tried.practices[envelope.id()];
-        const auto made = tried.find(envelope.revision());
-        if (made == tried.end() || made->second != envelope.sha256()) {
-          m_stage->violated("hub: practice " + envelope.id() + " is not what was made");
-        }
-      }
-      std::map<std::string, std::set<int>> states;
-      for (const auto& row : transaction.receipts(person.id())) states[row.ref_id].insert(row.state);
-      for (const auto& [ref_id, reached] : states) {
-        if (!m_ledger->sent.contains(ref_id))
-          m_stage->violated("hub: " + ref_id + " arrived and was never sent");
-        if (reached.contains(v1::RECEIPT_STATE_SEEN) && !reached.contains(v1::RECEIPT_STATE_ARRIVED)) {
-          m_stage->violated("hub: " + ref_id + " was seen and has not arrived");
-        }
-      }
-      const auto facts = transaction.caseFacts(person.id());
-      if (facts.programme_seen && !facts.programme_arrived) m_stage->violated("hub: seen without arrived");
-    }
-    return absl::OkStatus();
-  });
-  if (!read.ok()) m_stage->violated("hub: cannot be read: " + read.ToString());
-}
-
-std::vector<v1::HoldOrder> SimHub::holds(const std::string& person_id) {
-  const auto reply = m_hub->prescriptions().holds(person_id);
-  if (!reply.ok()) return {};
-  return {reply->orders().begin(), reply->orders().end()};
-}
-
-std::vector<v1::Receipt> SimHub::receipts(const std::string& person_id) {
-  const auto reply = m_hub->files().receipts(person_id);
-  if (!reply.ok()) return {};
-  return {reply->receipts().begin(), reply->receipts().end()};
-}
-
-std::string SimHub::latestProgrammeId(const std::string& person_id) {
-  std::string id;
-  m_store
-      ->read([&](HubTransaction& transaction) {
-        if (const auto row = transaction.latestProgramme(person_id)) id = row->id;
-        return absl::OkStatus();
-      })
-      .IgnoreError();
-  return id;
-}
-
-std::uint32_t SimHub::latestProgrammeNumber(const std::string& person_id) {
-  std::uint32_t number = 0;
-  m_store
-      ->read([&](HubTransaction& transaction) {
-        if (const auto row = transaction.latestProgramme(person_id))
-          number = static_cast<std::uint32_t>(row->number);
-        return absl::OkStatus();
-      })
-      .IgnoreError();
-  return number;
-}
-
-std::set<std::string> SimHub::messageIds(const std::string& person_id) {
-  std::set<std::string> ids;
-  m_store
-      ->read([&](HubTransaction& transaction) {
-        for (const auto& row : transaction.messages(person_id)) ids.insert(row.id);
-        return absl::OkStatus();
-      })
-      .IgnoreError();
-  return ids;
-}
-
-bool SimHub::isRevoked(const std::string& token) {
-  bool revoked = false;
-  m_store
-      ->read([&](HubTransaction& transaction) {
-        const auto device = transaction.deviceByToken(sha256(token));
-        revoked = device.has_value() && device->revoked;
-        return absl::OkStatus();
-      })
-      .IgnoreError();
-  return revoked;
 }
 
 }  // namespace newel::sim

@@ -66,6 +66,7 @@ class SimHub {
     MemoryDisk::Image image;
     Promises promises;
   };
+  static const DeskCaller& therapist();
   void open();
   void stop(const std::string& why, bool power_lost);
   void makeClinic();

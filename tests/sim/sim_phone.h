@@ -3,6 +3,7 @@
 // backup, is given away.
 #pragma once
 
+#include <array>
 #include <deque>
 #include <map>
 #include <memory>
@@ -46,6 +47,8 @@ class SimPhone : public Caller, public HomeEngine::Listener {
   void messageArrived(const v1::Message&) override {}
 
  private:
+  static constexpr std::array<const char*, 4> kZones = {"Europe/Berlin", "Asia/Tokyo", "Pacific/Apia",
+                                                        "America/New_York"};
   struct Told {
     v1::HoldOrder order;
     bool durable = false;

@@ -4,46 +4,17 @@
 
 #include <atomic>
 #include <chrono>
-#include <condition_variable>
-#include <mutex>
 #include <thread>
 
 #include "sync/common/pinned_channel.h"
 #include "sync/protocol/home_service.grpc.pb.h"
 #include "tests/core/people/sample_people.h"
+#include "tests/sync/common/ears.h"
 #include "tests/sync/common/test_clinic.h"
 #include "tests/sync/home/lossy_network.h"
 
 namespace newel {
 namespace {
-
-class Ears : public HomeEngine::Listener {
- public:
-  void stateChanged() override {}
-  void programmeChanged() override { count(m_programmes); }
-  void holdOrderArrived(const v1::HoldOrder&) override { count(m_holds); }
-  void messageArrived(const v1::Message&) override { count(m_messages); }
-  // False when it did not come to `at_least` within five seconds.
-  bool holds(int at_least) { return waitFor(m_holds, at_least); }
-  bool programmes(int at_least) { return waitFor(m_programmes, at_least); }
-  bool messages(int at_least) { return waitFor(m_messages, at_least); }
-
- private:
-  void count(int& what) {
-    const std::lock_guard lock(m_mutex);
-    ++what;
-    m_changed.notify_all();
-  }
-  bool waitFor(const int& what, int at_least) {
-    std::unique_lock lock(m_mutex);
-    return m_changed.wait_for(lock, std::chrono::seconds(5), [&] { return what >= at_least; });
-  }
-  std::mutex m_mutex;
-  std::condition_variable m_changed;
-  int m_holds = 0;
-  int m_programmes = 0;
-  int m_messages = 0;
-};
 
 class HoldOrderWay : public testing::Test {
  protected:
@@ -70,7 +41,7 @@ class HoldOrderWay : public testing::Test {
 
   test::TestClinic m_clinic;
   std::string m_person = m_clinic.addPerson(test::transfemoralLeft());
-  Ears m_ears;
+  test::Ears m_ears;
 };
 
 TEST_F(HoldOrderWay, onAnOpenStreamItArrivesWellUnderASecond) {
@@ -203,7 +174,7 @@ TEST_F(HoldOrderWay, anotherPersonsPhoneHearsNothing) {
   const std::string other = m_clinic.addPerson(test::transtibialRight());
   const auto mine = m_clinic.pairedPhone("mine", m_person);
   const auto theirs = m_clinic.pairedPhone("theirs", other);
-  Ears their_ears;
+  test::Ears their_ears;
   mine->setListener(&m_ears);
   theirs->setListener(&their_ears);
   mine->start();

@@ -5,40 +5,15 @@
 #include <algorithm>
 #include <atomic>
 #include <chrono>
-#include <condition_variable>
 #include <mutex>
 #include <thread>
 
 #include "tests/core/people/sample_people.h"
+#include "tests/sync/common/ears.h"
 #include "tests/sync/common/test_clinic.h"
 
 namespace newel {
 namespace {
-
-class Ears : public HomeEngine::Listener {
- public:
-  void stateChanged() override {}
-  void programmeChanged() override { count(m_programmes); }
-  void holdOrderArrived(const v1::HoldOrder&) override { count(m_holds); }
-  void messageArrived(const v1::Message&) override {}
-  bool holds(int at_least) { return waitFor(m_holds, at_least); }
-  bool programmes(int at_least) { return waitFor(m_programmes, at_least); }
-
- private:
-  void count(int& what) {
-    const std::lock_guard lock(m_mutex);
-    ++what;
-    m_changed.notify_all();
-  }
-  bool waitFor(const int& what, int at_least) {
-    std::unique_lock lock(m_mutex);
-    return m_changed.wait_for(lock, std::chrono::seconds(10), [&] { return what >= at_least; });
-  }
-  std::mutex m_mutex;
-  std::condition_variable m_changed;
-  int m_holds = 0;
-  int m_programmes = 0;
-};
 
 // A desk that listens at the other hub.
 class DeskEars : public DeskStream {
@@ -101,7 +76,7 @@ class TwoHubs : public testing::Test {
   std::unique_ptr<HubStore> m_store;
   std::unique_ptr<Hub> m_hub;
   std::unique_ptr<HubServer> m_server;
-  Ears m_ears;
+  test::Ears m_ears;
 };
 
 TEST_F(TwoHubs, areOneClinic) {
