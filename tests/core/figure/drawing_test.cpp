@@ -110,6 +110,54 @@ int countOf(const Drawing& drawing, Colour colour, OpKind kind) {
   return count;
 }
 
+// Stairs, ramp, kerb: the body ends higher or lower than it began.
+bool climbs(const v1::Scene& scene) { return scene.travel().z() != 0; }
+
+// Which foot gets further in a phase.
+int footThatGoes(const PhaseKeys& phase) {
+  const auto way = [&](int side) {
+    return distance(phase.first_from.posture.legs[side].ball, phase.end().posture.legs[side].ball);
+  };
+  return way(kSideA) > way(kSideB) ? kSideA : kSideB;
+}
+
+// On stairs, ramp and kerb the foot that goes first says so; wherever a foot says so, it is the one that
+// goes, and the picture has the letter of the person's own side at it.
+TEST(Drawing, theFootThatLeadsCarriesItsLetter) {
+  int marked = 0;
+  int climbed = 0;
+  for (const v1::Clip& clip : ClipBook::builtIn().clips()) {
+    for (const v1::Side side : {v1::SIDE_LEFT, v1::SIDE_RIGHT}) {
+      Figure figure = figureOf(clip.exercise_id(), side, v1::LIMB_LOSS_LEVEL_TRANSTIBIAL);
+      Moment still = figure.momentOfRun(0);
+      still.phase = -1;  // at the start nothing leads
+      const std::size_t letters = figure.draw(still).label_count;
+      for (const v1::Scene& scene : clip.scenes()) {
+        if (climbs(scene)) {
+          ++climbed;
+          EXPECT_EQ(scene.phases(0).mark().kind(), v1::MARK_KIND_LEADS) << clip.exercise_id();
+        }
+        for (const v1::KeyPhase& phase : scene.phases()) {
+          if (phase.mark().kind() != v1::MARK_KIND_LEADS) continue;
+          const std::string where = clip.exercise_id() + " " + phase.phase_id();
+          const Moment moment = *figure.momentOfPhase(phase.phase_id(), 0.5);
+          const SceneKeys& keys = figure.choreography(moment.side_a).scenes[moment.scene];
+          const int foot = footThatGoes(keys.phases[moment.phase]);
+          EXPECT_EQ(phase.mark().point(), foot == kSideA ? v1::BODY_POINT_A_FOOT : v1::BODY_POINT_B_FOOT)
+              << where;
+          const v1::Side own = foot == kSideA ? moment.side_a : otherOne(moment.side_a);
+          const Drawing& drawing = figure.draw(moment);
+          ASSERT_EQ(drawing.label_count, letters + 1) << where;
+          EXPECT_EQ(drawing.labels[letters].text, own == v1::SIDE_LEFT ? "L" : "R") << where;
+          ++marked;
+        }
+      }
+    }
+  }
+  EXPECT_GT(marked, 0);
+  EXPECT_GE(climbed, 16);  // four exercises, up and down, left and right
+}
+
 // The socket is told by hatching, not by colour: lines that a sound leg does not have.
 TEST(Drawing, everyProsthesisIsHatched) {
   const Palette palette = lightPalette({});
