@@ -43,5 +43,23 @@ build_preset() {
     command -v mold >/dev/null && extra+=(-DCMAKE_EXE_LINKER_FLAGS=-fuse-ld=mold)
     (cd "$top" && cmake --preset "$preset" "${extra[@]}" "$@")
   fi
-  CCACHE_BASEDIR=$top CCACHE_NOHASHDIR=1 cmake --build "$folder"
+  CCACHE_BASEDIR=$top CCACHE_NOHASHDIR=1 cmake --build "$folder" ${build_target:+--target "$build_target"}
+}
+
+# The fuzz targets alone, with clang and libFuzzer.
+build_fuzz() { build_target=fuzz_targets build_preset fuzz; }
+
+# fuzz_all SECONDS: every target for so long, one a core, from its kept corpus and what earlier runs here found.
+# An input that breaks something stays in out/fuzz.
+fuzz_all() {
+  mkdir -p "$top/out/fuzz"
+  ls "$top/tests/fuzz/corpus" | xargs -P "$(nproc)" -I NAME bash -c '
+    mkdir -p "$1/out/fuzz/NAME"
+    "$1/build/fuzz/tests/fuzz_NAME" -max_total_time="$2" -print_final_stats=1 -rss_limit_mb=4096 -timeout=25 \
+      -artifact_prefix="$1/out/fuzz/NAME-" "$1/out/fuzz/NAME" "$1/tests/fuzz/corpus/NAME" \
+      >"$1/out/fuzz/NAME.log" 2>&1
+    status=$?
+    echo "fuzz NAME: $(grep -oE "stat::number_of_executed_units: *[0-9]+" "$1/out/fuzz/NAME.log" | grep -oE "[0-9]+") inputs, status $status"
+    [ "$status" -eq 0 ] || tail -n 40 "$1/out/fuzz/NAME.log"
+    exit "$status"' fuzz "$top" "$1"
 }

@@ -14,6 +14,7 @@ enum class Broken {
   FeedEverybody,             // the hub sends everybody's records to each phone
   MissTheRestore,            // the hub begins no new generation after a restore
   NumbersIgnorePhones,       // the hub gives numbers that a phone has already
+  LeaveTheClash,             // and does not sign again what can therefore not arrive
   CompareDeviceClocks,       // the phone believes its own date over the clinic's
   AcceptOlderNumber,         // the programme that came last counts
   CursorBeforeRecords,       // the phone notes that it has what it has not kept yet
@@ -26,6 +27,7 @@ enum class Broken {
   KeepFormerPerson,          // pairing for somebody else leaves the former one's records
   ForgetCorrections,         // a later revision is kept and never queued
   NoFlush,                   // a commit is not on the disk when it returns
+  TrustTheLog,               // what a failed flush left readable is taken for written
 };
 
 #ifdef NEWEL_BROKEN_VARIANTS

@@ -39,15 +39,20 @@ absl::Status ensurePrivateStore(const std::string& path) {
   return makePrivate(path, fs::perms::owner_read | fs::perms::owner_write);
 }
 
-absl::Status migrate(Database& database, const DatabaseOptions& options,
-                     const std::vector<Migration>& migrations) {
-  const int version = database.raw().execAndGet("PRAGMA user_version").getInt();
+int versionOf(Database& database) { return database.raw().execAndGet("PRAGMA user_version").getInt(); }
+
+absl::Status refuseNewer(Database& database, const DatabaseOptions& options,
+                         const std::vector<Migration>& migrations) {
+  const int version = versionOf(database);
   const int newest = migrations.empty() ? 0 : migrations.back().number;
-  if (version > newest) {
-    return absl::FailedPreconditionError(options.what + " was written by a newer version of this program (" +
-                                         std::to_string(version) + "; this one reads up to " +
-                                         std::to_string(newest) + "). Nothing was changed: " + options.path);
-  }
+  if (version <= newest) return absl::OkStatus();
+  return absl::FailedPreconditionError(options.what + " was written by a newer version of this program (" +
+                                       std::to_string(version) + "; this one reads up to " +
+                                       std::to_string(newest) + "). Nothing was changed: " + options.path);
+}
+
+void migrate(Database& database, const std::vector<Migration>& migrations) {
+  const int version = versionOf(database);
   for (const Migration& migration : migrations) {
     if (migration.number <= version) continue;
     Transaction transaction(database);
@@ -55,7 +60,6 @@ absl::Status migrate(Database& database, const DatabaseOptions& options,
     database.exec("PRAGMA user_version = " + std::to_string(migration.number));
     transaction.commit();
   }
-  return absl::OkStatus();
 }
 
 absl::Status checkPages(Database& database) {
@@ -114,8 +118,24 @@ SQLite::Statement& Database::prepared(const char* sql) {
   return *slot;
 }
 
+// After a flush that failed, the system goes on showing what never reached the disk, and takes it for
+// written. A program that dies then and starts again would read such a commit in the log and add more behind
+// it; the next power cut would tear all of that away. So the log is carried into the store, where it is
+// flushed anew, before anything is added. While somebody else is reading that waits: they have opened it, and
+// done so then.
+SQLite::Database& Database::settled() {
+  if (m_log_settled || isBroken(Broken::TrustTheLog)) return m_database;
+  sqlite3* const handle = m_database.getHandle();
+  sqlite3_busy_timeout(handle, 0);
+  const int code = sqlite3_wal_checkpoint_v2(handle, nullptr, SQLITE_CHECKPOINT_TRUNCATE, nullptr, nullptr);
+  sqlite3_busy_timeout(handle, kBusyMs);
+  if (code != SQLITE_OK && code != SQLITE_BUSY) throw SQLite::Exception(handle, code);
+  m_log_settled = code == SQLITE_OK;
+  return m_database;
+}
+
 Transaction::Transaction(Database& database)
-    : m_transaction(database.m_database, SQLite::TransactionBehavior::IMMEDIATE) {}
+    : m_transaction(database.settled(), SQLite::TransactionBehavior::IMMEDIATE) {}
 
 absl::StatusOr<std::unique_ptr<Database>> Database::open(const DatabaseOptions& options,
                                                          const std::vector<Migration>& migrations) {
@@ -136,9 +156,14 @@ absl::StatusOr<std::unique_ptr<Database>> Database::open(const DatabaseOptions& 
       if (!pages.ok()) return pages;
     }
     if (options.prepare) options.prepare(database->raw());
-    absl::Status migrated = migrate(*database, options, migrations);
-    if (migrated.ok() && options.verify) options.verify(*database);
-    return migrated;
+    absl::Status readable = refuseNewer(*database, options, migrations);
+    if (!readable.ok()) return readable;
+    // A full disk may still be read from; the first write tries again.
+    absl::Status settled = guarded([&] { database->settled(); });
+    if (!settled.ok() && !absl::IsResourceExhausted(settled)) return settled;
+    migrate(*database, migrations);
+    if (options.verify) options.verify(*database);
+    return absl::OkStatus();
   });
   if (opened.ok()) return database;
   database.reset();

@@ -117,6 +117,8 @@ class Database {
   friend class Transaction;
   Database(const std::string& path, int flags, const std::string& vfs);
   SQLite::Statement& prepared(const char* sql);
+  // Before each write: the log is as good as the disk says it is. Throws when it cannot be made so.
+  SQLite::Database& settled();
 
   template <typename... Values>
   static void bindAll(SQLite::Statement& statement, const Values&... values) {
@@ -136,6 +138,7 @@ class Database {
 
   SQLite::Database m_database;
   std::map<std::string, std::unique_ptr<SQLite::Statement>> m_statements;
+  bool m_log_settled = false;
 };
 
 // Rolls back unless committed. Takes SQLite's write lock at once, so that two writers wait and never clash.

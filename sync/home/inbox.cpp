@@ -94,6 +94,8 @@ void Inbox::takeProgramme(const v1::Envelope& envelope) {
   if (static_cast<std::int64_t>(programme->number()) <= highest) {
     refuse(v1::RECORD_KIND_PROGRAMME, programme->id(),
            "number: " + std::to_string(programme->number()) + " is not over " + std::to_string(highest));
+    // The hub gives it a number that can count.
+    noteArrived(v1::RECEIPT_OF_OVERTAKEN_PROGRAMME, programme->id(), static_cast<std::uint64_t>(highest));
     return;
   }
   const int added = m_database.run(

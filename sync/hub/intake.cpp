@@ -8,6 +8,7 @@
 #include "sync/common/broken_variant.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/limits.h"
+#include "sync/hub/programme_numbers.h"
 
 namespace newel {
 namespace {
@@ -166,7 +167,7 @@ absl::Status Intake::checkReference(HubTransaction& transaction, const v1::Recei
   // What is not here any more, after a restore, may be said to have arrived; what is another's may not.
   std::string owner;
   std::uint64_t highest = 0;
-  if (receipt.of() == v1::RECEIPT_OF_PROGRAMME) {
+  if (receipt.of() == v1::RECEIPT_OF_PROGRAMME || receipt.of() == v1::RECEIPT_OF_OVERTAKEN_PROGRAMME) {
     if (const auto row = transaction.programmeById(receipt.ref_id())) owner = row->person_id;
     if (const auto last = transaction.latestProgramme(receipt.person_id())) highest = last->number;
   } else if (receipt.of() == v1::RECEIPT_OF_HOLD_ORDER) {
@@ -191,6 +192,12 @@ absl::StatusOr<v1::Outcome> Intake::takeReceipt(HubTransaction& transaction, con
   }
   const absl::Status good = checkReference(transaction, *receipt);
   if (!good.ok()) return good;
+  // Asks for something, and is answered by the next number; said again, it changes nothing.
+  if (receipt->of() == v1::RECEIPT_OF_OVERTAKEN_PROGRAMME) {
+    const absl::Status answered = reissueOvertaken(transaction, *m_hub, *receipt);
+    if (!answered.ok()) return answered;
+    return v1::OUTCOME_KEPT;
+  }
   ReceiptRow row;
   row.id = receipt->id();
   row.person_id = receipt->person_id();

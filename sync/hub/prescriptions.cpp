@@ -8,11 +8,11 @@
 #include "core/records/record_text.h"
 #include "core/review/review.h"
 #include "core/time/local_day.h"
-#include "sync/common/broken_variant.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/record_id.h"
 #include "sync/common/signing.h"
 #include "sync/hub/clinic_library.h"
+#include "sync/hub/programme_numbers.h"
 
 namespace newel {
 namespace {
@@ -57,6 +57,7 @@ v1::Programme stripped(v1::Programme draft) {
   draft.clear_signer_name();
   draft.clear_issued_at();
   draft.clear_own_exercises();
+  draft.clear_reissue_of();
   return draft;
 }
 
@@ -193,25 +194,7 @@ absl::Status Prescriptions::keepProgramme(HubTransaction& transaction, const Des
   if (latest != base_number) {
     return absl::AbortedError("base_number: programme " + std::to_string(latest) + " is the latest");
   }
-  // A phone may hold numbers that went with a backup: the next one has to be over those too.
-  const std::uint64_t seen = isBroken(Broken::NumbersIgnorePhones)
-                                 ? 0
-                                 : transaction.highestReceiptNumber(person_id, v1::RECEIPT_OF_PROGRAMME);
-  programme.set_number(static_cast<std::uint32_t>(std::max(latest, seen) + 1));
-  const v1::SignedProgramme signed_programme = signProgramme(toBytes(programme), m_hub->clinic->key);
-  row = {person_id,
-         programme.number(),
-         programme.id(),
-         signed_programme.content(),
-         signed_programme.signature(),
-         signed_programme.key_id(),
-         "",
-         programme.end_day()};
-  const std::uint64_t sequence =
-      commitToFeed(transaction, *m_hub, person_id,
-                   makeEnvelope(v1::RECORD_KIND_PROGRAMME, programme.id(), 1, toBytes(signed_programme)),
-                   /*replace=*/false);
-  transaction.addProgramme(row, sequence);
+  row = keepUnderNextNumber(transaction, *m_hub, programme);
   m_hub->audit->add(transaction, {.action = "programme.sign",
                                   .who = caller.therapist.id(),
                                   .person = person_id,

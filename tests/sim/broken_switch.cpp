@@ -37,6 +37,7 @@ constexpr Mistake kMistakes[] = {
     {Broken::FeedEverybody, "send everybody's records to each phone"},
     {Broken::MissTheRestore, "begin no new generation after a restore"},
     {Broken::NumbersIgnorePhones, "give numbers that a phone has already"},
+    {Broken::LeaveTheClash, "leave a number that was given twice"},
     {Broken::CompareDeviceClocks, "compare device clocks"},
     {Broken::AcceptOlderNumber, "accept an older number"},
     {Broken::CursorBeforeRecords, "move the cursor before the records are kept"},
@@ -49,6 +50,7 @@ constexpr Mistake kMistakes[] = {
     {Broken::KeepFormerPerson, "keep the former person's records"},
     {Broken::ForgetCorrections, "never queue a correction"},
     {Broken::NoFlush, "commit without a flush"},
+    {Broken::TrustTheLog, "trust the log after a failed flush"},
 };
 
 bool proveOne(const Mistake& mistake, const ProofOptions& options, std::ostream& out) {

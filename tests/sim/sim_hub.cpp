@@ -88,6 +88,12 @@ void SimHub::open() {
   m_stage->say("hub", "up, start " + std::to_string(m_epoch));
   checkKept();
   noteSent();
+  if (std::exchange(m_signs_when_up, false)) {
+    for (const auto& person : m_people) {
+      if (isUp()) signProgramme(person);
+    }
+    afterwards();
+  }
 }
 
 void SimHub::stop(const std::string& why, bool power_lost) {
@@ -171,6 +177,7 @@ void SimHub::goBack() {
   m_disk.heal();
   m_disk.restore(m_backups[which].image);
   m_ledger->hub = m_backups[which].promises;
+  m_signs_when_up = m_stage->chance(500);
   auto store = openSqliteHubStore(kStore, m_disk.vfsName());
   const absl::Status marked = store.ok() ? (*store)->write([](HubTransaction& transaction) {
     transaction.putSetting(kBackupMark, "1");

@@ -7,7 +7,7 @@
 
 namespace newel::sim {
 
-// What was signed in the moment that the machine stopped is found here.
+// What was signed in the moment that the machine stopped, or again under another number, is found here.
 void SimHub::noteSent() {
   const std::uint64_t faults = m_disk.faults();
   const absl::Status read = m_store->read([&](HubTransaction& transaction) {
@@ -43,6 +43,7 @@ void SimHub::checkKept() {
 }
 
 void SimHub::checkRecords() {
+  noteSent();
   const absl::Status read = m_store->read([&](HubTransaction& transaction) {
     for (const auto& person : m_people) {
       std::set<std::string> seen;

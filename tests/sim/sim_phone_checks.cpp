@@ -123,11 +123,7 @@ void SimPhone::checkSettled() {
   std::set<std::string> programmes;
   for (const auto& programme : m_engine->programmes()) programmes.insert(programme.id());
   const std::string latest = m_hub->latestProgrammeId(m_person);
-  // Known and not mended: a hub that went back to a backup may sign under a number that this phone has,
-  // before the phone has said so. The phone keeps what it has, the desk shows "not arrived", and the next
-  // number arrives.
-  const bool has_that_number = m_memory.programme_number >= m_hub->latestProgrammeNumber(m_person);
-  if (!latest.empty() && !programmes.contains(latest) && !has_that_number) {
+  if (!latest.empty() && !programmes.contains(latest)) {
     violated("the latest programme never arrived: " + latest);
   }
   std::set<std::string> messages;

@@ -9,6 +9,7 @@
 #include "sync/common/content_hash.h"
 #include "sync/common/record_id.h"
 #include "sync/common/signing.h"
+#include "sync/home/outbox.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/sync/common/test_clinic.h"
 
@@ -95,6 +96,29 @@ TEST_F(InboxRule, numbersOnlyGrow) {
   EXPECT_EQ(lastRefusal().rfind("number", 0), 0U);
   EXPECT_TRUE(take({programme(3)}).programme);
   EXPECT_EQ(numbers(), (std::vector<std::uint32_t>{2, 3}));
+}
+
+// A hub that went back to a backup gave number 2 again: the phone keeps what it has, and says so once.
+TEST_F(InboxRule, aNumberGivenTwiceIsToldToTheHub) {
+  take({programme(2)});
+  v1::Programme other = test::programmeOf(m_person, {test::entryOf("sit-to-stand", m_person)});
+  other.set_id(test::idOf(590));
+  other.set_number(2);
+  const auto envelope =
+      makeEnvelope(v1::RECORD_KIND_PROGRAMME, other.id(), 1, toBytes(signProgramme(toBytes(other), m_key)));
+  EXPECT_TRUE(take({envelope}).receipts);
+  nextMoment();
+  EXPECT_FALSE(take({envelope}).receipts) << "once is enough";
+  EXPECT_EQ(numbers(), (std::vector<std::uint32_t>{2}));
+  std::vector<v1::Receipt> told;
+  for (const auto& queued : look([](Database& database) { return nextPage(database, 0); })) {
+    v1::Receipt receipt;
+    ASSERT_TRUE(receipt.ParseFromString(queued.content()));
+    if (receipt.of() == v1::RECEIPT_OF_OVERTAKEN_PROGRAMME) told.push_back(receipt);
+  }
+  ASSERT_EQ(told.size(), 1U);
+  EXPECT_EQ(told[0].ref_id(), other.id());
+  EXPECT_EQ(told[0].ref_number(), 2U);
 }
 
 TEST_F(InboxRule, theSameAgainIsNoNewsAndNoFault) {

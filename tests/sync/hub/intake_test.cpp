@@ -201,6 +201,41 @@ TEST_F(IntakeRule, numbersThatAPhoneHasSeenAreNeverGivenAgain) {
   EXPECT_EQ(m_clinic.sign(test::transfemoralLeft(), 1).number(), 6U);
 }
 
+// The hub came back from a backup, and number 1 was given again before the phone said that it has numbers up
+// to 5.
+TEST_F(IntakeRule, whatANumberGivenTwiceKeptFromArrivingIsSignedAgainAboveIt) {
+  const auto overtaken = m_clinic.sign(test::transfemoralLeft());
+  v1::Receipt told = receipt(20, overtaken.id(), 5);
+  told.set_of(v1::RECEIPT_OF_OVERTAKEN_PROGRAMME);
+  const auto all = [&] { return *m_clinic.desk().programmes(m_person); };
+  EXPECT_EQ(offerOne(envelopeOf(v1::RECORD_KIND_RECEIPT, told)).outcome(), v1::OUTCOME_KEPT);
+  ASSERT_EQ(all().size(), 2U);
+  const v1::Programme again = all().back();
+  EXPECT_EQ(again.number(), 6U);
+  EXPECT_EQ(again.reissue_of(), overtaken.id());
+  v1::Programme same = again;
+  same.clear_reissue_of();
+  same.set_id(overtaken.id());
+  same.set_number(overtaken.number());
+  EXPECT_EQ(toBytes(same), toBytes(overtaken)) << "word for word, with who wrote it and when";
+  EXPECT_FALSE(m_clinic.desk().caseload()->at(0).programme_arrived()) << "it is still to arrive";
+  std::string audit;
+  for (const auto& line : m_clinic.auditActions()) audit += line;
+  EXPECT_NE(audit.find(R"("a":"programme.reissue")"), std::string::npos);
+  // From the other phone as well, and once more: the question has been answered.
+  told.set_id(test::idOf(21));
+  EXPECT_EQ(offerOne(envelopeOf(v1::RECORD_KIND_RECEIPT, told)).outcome(), v1::OUTCOME_KEPT);
+  EXPECT_EQ(all().size(), 2U);
+}
+
+TEST_F(IntakeRule, anotherPersonsProgrammeIsNotSignedAgain) {
+  const auto others = m_clinic.sign(test::transtibialRight());
+  v1::Receipt told = receipt(20, others.id(), 5);
+  told.set_of(v1::RECEIPT_OF_OVERTAKEN_PROGRAMME);
+  expectRefused(envelopeOf(v1::RECORD_KIND_RECEIPT, told), "ref_id");
+  EXPECT_EQ(m_clinic.desk().programmes(others.person_id())->size(), 1U);
+}
+
 TEST_F(IntakeRule, aPhoneSpeaksOnlyForItsPerson) {
   v1::Message message;
   message.set_id(test::idOf(30));
