@@ -41,7 +41,7 @@ std::vector<v1::Envelope> everything(Database& database) {
   }
   {
     Rows rows = database.query(
-        "SELECT id, try_unseal(content, 'receipt', of, ref_id, state) FROM receipt ORDER BY id");
+        "SELECT id, try_unseal(content, 'receipt', of, ref_id, state) FROM receipt ORDER BY state, id");
     while (rows.next())
       if (!rows.isNull(1))
         envelopes.push_back(makeEnvelope(v1::RECORD_KIND_RECEIPT, rows.text(0), 1, rows.text(1)));
@@ -139,6 +139,10 @@ std::vector<SetAside> setAsideRecords(Database& database) {
 }
 
 void queueEverythingAgain(Database& database) {
+  // Receipts that wait go behind again: nothing is seen before it has arrived, whichever page is the last to
+  // go.
+  database.run("DELETE FROM outbox WHERE set_aside = 0 AND kind = ?",
+               static_cast<int>(v1::RECORD_KIND_RECEIPT));
   for (const auto& envelope : everything(database)) {
     if (!isQueued(database, envelope.kind(), envelope.id(), envelope.revision()))
       queueRecord(database, envelope);

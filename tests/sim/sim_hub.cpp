@@ -175,6 +175,12 @@ void SimHub::goBack() {
   m_stage->say("hub", "goes back to backup " + std::to_string(which));
   stop("to be restored", false);
   m_disk.heal();
+  // What is lost now was sent all the same.
+  if (auto before = openSqliteHubStore(kStore, m_disk.vfsName()); before.ok()) {
+    m_store = *std::move(before);
+    noteSent();
+    m_store.reset();
+  }
   m_disk.restore(m_backups[which].image);
   m_ledger->hub = m_backups[which].promises;
   m_signs_when_up = m_stage->chance(500);

@@ -37,6 +37,8 @@ class SimHub {
   void afterwards();
   // The faults and the therapist of one day.
   void planDay();
+  // It loses what came after an old backup.
+  void goBack();
   // The faults have stopped: healed and up.
   void settle();
 
@@ -80,7 +82,6 @@ class SimHub {
   void revokeOne(const v1::Person& person);
   void hubFault();
   void backUp();
-  void goBack();
   void changeCertificate();
   void noteSent();
   std::string newId();

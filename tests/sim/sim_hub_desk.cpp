@@ -60,8 +60,8 @@ void SimHub::signProgramme(const v1::Person& person) {
   }
   const std::uint64_t faults = m_disk.faults();
   const auto reply = m_hub->prescriptions().sign(therapist(), request);
-  m_stage->say("desk", reply.ok() ? "signs programme " + std::to_string(reply->programme().number()) +
-                                        " for " + person.id()
+  m_stage->say("desk", reply.ok() ? "signs programme " + reply->programme().id() + " " +
+                                        std::to_string(reply->programme().number()) + " for " + person.id()
                                   : "cannot sign: " + reply.status().ToString());
   if (!reply.ok() && m_disk.faults() == faults)
     m_stage->violated("desk: cannot sign: " + reply.status().ToString());

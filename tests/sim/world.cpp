@@ -46,6 +46,9 @@ class World {
   // The faults stop; then everything promised is asked for.
   void settle() {
     if (!fine()) return;
+    // Now and then the last thing to happen is that the hub goes back to a backup, so that no later programme
+    // hides what came of it.
+    if (m_stage.chance(250)) m_hub.goBack();
     m_stage.calm = true;
     m_stage.say("world", "the faults stop");
     m_hub.settle();
