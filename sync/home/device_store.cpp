@@ -88,6 +88,21 @@ std::optional<absl::Time> timeOf(const std::string& text) {
   return absl::FromUnixMicros(numberOf(text));
 }
 
+constexpr std::size_t kPinBytes = 32;
+
+std::vector<std::string> splitPins(const std::string& bytes) {
+  std::vector<std::string> pins;
+  for (std::size_t at = 0; at + kPinBytes <= bytes.size(); at += kPinBytes)
+    pins.push_back(bytes.substr(at, kPinBytes));
+  return pins;
+}
+
+std::string joinPins(const std::vector<std::string>& pins) {
+  std::string bytes;
+  for (const auto& pin : pins) bytes += pin;
+  return bytes;
+}
+
 // What nobody may miss: whose phone this is, what the clinic signed, what it forbade. Where one of these is
 // damaged the whole store is.
 void verify(Database& database) {
@@ -147,12 +162,13 @@ absl::Status DeviceStore::scrub() {
   });
 }
 
-absl::Status DeviceStore::reseal(const std::string& key) {
+absl::Status DeviceStore::reseal(const std::string& key, absl::Time now) {
   if (key.size() != kStoreKeyBytes) return absl::InvalidArgumentError("key: has the wrong length");
   const std::lock_guard lock(m_mutex);
   m_next = std::make_unique<Seal>(key, m_random);
   absl::Status done = guarded([&] {
     Transaction transaction(*m_database);
+    saveSetting(*m_database, "key_since", textOf(now));
     m_database->exec(resealed());
     transaction.commit();
   });
@@ -188,7 +204,9 @@ DeviceSettings loadSettings(Database& database) {
   DeviceSettings settings;
   settings.paired = values["paired"] == "1";
   settings.revoked = values["revoked"] == "1";
-  settings.hub = {values["address"], values["certificate"], values["fingerprint"], values["token"]};
+  settings.hub = {values["address"], values["certificate"], values["fingerprint"], values["token"],
+                  splitPins(values["pins"])};
+  settings.pins_number = static_cast<std::uint64_t>(numberOf(values["pins_number"]));
   settings.device_id = values["device_id"];
   settings.clinic_key = values["clinic_key"];
   settings.generation = values["generation"];
@@ -199,6 +217,7 @@ DeviceSettings loadSettings(Database& database) {
   settings.app_version = values["app_version"];
   settings.last_contact = timeOf(values["last_contact"]);
   settings.last_hub_time = timeOf(values["last_hub_time"]);
+  settings.key_since = timeOf(values["key_since"]);
   return settings;
 }
 
@@ -216,6 +235,8 @@ void saveSettings(Database& database, const DeviceSettings& settings) {
   saveSetting(database, "certificate", settings.hub.certificate_pem);
   saveSetting(database, "fingerprint", settings.hub.certificate_sha256);
   saveSetting(database, "token", settings.hub.token);
+  saveSetting(database, "pins", joinPins(settings.hub.pins));
+  saveSetting(database, "pins_number", textOf(settings.pins_number));
   saveSetting(database, "device_id", settings.device_id);
   saveSetting(database, "clinic_key", settings.clinic_key);
   saveSetting(database, "generation", settings.generation);
@@ -226,6 +247,12 @@ void saveSettings(Database& database, const DeviceSettings& settings) {
   saveSetting(database, "app_version", settings.app_version);
   saveSetting(database, "last_contact", textOf(settings.last_contact));
   saveSetting(database, "last_hub_time", textOf(settings.last_hub_time));
+}
+
+void savePins(Database& database, const v1::HubPins& pins) {
+  const std::vector<std::string> all(pins.certificate_sha256().begin(), pins.certificate_sha256().end());
+  saveSetting(database, "pins", joinPins(all));
+  saveSetting(database, "pins_number", textOf(pins.number()));
 }
 
 void deleteEverything(Database& database) {

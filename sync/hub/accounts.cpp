@@ -6,6 +6,7 @@
 #include "sync/common/content_hash.h"
 #include "sync/common/record_id.h"
 #include "sync/common/text_codes.h"
+#include "sync/hub/caller_facts.h"
 #include "sync/hub/clinic_library.h"
 #include "sync/hub/password.h"
 #include "sync/hub/second_factor.h"
@@ -106,7 +107,7 @@ absl::StatusOr<v1::SignInReply> Accounts::signIn(const v1::SignInRequest& reques
     // Never the name as typed: it may be a password in the wrong field.
     m_hub->audit->refusal(*m_hub->store,
                           {.action = "account.refused", .who = account.has_value() ? account->id : ""});
-    return noEntry();
+    return refusedFor(account.has_value() ? account->id : "", noEntry());
   }
   auto reply = admit(*account, request.code());
   if (reply.ok()) {
@@ -116,6 +117,7 @@ absl::StatusOr<v1::SignInReply> Accounts::signIn(const v1::SignInRequest& reques
     m_hub->audit->refusal(*m_hub->store, {.action = "account.refused", .who = account->id, .field = "code"});
   }
   // A code that is only missing is no failure, and no success that would forgive earlier ones.
+  if (!reply.ok()) return refusedFor(account->id, reply.status());
   return reply;
 }
 
@@ -133,6 +135,7 @@ absl::StatusOr<v1::SignInReply> Accounts::admit(const AccountRow& account, const
     auto card = clinicCard(transaction);
     if (!card.ok()) return card.status();
     *reply.mutable_clinic() = *std::move(card);
+    *reply.mutable_pins() = signedPins(transaction);
     transaction.dropSessions(now);
     transaction.addSession(sha256(token), {account.id, ends});
     m_hub->audit->add(transaction, {.action = "account.sign_in", .who = account.id});
@@ -194,6 +197,24 @@ absl::StatusOr<v1::ConfirmSecondFactorReply> Accounts::confirmFactor(
   return v1::ConfirmSecondFactorReply();
 }
 
+absl::Status Accounts::setPassword(const std::string& user_name, const std::string& password) {
+  absl::Status good = checkPassword(password, user_name);
+  if (!good.ok()) return good;
+  const auto hash = hashPassword(password);
+  if (!hash.ok()) return hash.status();
+  std::vector<std::string> ended;
+  absl::Status set = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
+    const auto account = transaction.accountByName(user_name);
+    if (!account.has_value()) return absl::NotFoundError("name: there is no such account");
+    transaction.setPasswordHash(account->id, *hash);
+    ended = transaction.endSessionsOf(account->id, "");
+    m_hub->audit->add(transaction, {.action = "account.password_set", .record = account->id});
+    return absl::OkStatus();
+  });
+  for (const auto& session : ended) m_hub->board->closeSession(session);
+  return set;
+}
+
 absl::Status Accounts::resetFactor(const std::string& user_name) {
   std::vector<std::string> ended;
   absl::Status reset = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
@@ -230,7 +251,7 @@ absl::StatusOr<DeskCaller> Accounts::authenticate(const std::string& session, Ca
   caller.therapist = therapistOf(*account);
   if (!roleMay(account->role, kind)) {
     m_hub->audit->refusal(*m_hub->store, {.action = "desk.refused", .who = account->id, .field = "role"});
-    return absl::PermissionDeniedError("role: not with this account");
+    return refusedFor(account->id, absl::PermissionDeniedError("role: not with this account"));
   }
   return caller;
 }

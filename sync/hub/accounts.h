@@ -50,6 +50,9 @@ class Accounts {
                                                          const std::string& peer);
   absl::StatusOr<v1::ConfirmSecondFactorReply> confirmFactor(const DeskCaller& caller,
                                                              const v1::ConfirmSecondFactorRequest& request);
+  // For whoever runs the hub, when a password is forgotten: sets it and ends the account's sessions. kNotFound:
+  // no such name. kInvalidArgument: password (password.h).
+  absl::Status setPassword(const std::string& user_name, const std::string& password);
   // For whoever runs the hub, when the device with the codes is lost: takes the factor away and ends the
   // account's sessions. kNotFound: no such name. kFailedPrecondition: the account has none.
   absl::Status resetFactor(const std::string& user_name);

@@ -95,7 +95,6 @@ class SimHub {
   std::unique_ptr<Hub> m_hub;
   std::uint64_t m_epoch = 0;
   bool m_coming_back = false;
-  int m_certificate = 0;
   std::deque<Backup> m_backups;
   std::vector<std::weak_ptr<HubWatcher>> m_watchers;
 };

@@ -272,8 +272,11 @@ absl::StatusOr<PairedHub> SimNetwork::pair(const PairingTicket& ticket, const v1
   if (!m_caller->isReachable() || m_stage->fault(50)) return absl::UnavailableError("no signal");
   if (!m_hub->isUp()) return absl::UnavailableError("nobody answers");
   const Clinic& clinic = m_hub->hub().clinic();
-  if (ticket.certificate_sha256 != clinic.certificate_sha256) return anotherCertificate();
+  const std::vector<std::string> pins = pinsOf(ticket);
+  if (std::find(pins.begin(), pins.end(), clinic.certificate_sha256) == pins.end())
+    return anotherCertificate();
   PairedHub paired;
+  paired.hub.pins = pins;
   paired.hub.address = addressOf(ticket);
   paired.hub.certificate_pem = clinic.certificate.certificate_pem;
   paired.hub.certificate_sha256 = clinic.certificate_sha256;
@@ -290,6 +293,20 @@ absl::StatusOr<PairedHub> SimNetwork::pair(const PairingTicket& ticket, const v1
 
 std::unique_ptr<HubLink> SimNetwork::connect(const HubAddress& hub) {
   return std::make_unique<SimLink>(this, hub);
+}
+
+absl::StatusOr<HubAddress> SimNetwork::findAgain(const HubAddress& hub) {
+  m_stage->pass(absl::Milliseconds(m_stage->random.between(50, 2000)));
+  if (!m_caller->isReachable() || m_stage->fault(50)) return absl::UnavailableError("no signal");
+  if (!m_hub->isUp()) return absl::UnavailableError("nobody answers");
+  const Clinic& clinic = m_hub->hub().clinic();
+  if (std::find(hub.pins.begin(), hub.pins.end(), clinic.certificate_sha256) == hub.pins.end())
+    return anotherCertificate();
+  HubAddress found = hub;
+  found.certificate_pem = clinic.certificate.certificate_pem;
+  found.certificate_sha256 = clinic.certificate_sha256;
+  m_stage->say(m_caller->name(), "finds the hub again by another pin");
+  return found;
 }
 
 void SimNetwork::deliver() {

@@ -69,6 +69,7 @@ class SimNetwork : public HubNetwork {
 
   absl::StatusOr<PairedHub> pair(const PairingTicket& ticket, const v1::PairRequest& request) override;
   std::unique_ptr<HubLink> connect(const HubAddress& hub) override;
+  absl::StatusOr<HubAddress> findAgain(const HubAddress& hub) override;
 
   void deliver();
   void breakOff(const absl::Status& why);
