@@ -19,10 +19,10 @@ struct PinnedChannel {
   std::string certificate_sha256;  // 32 bytes
 };
 
-// Looks at the certificate, compares it with `pins` (fingerprints of 32 bytes, any of them will do) and builds
-// a channel that accepts exactly it. With no pins (typed by hand) the certificate found is taken and its
-// fingerprint returned to be pinned. kUnavailable nobody answers; kUnauthenticated (isCertificateProblem) it
-// is another one. Blocks up to `timeout`.
+// Looks at the certificate, compares it with `pins` (fingerprints of 32 bytes, any of them will do) and
+// builds a channel that accepts exactly it. With no pins (typed by hand) the certificate found is taken and
+// its fingerprint returned to be pinned. kUnavailable nobody answers; kUnauthenticated (isCertificateProblem)
+// it is another one. Blocks up to `timeout`.
 absl::StatusOr<PinnedChannel> connectPinned(const std::string& address, const std::vector<std::string>& pins,
                                             absl::Duration timeout);
 

@@ -106,8 +106,7 @@ v1::SignedHubPins signPins(const std::string& content, const ClinicKey& key) {
 }
 
 absl::StatusOr<v1::HubPins> openPins(const v1::SignedHubPins& pins, const std::string& public_key) {
-  const absl::Status good =
-      verify(kPinsDomain, pins.content(), pins.signature(), pins.key_id(), public_key);
+  const absl::Status good = verify(kPinsDomain, pins.content(), pins.signature(), pins.key_id(), public_key);
   if (!good.ok()) return good;
   v1::HubPins opened;
   if (!opened.ParseFromString(pins.content())) {

@@ -1,6 +1,6 @@
 // The clinic's signature under programmes, hold orders, pins and heads of the audit trail: Ed25519 (RFC 8032,
-// libsodium) over a domain string and the exact bytes. Not here: who may sign (sync/hub), which number may follow which (sync/home,
-// sync/hub).
+// libsodium) over a domain string and the exact bytes. Not here: who may sign (sync/hub), which number may
+// follow which (sync/home, sync/hub).
 #pragma once
 
 #include <absl/status/statusor.h>

@@ -107,6 +107,13 @@ absl::Status DeskClient::confirmSecondFactor(const std::string& code) {
   return m_impl->call(&v1::DeskService::Stub::ConfirmSecondFactor, request).status();
 }
 
+absl::Status DeskClient::changePassword(const std::string& password, const std::string& new_password) {
+  v1::ChangePasswordRequest request;
+  request.set_password(password);
+  request.set_new_password(new_password);
+  return m_impl->call(&v1::DeskService::Stub::ChangePassword, request).status();
+}
+
 absl::StatusOr<std::vector<v1::CaseRow>> DeskClient::caseload() {
   std::vector<v1::CaseRow> rows;
   v1::ListCaseloadRequest request;

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "sync/common/broken_variant.h"
+#include "sync/home/hub_pins.h"
 #include "sync/home/seal_functions.h"
 
 namespace newel {
@@ -86,21 +87,6 @@ std::int64_t numberOf(const std::string& text) { return text.empty() ? 0 : std::
 std::optional<absl::Time> timeOf(const std::string& text) {
   if (text.empty()) return std::nullopt;
   return absl::FromUnixMicros(numberOf(text));
-}
-
-constexpr std::size_t kPinBytes = 32;
-
-std::vector<std::string> splitPins(const std::string& bytes) {
-  std::vector<std::string> pins;
-  for (std::size_t at = 0; at + kPinBytes <= bytes.size(); at += kPinBytes)
-    pins.push_back(bytes.substr(at, kPinBytes));
-  return pins;
-}
-
-std::string joinPins(const std::vector<std::string>& pins) {
-  std::string bytes;
-  for (const auto& pin : pins) bytes += pin;
-  return bytes;
 }
 
 // What nobody may miss: whose phone this is, what the clinic signed, what it forbade. Where one of these is
@@ -247,12 +233,6 @@ void saveSettings(Database& database, const DeviceSettings& settings) {
   saveSetting(database, "app_version", settings.app_version);
   saveSetting(database, "last_contact", textOf(settings.last_contact));
   saveSetting(database, "last_hub_time", textOf(settings.last_hub_time));
-}
-
-void savePins(Database& database, const v1::HubPins& pins) {
-  const std::vector<std::string> all(pins.certificate_sha256().begin(), pins.certificate_sha256().end());
-  saveSetting(database, "pins", joinPins(all));
-  saveSetting(database, "pins_number", textOf(pins.number()));
 }
 
 void deleteEverything(Database& database) {

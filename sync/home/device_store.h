@@ -66,8 +66,8 @@ class DeviceStore {
     return guarded([&] { return body(*m_database); });
   }
 
-  // Seals everything anew with `key`, in one transaction that also notes `now`; from then on only it opens the
-  // store.
+  // Seals everything anew with `key`, in one transaction that also notes `now`; from then on only it opens
+  // the store.
   absl::Status reseal(const std::string& key, absl::Time now);
 
   // Every row of every table, then the free pages and the log; and stores that were set aside.
@@ -93,7 +93,6 @@ class DeviceStore {
 DeviceSettings loadSettings(Database& database);
 void saveSettings(Database& database, const DeviceSettings& settings);
 void saveSetting(Database& database, const char* name, const std::string& value);
-void savePins(Database& database, const v1::HubPins& pins);
 void deleteEverything(Database& database);
 
 }  // namespace newel

@@ -57,8 +57,8 @@ class HubNetwork {
   virtual absl::StatusOr<PairedHub> pair(const PairingTicket& ticket, const v1::PairRequest& request) = 0;
   // Does not block and does not fail: the first call does.
   virtual std::unique_ptr<HubLink> connect(const HubAddress& hub) = 0;
-  // After isCertificateProblem(): looks whether the hub shows another of `hub.pins` now, and returns `hub` with
-  // it. Blocks up to 10 s. Another one is kUnauthenticated, nobody there kUnavailable.
+  // After isCertificateProblem(): looks whether the hub shows another of `hub.pins` now, and returns `hub`
+  // with it. Blocks up to 10 s. Another one is kUnauthenticated, nobody there kUnavailable.
   virtual absl::StatusOr<HubAddress> findAgain(const HubAddress& hub) = 0;
 };
 

@@ -4,6 +4,7 @@
 #include "core/records/record_text.h"
 #include "core/time/local_day.h"
 #include "sync/common/signing.h"
+#include "sync/home/hub_pins.h"
 #include "sync/home/outbox.h"
 
 namespace newel {

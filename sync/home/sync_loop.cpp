@@ -10,6 +10,7 @@
 #include "sync/common/pinned_channel.h"
 #include "sync/common/retry_rule.h"
 #include "sync/common/signing.h"
+#include "sync/home/hub_pins.h"
 #include "sync/home/outbox.h"
 
 namespace newel {
@@ -40,20 +41,6 @@ std::string problemOf(const absl::Status& status) {
     default:
       return "sync.hub-refused";
   }
-}
-
-// A store of an earlier version has no pins but the certificate itself.
-bool isPinned(const HubAddress& hub) {
-  return hub.pins.empty() ||
-         std::find(hub.pins.begin(), hub.pins.end(), hub.certificate_sha256) != hub.pins.end();
-}
-
-// A set that is not the clinic's, or an older one, changes nothing.
-void takePins(Database& database, const v1::FetchReply& reply) {
-  if (!reply.has_pins()) return;
-  const DeviceSettings settings = loadSettings(database);
-  const auto pins = openPins(reply.pins(), settings.clinic_key);
-  if (pins.ok() && pins->number() > settings.pins_number) savePins(database, *pins);
 }
 
 // sync/common/certificate.h: certificates begin in 2000.
@@ -189,7 +176,8 @@ absl::Status SyncLoop::syncOnce() {
   }
   RoundState state;
   absl::Status status = round(state);
-  if (isCertificateProblem(status) && follow()) status = round(state);
+  const bool look = isCertificateProblem(status) && !isBroken(Broken::IgnoreBackupPin);
+  if (look && follow()) status = round(state);
   finish(status, state);
   return status;
 }
@@ -319,7 +307,7 @@ absl::Status SyncLoop::takeFetched(const v1::FetchReply& reply, RoundState& stat
     Inbox inbox(database, loadSettings(database), now, m_parts.new_id);
     for (const auto& envelope : reply.records()) inbox.take(envelope);
     saveSetting(database, "cursor", std::to_string(reply.cursor()));
-    takePins(database, reply);
+    if (reply.has_pins()) takePins(database, reply.pins());
     news = inbox.news();
     return absl::OkStatus();
   });

@@ -159,10 +159,9 @@ absl::Status Accounts::signOut(const DeskCaller& caller) {
   return ended;
 }
 
-absl::StatusOr<v1::BeginSecondFactorReply> Accounts::beginFactor(const DeskCaller& caller,
-                                                                 const v1::BeginSecondFactorRequest& request,
-                                                                 const std::string& peer) {
-  // The password again: a desk that stands open must not give its finder a factor of their own.
+// The password again: a desk that stands open must not give its finder the account.
+absl::StatusOr<AccountRow> Accounts::ownAccount(const DeskCaller& caller, const std::string& password,
+                                                const std::string& peer) {
   const std::string key = caller.therapist.user_name() + "\n" + peer;
   const absl::Status may = mayTry(key);
   if (!may.ok()) return may;
@@ -172,13 +171,41 @@ absl::StatusOr<v1::BeginSecondFactorReply> Accounts::beginFactor(const DeskCalle
     return absl::OkStatus();
   });
   if (!read.ok()) return read;
-  if (!account.has_value() || request.password().size() > 1000 ||
-      !passwordFits(account->password_hash, request.password())) {
+  if (!account.has_value() || password.size() > 1000 || !passwordFits(account->password_hash, password)) {
     m_throttle.failed(key);
     m_hub->audit->refusal(*m_hub->store, {.action = "account.refused", .who = caller.therapist.id()});
     return absl::UnauthenticatedError("password: wrong");
   }
+  return *account;
+}
+
+absl::StatusOr<v1::BeginSecondFactorReply> Accounts::beginFactor(const DeskCaller& caller,
+                                                                 const v1::BeginSecondFactorRequest& request,
+                                                                 const std::string& peer) {
+  const auto account = ownAccount(caller, request.password(), peer);
+  if (!account.ok()) return account.status();
   return beginSecondFactor(*m_hub, *account);
+}
+
+absl::StatusOr<v1::ChangePasswordReply> Accounts::changePassword(const DeskCaller& caller,
+                                                                 const v1::ChangePasswordRequest& request,
+                                                                 const std::string& peer) {
+  const auto account = ownAccount(caller, request.password(), peer);
+  if (!account.ok()) return account.status();
+  absl::Status good = checkPassword(request.new_password(), account->user_name);
+  if (!good.ok()) return good;
+  const auto hash = hashPassword(request.new_password());
+  if (!hash.ok()) return hash.status();
+  std::vector<std::string> ended;
+  absl::Status changed = m_hub->store->write([&](HubTransaction& transaction) {
+    transaction.setPasswordHash(account->id, *hash);
+    ended = transaction.endSessionsOf(account->id, caller.session_sha256);
+    m_hub->audit->add(transaction, {.action = "account.password_change", .who = account->id});
+    return absl::OkStatus();
+  });
+  if (!changed.ok()) return changed;
+  for (const auto& session : ended) m_hub->board->closeSession(session);
+  return v1::ChangePasswordReply();
 }
 
 absl::StatusOr<v1::ConfirmSecondFactorReply> Accounts::confirmFactor(

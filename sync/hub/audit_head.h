@@ -1,5 +1,5 @@
-// The head of the audit trail, signed by the clinic's key, to be kept where who can change the store cannot reach
-// it: against such a head a tail that was cut off, and a trail that was written anew, are found.
+// The head of the audit trail, signed by the clinic's key, to be kept where who can change the store cannot
+// reach it: against such a head a tail that was cut off, and a trail that was written anew, are found.
 #pragma once
 
 #include <absl/status/statusor.h>

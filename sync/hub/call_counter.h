@@ -1,5 +1,5 @@
-// Counts every call to the two services, streams and refused ones too, and writes into the hub's log what has to
-// stand there, from gRPC's own side, so that no call can be forgotten.
+// Counts every call to the two services, streams and refused ones too, and writes into the hub's log what has
+// to stand there, from gRPC's own side, so that no call can be forgotten.
 #pragma once
 
 #include <grpcpp/support/server_interceptor.h>

@@ -14,7 +14,6 @@ std::string bearerOf(const grpc::ServerContextBase& context);
 // The peer's address without its port, for throttling.
 std::string peerOf(const grpc::ServerContextBase& context);
 
-
 // Notes on the call, for the hub's log, whose account or device makes it; takeWho() takes the note off again
 // before anything is sent. Empty: nobody known.
 void noteWho(grpc::ServerContextBase& context, const std::string& id);

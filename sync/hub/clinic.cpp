@@ -73,8 +73,7 @@ absl::StatusOr<Clinic> loadClinic(HubStore& store, const Clock& clock, Random& r
     clinic.key.public_key = transaction.setting("public_key");
     clinic.key.secret_key = transaction.setting("secret_key");
     clinic.key.id = keyIdOf(clinic.key.public_key);
-    absl::Status kept =
-        keepCertificates(transaction, clinic.key, clinic.card.clinic_id(), clock.wall());
+    absl::Status kept = keepCertificates(transaction, clinic.key, clinic.card.clinic_id(), clock.wall());
     if (!kept.ok()) return kept;
     clinic.certificate = {transaction.setting("certificate"), transaction.setting("certificate_key")};
     clinic.generation = transaction.setting("generation");

@@ -27,8 +27,9 @@ struct Clinic {
   bool demo = false;
 };
 
-// Makes key, certificate and its backup (for `hosts` besides localhost) and generation. `card` needs name, phone and
-// emergency number; its clinic_id is made here. kAlreadyExists when there is a clinic, which stays as it is.
+// Makes key, certificate and its backup (for `hosts` besides localhost) and generation. `card` needs name,
+// phone and emergency number; its clinic_id is made here. kAlreadyExists when there is a clinic, which stays
+// as it is.
 absl::Status initClinic(HubStore& store, v1::ClinicCard card, const std::vector<std::string>& hosts,
                         bool demo, const Clock& clock, Random& random);
 

@@ -64,6 +64,14 @@ grpc::Status DeskGrpcService::ConfirmSecondFactor(grpc::ServerContext* context,
               [&](const DeskCaller& caller) { return m_hub->accounts().confirmFactor(caller, *request); });
 }
 
+grpc::Status DeskGrpcService::ChangePassword(grpc::ServerContext* context,
+                                             const v1::ChangePasswordRequest* request,
+                                             v1::ChangePasswordReply* reply) {
+  return call(context, CallKind::Own, nullptr, "", reply, [&](const DeskCaller& caller) {
+    return m_hub->accounts().changePassword(caller, *request, peerOf(*context));
+  });
+}
+
 grpc::Status DeskGrpcService::ListCaseload(grpc::ServerContext* context,
                                            const v1::ListCaseloadRequest* request,
                                            v1::ListCaseloadReply* reply) {

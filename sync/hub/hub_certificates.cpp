@@ -104,8 +104,7 @@ absl::Status rotateCertificates(HubTransaction& transaction, const Certificate& 
   if (!former.ok()) return former.status();
   const absl::Time until = now + kCertificateOverlap;
   transaction.putSetting("former_pin", rotation.at_once ? "" : *former);
-  transaction.putSetting("former_until",
-                         rotation.at_once ? "" : std::to_string(absl::ToUnixMicros(until)));
+  transaction.putSetting("former_until", rotation.at_once ? "" : std::to_string(absl::ToUnixMicros(until)));
   const Certificate next = {transaction.setting("backup_certificate"),
                             transaction.setting("backup_certificate_key")};
   return putCertificates(transaction, {next, backup}, key, clinic_id, now);

@@ -132,6 +132,7 @@ int serveCommand(const HubMachine& machine, const std::string& place, const Serv
   }
   const auto log = HubLog::open(machine.clock, options.log_file);
   if (!log.ok()) return failed(machine, log.status());
+  const GrpcComplaints complaints(log->get());
   absl::Status headed = dailyWork(machine, **hub, options.audit_heads, **log);
   if (!headed.ok()) return failed(machine, headed);
   const auto server =

@@ -32,7 +32,7 @@ struct ServeOptions {
   std::string phone_host;  // what pairing codes say; empty: the listening host
   std::string port_file;   // the port, once it is served
   bool demo_on_network = false;
-  int metrics_port = -1;  // on this machine only; 0: any free one; -1: none
+  int metrics_port = -1;    // on this machine only; 0: any free one; -1: none
   std::string log_file;     // JSON lines (hub_log.h); empty: standard error
   std::string audit_heads;  // a folder for a signed head of the audit trail each day; empty: none
 };

@@ -1,10 +1,12 @@
 #include "sync/hub/hub_log.h"
 
+#include <grpc/support/log.h>
 #include <spdlog/logger.h>
 #include <spdlog/sinks/rotating_file_sink.h>
 #include <spdlog/sinks/stdout_sinks.h>
 
 #include <filesystem>
+#include <mutex>
 #include <nlohmann/json.hpp>
 #include <utility>
 
@@ -102,5 +104,40 @@ absl::StatusOr<std::unique_ptr<HubLog>> HubLog::open(const Clock* clock, const s
 }
 
 void HubLog::write(const LogLine& line) { m_impl->write(line); }
+
+namespace {
+
+// gRPC calls it from any thread and has room for no other state.
+std::mutex& complaintsMutex() {
+  static std::mutex mutex;
+  return mutex;
+}
+HubLog* g_complaints_to = nullptr;
+
+void hearGrpc(gpr_log_func_args* args) {
+  if (args->severity != GPR_LOG_SEVERITY_ERROR) return;
+  const std::string place =
+      std::filesystem::path(args->file).filename().string() + ":" + std::to_string(args->line);
+  const std::lock_guard lock(complaintsMutex());
+  if (g_complaints_to != nullptr)
+    g_complaints_to->write({.level = LogLevel::Warning, .event = "network.failed", .detail = place});
+}
+
+void setComplaintsTo(HubLog* log) {
+  const std::lock_guard lock(complaintsMutex());
+  g_complaints_to = log;
+}
+
+}  // namespace
+
+GrpcComplaints::GrpcComplaints(HubLog* log) {
+  setComplaintsTo(log);
+  gpr_set_log_function(hearGrpc);
+}
+
+GrpcComplaints::~GrpcComplaints() {
+  setComplaintsTo(nullptr);
+  gpr_set_log_function(nullptr);  // gRPC's own again
+}
 
 }  // namespace newel

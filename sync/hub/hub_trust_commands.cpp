@@ -124,8 +124,8 @@ int auditHeadCommand(const HubMachine& machine, const std::string& place, const 
   if (out.empty()) return 0;
   const auto clinic = loadClinic(**store, *machine.clock, *machine.random);
   if (!clinic.ok()) return failed(machine, clinic.status());
-  const absl::Status written =
-      writeHeadFile(out, formatAuditHead(*head, clinic->card.clinic_id(), clinic->key, machine.clock->wall()));
+  const absl::Status written = writeHeadFile(
+      out, formatAuditHead(*head, clinic->card.clinic_id(), clinic->key, machine.clock->wall()));
   return written.ok() ? 0 : failed(machine, written);
 }
 

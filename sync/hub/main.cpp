@@ -1,6 +1,6 @@
-#include <CLI/CLI.hpp>
 #include <sys/stat.h>
 
+#include <CLI/CLI.hpp>
 #include <csignal>
 #include <cstdlib>
 #include <iostream>
@@ -95,8 +95,9 @@ int main(int argc, char** argv) {
       ->check(CLI::Range(0, 65535));
   serve->add_option("--log-file", options.serve.log_file,
                     "Write the log (JSON lines) there; standard error unless told otherwise");
-  serve->add_option("--audit-heads", options.serve.audit_heads,
-                    "Write a signed head of the audit trail into this folder each day, best on another machine");
+  serve->add_option(
+      "--audit-heads", options.serve.audit_heads,
+      "Write a signed head of the audit trail into this folder each day, best on another machine");
   CLI::App* demo = command(app, "demo", "Fill an empty folder with an invented clinic", options);
   CLI::App* user = app.add_subcommand("user", "Accounts")->require_subcommand(1);
   CLI::App* add =
@@ -105,8 +106,8 @@ int main(int argc, char** argv) {
   add->add_option("--display-name", options.user.display_name, "As persons see it");
   add->add_option("--role", options.user.role, "therapist, lead, administrator or auditor")
       ->capture_default_str();
-  CLI::App* set_password = command(
-      *user, "set-password", "Give an account a new password, as add does; ends its sessions", options);
+  CLI::App* set_password = command(*user, "set-password",
+                                   "Give an account a new password, as add does; ends its sessions", options);
   set_password->add_option("--name", options.user.name, "Whose")->required();
   CLI::App* reset_factor = command(*user, "reset-second-factor",
                                    "Take an account's second factor away, when its device is lost", options);
@@ -125,8 +126,9 @@ int main(int argc, char** argv) {
   CLI::App* fingerprint = command(app, "fingerprint", "The certificate's SHA-256, for desks", options);
   fingerprint->add_flag("--with-backup", options.with_backup, "And that of the one to be shown next");
   CLI::App* certificate = app.add_subcommand("certificate", "The certificate")->require_subcommand(1);
-  CLI::App* rotate = command(*certificate, "rotate",
-                             "Show the backup certificate from the next start on, and make a new backup", options);
+  CLI::App* rotate =
+      command(*certificate, "rotate",
+              "Show the backup certificate from the next start on, and make a new backup", options);
   rotate->add_flag("--at-once", options.rotation.at_once,
                    "Its key got into other hands: nobody is to believe the former one any more");
   rotate->add_flag("--anyway", options.rotation.anyway, "Even if some phones would need a new pairing code");
@@ -135,7 +137,8 @@ int main(int argc, char** argv) {
       command(*audit, "head", "Print the last line's number and hash, to be kept elsewhere", options);
   head->add_option("--out", options.head_file, "Also write it there, signed by the clinic's key");
   CLI::App* verify = command(*audit, "verify", "Check every line", options);
-  verify->add_option("--head", options.audit_head, "number:hash as `audit head` printed it, or a file that it wrote");
+  verify->add_option("--head", options.audit_head,
+                     "number:hash as `audit head` printed it, or a file that it wrote");
   CLI11_PARSE(app, argc, argv);
 
   const auto machine_clock = newel::platform::makeSystemClock();

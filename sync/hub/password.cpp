@@ -18,8 +18,8 @@ constexpr std::size_t kLeastCharacters = 8;
 constexpr std::size_t kMostBytes = 256;
 // 10^8 guesses: up to there zxcvbn calls a password "somewhat guessable" (its README, score 2).
 constexpr double kLeastBits = 26.58;
-// In Openwall's list of common passwords (public domain; tests/data/passwords) and strange to zxcvbn's own ten
-// thousand and its English words.
+// In Openwall's list of common passwords (public domain; tests/data/passwords) and strange to zxcvbn's own
+// ten thousand and its English words.
 constexpr const char* kCommonPasswords[] = {"mahalkita",  "teiubesc",  "estrellita",
                                             "jesucristo", "Bismillah", "chouette"};
 constexpr std::size_t kCommonBesides = std::size(kCommonPasswords);

@@ -1,5 +1,5 @@
-// Three certificates that the simulated hub shows, made once for this: a new one for each run would write other
-// bytes at each replay. Their keys were thrown away; there is no TLS here.
+// Three certificates that the simulated hub shows, made once for this: a new one for each run would write
+// other bytes at each replay. Their keys were thrown away; there is no TLS here.
 #pragma once
 
 namespace newel::sim {

@@ -50,9 +50,8 @@ void SimHub::makeClinic() {
   card.set_name("Simulated clinic (invented)");
   card.set_phone("555 0101");
   card.set_emergency_number("112");
-  const absl::Status made =
-      initClinicWith(*m_store, card, {{kCertificates[0], "no key"}, {kCertificates[1], "no key"}},
-                     false, m_clock, m_random);
+  const absl::Status made = initClinicWith(
+      *m_store, card, {{kCertificates[0], "no key"}, {kCertificates[1], "no key"}}, false, m_clock, m_random);
   if (!made.ok()) m_stage->violated("the clinic could not be made: " + made.ToString());
 }
 
@@ -181,8 +180,8 @@ void SimHub::goBack() {
   if (!marked.ok()) m_stage->violated("hub: a backup cannot be opened: " + marked.ToString());
 }
 
-// The administrator's ways to another certificate, each with a restart: to the backup, which phones may know of,
-// or to one that nobody was told of.
+// The administrator's ways to another certificate, each with a restart: to the backup, which phones may know
+// of, or to one that nobody was told of.
 void SimHub::changeCertificate() {
   const bool announced = m_stage->chance(500);
   const absl::Status put = m_store->write([&](HubTransaction& transaction) {
@@ -199,8 +198,9 @@ void SimHub::changeCertificate() {
     transaction.putSetting("certificate", unused);
     return absl::OkStatus();
   });
-  stop(!put.ok() ? "could not change its certificate" : announced ? "shows its backup certificate"
-                                                                  : "shows another certificate",
+  stop(!put.ok()   ? "could not change its certificate"
+       : announced ? "shows its backup certificate"
+                   : "shows another certificate",
        false);
 }
 

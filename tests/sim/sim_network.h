@@ -81,6 +81,7 @@ class SimNetwork : public HubNetwork {
   Ledger* m_ledger;
   Caller* m_caller;
   std::weak_ptr<SimStream> m_stream;
+  int m_unfollowed = 0;  // calls in a row to a hub that shows what the phone was told of, without findAgain()
 };
 
 }  // namespace newel::sim
