@@ -40,6 +40,7 @@ DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const Q
       m_sheets_folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)) {
   m_sign_in.setAddress(settings.address);
   m_sign_in.setFingerprint(settings.fingerprint);
+  m_sign_in.setPins(settings.pins);
   m_sign_in.setUserName(settings.user_name);
   m_session_check.setInterval(kCheckSessionMs);
   connect(&m_session_check, &QTimer::timeout, this, &DeskModel::checkSession);
@@ -106,6 +107,16 @@ QString DeskModel::backWords() const {
 QString DeskModel::therapistName() const { return print::text(m_context.therapist.display_name()); }
 QString DeskModel::clinicName() const { return print::text(m_context.clinic.name()); }
 
+// The hub may show another of its certificates tomorrow: this desk then knows it.
+void DeskModel::takePins(const v1::SignInReply& reply) {
+  v1::HubPins pins;
+  if (!pins.ParseFromString(reply.pins().content()) || pins.certificate_sha256().empty()) return;
+  m_settings.pins.clear();
+  for (const auto& pin : pins.certificate_sha256())
+    m_settings.pins << QString::fromLatin1(QByteArray::fromStdString(pin).toHex());
+  m_sign_in.setPins(m_settings.pins);
+}
+
 void DeskModel::signedInAs(const v1::SignInReply& reply) {
   m_context.therapist = reply.therapist();
   m_context.clinic = reply.clinic();
@@ -116,6 +127,7 @@ void DeskModel::signedInAs(const v1::SignInReply& reply) {
   m_session_check.start();
   m_settings.address = m_sign_in.address().trimmed();
   m_settings.fingerprint = m_sign_in.fingerprint().trimmed();
+  takePins(reply);
   m_settings.user_name = m_sign_in.userName().trimmed();
   saveSettings(m_context.data_folder, m_settings);
   m_context.worker->run(

@@ -133,6 +133,7 @@ class DeskModel : public QObject {
  private:
   void show(Page page);
   void signedInAs(const v1::SignInReply& reply);
+  void takePins(const v1::SignInReply& reply);
   void sessionEnded();
   void checkSession();
   void readLibrary();

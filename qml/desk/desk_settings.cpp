@@ -2,6 +2,7 @@
 
 #include <QtCore/QDir>
 #include <QtCore/QFile>
+#include <QtCore/QJsonArray>
 #include <QtCore/QJsonDocument>
 #include <QtCore/QJsonObject>
 #include <QtCore/QSaveFile>
@@ -20,6 +21,8 @@ DeskSettings loadSettings(const QString& data_folder) {
   const QJsonObject json = QJsonDocument::fromJson(file.readAll()).object();
   settings.address = json.value(QStringLiteral("address")).toString();
   settings.fingerprint = json.value(QStringLiteral("fingerprint")).toString();
+  const QJsonArray pins = json.value(QStringLiteral("pins")).toArray();
+  for (const auto& pin : pins) settings.pins << pin.toString();
   settings.user_name = json.value(QStringLiteral("user_name")).toString();
   settings.text_percent = json.value(QStringLiteral("text_percent")).toInt(100);
   settings.look_chosen = json.contains(QStringLiteral("dark"));
@@ -30,6 +33,7 @@ DeskSettings loadSettings(const QString& data_folder) {
 bool saveSettings(const QString& data_folder, const DeskSettings& settings) {
   QJsonObject json{{QStringLiteral("address"), settings.address},
                    {QStringLiteral("fingerprint"), settings.fingerprint},
+                   {QStringLiteral("pins"), QJsonArray::fromStringList(settings.pins)},
                    {QStringLiteral("user_name"), settings.user_name},
                    {QStringLiteral("text_percent"), settings.text_percent}};
   if (settings.look_chosen) json.insert(QStringLiteral("dark"), settings.dark);

@@ -3,12 +3,14 @@
 #pragma once
 
 #include <QtCore/QString>
+#include <QtCore/QStringList>
 
 namespace newel::desk {
 
 struct DeskSettings {
   QString address;
   QString fingerprint;
+  QStringList pins;  // what the hub of that fingerprint said it may show from then on, in hex
   QString user_name;
   int text_percent = 100;
   bool dark = false;

@@ -175,7 +175,10 @@ int runWindow(QGuiApplication& app, const Arguments& arguments, DeskContext& con
   context.worker = &worker;
   DeskSettings settings = loadSettings(arguments.data);
   if (!arguments.hub.isEmpty()) settings.address = arguments.hub;
-  if (!arguments.fingerprint.isEmpty()) settings.fingerprint = arguments.fingerprint;
+  if (!arguments.fingerprint.isEmpty() && arguments.fingerprint != settings.fingerprint) {
+    settings.fingerprint = arguments.fingerprint;
+    settings.pins.clear();
+  }
   if (!arguments.user.isEmpty()) settings.user_name = arguments.user;
   DeskModel model(context, settings, banner);
   if (!arguments.sheets.isEmpty()) model.setSheetsFolder(arguments.sheets);

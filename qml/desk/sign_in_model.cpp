@@ -17,6 +17,7 @@ void SignInModel::setAddress(const QString& address) {
 void SignInModel::setFingerprint(const QString& fingerprint) {
   if (m_fingerprint == fingerprint) return;
   m_fingerprint = fingerprint;
+  m_pins.clear();
   m_fingerprint_problem.clear();
   emit changed();
 }
@@ -50,7 +51,11 @@ void SignInModel::signIn(const QString& password) {
   }
   m_busy = true;
   emit changed();
-  const DeskClient::Options options{m_address.trimmed().toStdString(), *pin, m_context.random};
+  DeskClient::Options options{m_address.trimmed().toStdString(), *pin, m_context.random};
+  for (const QString& told : m_pins) {
+    const auto known = parseFingerprint(told.toStdString());
+    if (known.ok()) options.pins.push_back(*known);
+  }
   m_context.worker->run(
       this, tr("Signing in"),
       [worker = m_context.worker, options, name = m_user_name.trimmed().toStdString(),

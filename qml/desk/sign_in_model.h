@@ -29,6 +29,8 @@ class SignInModel : public QObject {
   void setAddress(const QString& address);
   QString fingerprint() const { return m_fingerprint; }
   void setFingerprint(const QString& fingerprint);
+  // What a hub of that fingerprint told earlier; they go when another fingerprint is typed.
+  void setPins(const QStringList& pins) { m_pins = pins; }
   QString userName() const { return m_user_name; }
   void setUserName(const QString& name);
   QString addressProblem() const { return m_address_problem; }
@@ -52,6 +54,7 @@ class SignInModel : public QObject {
   DeskContext& m_context;
   QString m_address;
   QString m_fingerprint;
+  QStringList m_pins;
   QString m_user_name;
   QString m_address_problem;
   QString m_fingerprint_problem;

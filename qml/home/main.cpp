@@ -142,16 +142,16 @@ int main(int argc, char** argv) {
   options.app_version = kAppVersion;
   options.device_name = QSysInfo::prettyProductName().toStdString();
   const auto secrets = platform::makeSecretStore();
-  const auto key = storeKey(options.folder, *secrets, random, [&] { return asksForKeyFile(arguments); });
-  if (!key.ok()) {
-    showTrouble(arguments, key.status());
-    return failed(key.status());
-  }
-  options.store_key = *key;
-  absl::StatusOr<std::unique_ptr<HomeEngine>> engine = HomeEngine::open(options);
+  const absl::StatusOr<std::unique_ptr<HomeEngine>> engine =
+      openWithKey(options, *secrets, [&] { return asksForKeyFile(arguments); });
   if (!engine.ok()) {
     showTrouble(arguments, engine.status());
     return failed(engine.status());
+  }
+  if (keyIsOld(**engine, clock.wall())) {
+    const absl::Status changed = changeKey(**engine, options.folder, *secrets, random);
+    // The old key is as good as it was; the next start tries again.
+    if (!changed.ok()) qWarning("the key of the store could not be changed");
   }
 
   const auto speech = platform::makeSpeech();

@@ -1,7 +1,6 @@
 #include "sync/common/pairing_ticket.h"
 
 #include <cctype>
-#include <vector>
 
 #include "sync/common/text_codes.h"
 
@@ -52,6 +51,12 @@ bool isCode(const std::string& code) {
   return true;
 }
 
+absl::StatusOr<std::string> parsePin(const std::string& text) {
+  auto pin = fromBase64Url(text);
+  if (!pin.ok() || pin->size() != kHashBytes) return malformed("fingerprint");
+  return pin;
+}
+
 }  // namespace
 
 absl::StatusOr<PairingTicket> parseTicket(const std::string& qr_text) {
@@ -69,15 +74,28 @@ absl::StatusOr<PairingTicket> parseTicket(const std::string& qr_text) {
   ticket.host = rest;
   if (!isHost(ticket.host)) return malformed("host");
   if (!isCode(ticket.code)) return malformed("code");
-  auto fingerprint = fromBase64Url(hash);
-  if (!fingerprint.ok() || fingerprint->size() != kHashBytes) return malformed("fingerprint");
+  const std::size_t dot = hash.find('.');
+  auto fingerprint = parsePin(hash.substr(0, dot));
+  if (!fingerprint.ok()) return fingerprint.status();
   ticket.certificate_sha256 = *fingerprint;
+  if (dot == std::string::npos) return ticket;
+  auto backup = parsePin(hash.substr(dot + 1));
+  if (!backup.ok()) return backup.status();
+  ticket.backup_sha256 = *backup;
   return ticket;
 }
 
 std::string formatTicket(const PairingTicket& ticket) {
+  const std::string backup = ticket.backup_sha256.empty() ? "" : "." + toBase64Url(ticket.backup_sha256);
   return kPrefix + ticket.host + ":" + std::to_string(ticket.port) + ":" +
-         toBase64Url(ticket.certificate_sha256) + ":" + ticket.code;
+         toBase64Url(ticket.certificate_sha256) + backup + ":" + ticket.code;
+}
+
+std::vector<std::string> pinsOf(const PairingTicket& ticket) {
+  std::vector<std::string> pins;
+  if (!ticket.certificate_sha256.empty()) pins.push_back(ticket.certificate_sha256);
+  if (!ticket.backup_sha256.empty()) pins.push_back(ticket.backup_sha256);
+  return pins;
 }
 
 absl::StatusOr<std::string> tidyTypedCode(const std::string& typed) {

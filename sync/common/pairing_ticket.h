@@ -4,17 +4,23 @@
 #include <absl/status/statusor.h>
 
 #include <string>
+#include <vector>
 
 namespace newel {
 
-// QR text: "newel:1:<host>:<port>:<base64url sha256 of the hub's certificate>:<code>", all ASCII.
+// QR text: "newel:1:<host>:<port>:<pin>.<backup pin>:<code>", all ASCII. A pin is the base64url SHA-256 of a
+// certificate: of the one the hub shows, and of the one it will show next. ".<backup pin>" may be missing.
 struct PairingTicket {
   std::string host;
   int port = 0;
   std::string certificate_sha256;  // 32 bytes; empty when typed by hand: then trust on first use, and the
                                    // person compares the short fingerprint shown at the desk
   std::string code;                // one-time secret as the hub gave it
+  std::string backup_sha256{};     // 32 bytes or empty
 };
+
+// Every certificate that the ticket trusts; empty when it was typed.
+std::vector<std::string> pinsOf(const PairingTicket& ticket);
 
 // kInvalidArgument "ticket: <part>" for any text that formatTicket cannot have made.
 absl::StatusOr<PairingTicket> parseTicket(const std::string& qr_text);

@@ -5,6 +5,7 @@
 #include <grpcpp/security/credentials.h>
 #include <grpcpp/support/channel_arguments.h>
 
+#include <algorithm>
 #include <cctype>
 
 #include "sync/common/certificate.h"
@@ -22,13 +23,13 @@ constexpr int kKeepaliveTimeoutMs = 10000;
 constexpr int kLongestReconnectMs = 5000;
 constexpr absl::Duration kPiece = absl::Milliseconds(200);
 
-absl::Status otherHub(const std::string& where) {
+}  // namespace
+
+absl::Status certificateProblem(const std::string& where) {
   absl::Status status = absl::UnauthenticatedError("certificate: another hub answers at " + where);
   status.SetPayload(kCertificateMark, absl::Cord("pin"));
   return status;
 }
-
-}  // namespace
 
 std::shared_ptr<grpc::Channel> channelTo(const std::string& address, const std::string& certificate_pem) {
   grpc::SslCredentialsOptions options;
@@ -64,13 +65,14 @@ bool awaitConnection(grpc::Channel& channel, absl::Duration most, const std::fun
   return channel.GetState(false) == GRPC_CHANNEL_READY;
 }
 
-absl::StatusOr<PinnedChannel> connectPinned(const std::string& address, const std::string& fingerprint,
+absl::StatusOr<PinnedChannel> connectPinned(const std::string& address, const std::vector<std::string>& pins,
                                             absl::Duration timeout) {
   auto pem = fetchCertificate(address, timeout);
   if (!pem.ok()) return pem.status();
   auto found = fingerprintOf(*pem);
   if (!found.ok()) return found.status();
-  if (!fingerprint.empty() && fingerprint != *found) return otherHub(address);
+  if (!pins.empty() && std::find(pins.begin(), pins.end(), *found) == pins.end())
+    return certificateProblem(address);
   return PinnedChannel{channelTo(address, *pem), *pem, *found};
 }
 
@@ -85,7 +87,7 @@ absl::Status fromCall(const grpc::Status& status) {
     for (char& c : words) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
     if (words.find("certificate verify failed") != std::string::npos ||
         words.find("certificate_verify_failed") != std::string::npos) {
-      return otherHub("the clinic's address");
+      return certificateProblem("the clinic's address");
     }
   }
   return fromGrpc(status);

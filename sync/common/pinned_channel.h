@@ -9,6 +9,7 @@
 #include <functional>
 #include <memory>
 #include <string>
+#include <vector>
 
 namespace newel {
 
@@ -18,11 +19,11 @@ struct PinnedChannel {
   std::string certificate_sha256;  // 32 bytes
 };
 
-// Looks at the certificate, compares it and builds a channel that accepts exactly it. With an empty
-// `fingerprint` (typed by hand) the certificate found is taken and its fingerprint returned to be pinned.
-// kUnavailable nobody answers; kUnauthenticated (isCertificateProblem) it is another one. Blocks up to
-// `timeout`.
-absl::StatusOr<PinnedChannel> connectPinned(const std::string& address, const std::string& fingerprint,
+// Looks at the certificate, compares it with `pins` (fingerprints of 32 bytes, any of them will do) and
+// builds a channel that accepts exactly it. With no pins (typed by hand) the certificate found is taken and
+// its fingerprint returned to be pinned. kUnavailable nobody answers; kUnauthenticated (isCertificateProblem)
+// it is another one. Blocks up to `timeout`.
+absl::StatusOr<PinnedChannel> connectPinned(const std::string& address, const std::vector<std::string>& pins,
                                             absl::Duration timeout);
 
 // The same from a certificate that was pinned before; connects at the first call, does not block.
@@ -31,6 +32,8 @@ std::shared_ptr<grpc::Channel> channelTo(const std::string& address, const std::
 // True when a status says that the hub's certificate is not the pinned one (rather than that our token is
 // not good).
 bool isCertificateProblem(const absl::Status& status);
+// Such a status; `where`: who answers, for its words.
+absl::Status certificateProblem(const std::string& where);
 
 // A call's status in our codes; a refused certificate is told apart from a network that is not there.
 absl::Status fromCall(const grpc::Status& status);

@@ -12,6 +12,9 @@ namespace {
 // With the closing zero byte, as programme.proto says: no content of one kind is a signature of the other.
 const std::string kProgrammeDomain = std::string("newel.v1.programme") + '\0';
 const std::string kHoldDomain = std::string("newel.v1.hold") + '\0';
+const std::string kPinsDomain = std::string("newel.v1.hub_pins") + '\0';
+const std::string kHeadDomain = std::string("newel.v1.audit_head") + '\0';
+constexpr std::size_t kPinBytes = 32;
 
 const unsigned char* raw(const std::string& text) {
   return reinterpret_cast<const unsigned char*>(text.data());
@@ -92,6 +95,36 @@ absl::StatusOr<v1::HoldOrder> openHoldOrder(const v1::SignedHoldOrder& signed_or
                                    signed_order.key_id(), public_key);
   if (!good.ok()) return good;
   return parsed<v1::HoldOrder>(signed_order.content());
+}
+
+v1::SignedHubPins signPins(const std::string& content, const ClinicKey& key) {
+  v1::SignedHubPins result;
+  result.set_content(content);
+  result.set_signature(signatureOf(kPinsDomain, content, key));
+  result.set_key_id(key.id);
+  return result;
+}
+
+absl::StatusOr<v1::HubPins> openPins(const v1::SignedHubPins& pins, const std::string& public_key) {
+  const absl::Status good = verify(kPinsDomain, pins.content(), pins.signature(), pins.key_id(), public_key);
+  if (!good.ok()) return good;
+  v1::HubPins opened;
+  if (!opened.ParseFromString(pins.content())) {
+    return absl::InvalidArgumentError("content: not to be read");
+  }
+  bool sound = opened.certificate_sha256_size() >= 1 && opened.certificate_sha256_size() <= kMostPins;
+  for (const auto& pin : opened.certificate_sha256()) sound = sound && pin.size() == kPinBytes;
+  if (!sound) return absl::InvalidArgumentError("certificate_sha256: 1 to 4 hashes of 32 bytes");
+  return opened;
+}
+
+std::string signAuditHead(const std::string& text, const ClinicKey& key) {
+  return signatureOf(kHeadDomain, text, key);
+}
+
+absl::Status verifyAuditHead(const std::string& text, const std::string& signature,
+                             const std::string& public_key) {
+  return verify(kHeadDomain, text, signature, keyIdOf(public_key), public_key);
 }
 
 }  // namespace newel

@@ -1,6 +1,6 @@
-// The clinic's signature under programmes and hold orders: Ed25519 (RFC 8032, libsodium) over a domain string
-// and the exact bytes. Not here: who may sign (sync/hub), which number may follow which (sync/home,
-// sync/hub).
+// The clinic's signature under programmes, hold orders, pins and heads of the audit trail: Ed25519 (RFC 8032,
+// libsodium) over a domain string and the exact bytes. Not here: who may sign (sync/hub), which number may
+// follow which (sync/home, sync/hub).
 #pragma once
 
 #include <absl/status/statusor.h>
@@ -9,6 +9,7 @@
 
 #include "core/records/programme.pb.h"
 #include "core/records/random.h"
+#include "sync/protocol/wire.pb.h"
 
 namespace newel {
 
@@ -31,5 +32,15 @@ absl::StatusOr<v1::Programme> openProgramme(const v1::SignedProgramme& signed_pr
                                             const std::string& public_key);
 absl::StatusOr<v1::HoldOrder> openHoldOrder(const v1::SignedHoldOrder& signed_order,
                                             const std::string& public_key);
+
+// `content` is a serialised HubPins. openPins() also wants 1 to kMostPins hashes of 32 bytes.
+inline constexpr int kMostPins = 4;
+v1::SignedHubPins signPins(const std::string& content, const ClinicKey& key);
+absl::StatusOr<v1::HubPins> openPins(const v1::SignedHubPins& pins, const std::string& public_key);
+
+// The head of an audit trail as text (sync/hub/audit_head.h): its signature, 64 bytes, and whether one fits.
+std::string signAuditHead(const std::string& text, const ClinicKey& key);
+absl::Status verifyAuditHead(const std::string& text, const std::string& signature,
+                             const std::string& public_key);
 
 }  // namespace newel

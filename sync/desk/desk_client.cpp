@@ -14,6 +14,7 @@ namespace newel {
 namespace {
 
 constexpr std::uint32_t kPage = 500;  // desk_service.proto: 1 to 500
+constexpr std::size_t kPinBytes = 32;
 
 template <typename Record>
 absl::StatusOr<Record> parsed(const std::string& bytes, const std::string& what) {
@@ -52,6 +53,7 @@ class DeskClient::Impl {
   std::unique_ptr<v1::DeskService::Stub> m_stub;
   Random* m_random;
   HubWatch m_watch;
+  std::vector<std::string> m_pins;
 };
 
 DeskClient::DeskClient(std::unique_ptr<Impl> impl) : m_impl(std::move(impl)) {}
@@ -61,7 +63,9 @@ absl::StatusOr<std::unique_ptr<DeskClient>> DeskClient::connect(const Options& o
   if (options.certificate_sha256.size() != 32) {
     return absl::InvalidArgumentError("certificate_sha256: the hub's fingerprint is needed");
   }
-  auto pinned = connectPinned(options.address, options.certificate_sha256, kCallDeadline / 2);
+  const std::vector<std::string> pins =
+      options.pins.empty() ? std::vector<std::string>{options.certificate_sha256} : options.pins;
+  auto pinned = connectPinned(options.address, pins, kCallDeadline / 2);
   if (!pinned.ok()) return pinned.status();
   return std::unique_ptr<DeskClient>(new DeskClient(std::make_unique<Impl>(pinned->channel, options.random)));
 }
@@ -73,9 +77,17 @@ absl::StatusOr<v1::SignInReply> DeskClient::signIn(const std::string& user_name,
   request.set_password(password);
   request.set_code(code);
   auto reply = m_impl->call(&v1::DeskService::Stub::SignIn, request);
-  if (reply.ok()) m_impl->m_watch.setSession(reply->session());
+  if (!reply.ok()) return reply;
+  m_impl->m_watch.setSession(reply->session());
+  v1::HubPins pins;
+  if (pins.ParseFromString(reply->pins().content())) {
+    m_impl->m_pins.assign(pins.certificate_sha256().begin(), pins.certificate_sha256().end());
+    std::erase_if(m_impl->m_pins, [](const std::string& pin) { return pin.size() != kPinBytes; });
+  }
   return reply;
 }
+
+std::vector<std::string> DeskClient::pins() const { return m_impl->m_pins; }
 
 absl::Status DeskClient::signOut() {
   absl::Status status = m_impl->call(&v1::DeskService::Stub::SignOut, v1::SignOutRequest()).status();
@@ -93,6 +105,13 @@ absl::Status DeskClient::confirmSecondFactor(const std::string& code) {
   v1::ConfirmSecondFactorRequest request;
   request.set_code(code);
   return m_impl->call(&v1::DeskService::Stub::ConfirmSecondFactor, request).status();
+}
+
+absl::Status DeskClient::changePassword(const std::string& password, const std::string& new_password) {
+  v1::ChangePasswordRequest request;
+  request.set_password(password);
+  request.set_new_password(new_password);
+  return m_impl->call(&v1::DeskService::Stub::ChangePassword, request).status();
 }
 
 absl::StatusOr<std::vector<v1::CaseRow>> DeskClient::caseload() {

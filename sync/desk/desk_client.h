@@ -21,6 +21,9 @@ class DeskClient {
     std::string address;             // host:port
     std::string certificate_sha256;  // 32 bytes: the hub's pin, given by whoever runs the hub
     Random* random = nullptr;        // for back-off; outlives the client; nullptr: libsodium's
+    // What pins() said at an earlier sign-in: where there are any, they count and `certificate_sha256` does
+    // not.
+    std::vector<std::string> pins{};
   };
   // kUnavailable no hub there; kUnauthenticated the certificate is another one; kInvalidArgument no pin.
   // Blocks up to 10 s.
@@ -35,6 +38,10 @@ class DeskClient {
   // Errors: desk_service.proto.
   absl::StatusOr<v1::BeginSecondFactorReply> beginSecondFactor(const std::string& password);
   absl::Status confirmSecondFactor(const std::string& code);
+  absl::Status changePassword(const std::string& password, const std::string& new_password);
+  // The certificates that the hub may show from now on, as it said at signIn(); to be kept for the next
+  // connect(). Empty: it said nothing.
+  std::vector<std::string> pins() const;
   absl::Status signOut();
   absl::StatusOr<std::vector<v1::CaseRow>> caseload();
   absl::StatusOr<v1::GetPersonReply> person(const std::string& person_id);

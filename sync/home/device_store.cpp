@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "sync/common/broken_variant.h"
+#include "sync/home/hub_pins.h"
 #include "sync/home/seal_functions.h"
 
 namespace newel {
@@ -147,12 +148,13 @@ absl::Status DeviceStore::scrub() {
   });
 }
 
-absl::Status DeviceStore::reseal(const std::string& key) {
+absl::Status DeviceStore::reseal(const std::string& key, absl::Time now) {
   if (key.size() != kStoreKeyBytes) return absl::InvalidArgumentError("key: has the wrong length");
   const std::lock_guard lock(m_mutex);
   m_next = std::make_unique<Seal>(key, m_random);
   absl::Status done = guarded([&] {
     Transaction transaction(*m_database);
+    saveSetting(*m_database, "key_since", textOf(now));
     m_database->exec(resealed());
     transaction.commit();
   });
@@ -188,7 +190,9 @@ DeviceSettings loadSettings(Database& database) {
   DeviceSettings settings;
   settings.paired = values["paired"] == "1";
   settings.revoked = values["revoked"] == "1";
-  settings.hub = {values["address"], values["certificate"], values["fingerprint"], values["token"]};
+  settings.hub = {values["address"], values["certificate"], values["fingerprint"], values["token"],
+                  splitPins(values["pins"])};
+  settings.pins_number = static_cast<std::uint64_t>(numberOf(values["pins_number"]));
   settings.device_id = values["device_id"];
   settings.clinic_key = values["clinic_key"];
   settings.generation = values["generation"];
@@ -199,6 +203,7 @@ DeviceSettings loadSettings(Database& database) {
   settings.app_version = values["app_version"];
   settings.last_contact = timeOf(values["last_contact"]);
   settings.last_hub_time = timeOf(values["last_hub_time"]);
+  settings.key_since = timeOf(values["key_since"]);
   return settings;
 }
 
@@ -216,6 +221,8 @@ void saveSettings(Database& database, const DeviceSettings& settings) {
   saveSetting(database, "certificate", settings.hub.certificate_pem);
   saveSetting(database, "fingerprint", settings.hub.certificate_sha256);
   saveSetting(database, "token", settings.hub.token);
+  saveSetting(database, "pins", joinPins(settings.hub.pins));
+  saveSetting(database, "pins_number", textOf(settings.pins_number));
   saveSetting(database, "device_id", settings.device_id);
   saveSetting(database, "clinic_key", settings.clinic_key);
   saveSetting(database, "generation", settings.generation);

@@ -24,6 +24,7 @@ struct DeviceSettings {
   bool paired = false;
   bool revoked = false;
   HubAddress hub;
+  std::uint64_t pins_number = 0;  // of the set in hub.pins; 0: from the ticket
   std::string device_id;
   std::string clinic_key;  // Ed25519 public key
   std::string generation;
@@ -34,6 +35,7 @@ struct DeviceSettings {
   std::string app_version;  // that last opened the store
   std::optional<absl::Time> last_contact;
   std::optional<absl::Time> last_hub_time;
+  std::optional<absl::Time> key_since;  // not written by saveSettings(): it is the store's, not the pairing's
 };
 
 // Thread-safe: one lock for all.
@@ -64,8 +66,9 @@ class DeviceStore {
     return guarded([&] { return body(*m_database); });
   }
 
-  // Seals everything anew with `key`, in one transaction; from then on only it opens the store.
-  absl::Status reseal(const std::string& key);
+  // Seals everything anew with `key`, in one transaction that also notes `now`; from then on only it opens
+  // the store.
+  absl::Status reseal(const std::string& key, absl::Time now);
 
   // Every row of every table, then the free pages and the log; and stores that were set aside.
   absl::Status wipe();

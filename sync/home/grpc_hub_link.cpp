@@ -123,7 +123,7 @@ class GrpcHubNetwork : public HubNetwork {
  public:
   absl::StatusOr<PairedHub> pair(const PairingTicket& ticket, const v1::PairRequest& request) override {
     const std::string address = addressOf(ticket);
-    auto pinned = connectPinned(address, ticket.certificate_sha256, kCallDeadline / 2);
+    auto pinned = connectPinned(address, pinsOf(ticket), kCallDeadline / 2);
     if (!pinned.ok()) return pinned.status();
     grpc::ClientContext context;
     setDeadline(context, kCallDeadline / 2);
@@ -131,8 +131,18 @@ class GrpcHubNetwork : public HubNetwork {
     const absl::Status paired =
         fromCall(v1::HomeService::NewStub(pinned->channel)->Pair(&context, request, &result.reply));
     if (!paired.ok()) return paired;
-    result.hub = {address, pinned->certificate_pem, pinned->certificate_sha256, result.reply.token()};
+    result.hub = {address, pinned->certificate_pem, pinned->certificate_sha256, result.reply.token(),
+                  pinsOf(ticket)};
     return result;
+  }
+
+  absl::StatusOr<HubAddress> findAgain(const HubAddress& hub) override {
+    const auto pinned = connectPinned(hub.address, hub.pins, kCallDeadline / 2);
+    if (!pinned.ok()) return pinned.status();
+    HubAddress found = hub;
+    found.certificate_pem = pinned->certificate_pem;
+    found.certificate_sha256 = pinned->certificate_sha256;
+    return found;
   }
 
   std::unique_ptr<HubLink> connect(const HubAddress& hub) override {

@@ -167,8 +167,11 @@ absl::Status HomeEngine::pair(const PairingTicket& ticket) {
 }
 
 absl::Status HomeEngine::changeStoreKey(const std::string& key) {
-  return m_impl->m_loop->betweenRounds([&] { return m_impl->m_store->reseal(key); });
+  return m_impl->m_loop->betweenRounds(
+      [&] { return m_impl->m_store->reseal(key, m_impl->m_options.clock->wall()); });
 }
+
+std::optional<absl::Time> HomeEngine::storeKeySince() const { return m_impl->settings().key_since; }
 
 absl::Status HomeEngine::wipe() {
   return m_impl->m_loop->betweenRounds([&] { return m_impl->m_store->wipe(); });

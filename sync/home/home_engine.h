@@ -91,6 +91,8 @@ class HomeEngine {
   absl::Status pair(const PairingTicket& ticket);
   // From now on the store opens with `key` alone.
   absl::Status changeStoreKey(const std::string& key);
+  // Since when the store has the key it has; nullopt: it was never changed, or the store was wiped since.
+  std::optional<absl::Time> storeKeySince() const;
   absl::Status wipe();  // every byte of this person; afterwards unpaired
 
   HomeState state() const;

@@ -6,6 +6,7 @@
 
 #include <memory>
 #include <string>
+#include <vector>
 
 #include "sync/common/pairing_ticket.h"
 #include "sync/protocol/home_service.pb.h"
@@ -18,6 +19,8 @@ struct HubAddress {
   std::string certificate_pem;     // the pinned certificate
   std::string certificate_sha256;  // its fingerprint, 32 bytes
   std::string token;
+  // Every certificate that the clinic said its hubs may show, the present one among them.
+  std::vector<std::string> pins{};
 };
 
 class NudgeSink {
@@ -54,6 +57,9 @@ class HubNetwork {
   virtual absl::StatusOr<PairedHub> pair(const PairingTicket& ticket, const v1::PairRequest& request) = 0;
   // Does not block and does not fail: the first call does.
   virtual std::unique_ptr<HubLink> connect(const HubAddress& hub) = 0;
+  // After isCertificateProblem(): looks whether the hub shows another of `hub.pins` now, and returns `hub`
+  // with it. Blocks up to 10 s. Another one is kUnauthenticated, nobody there kUnavailable.
+  virtual absl::StatusOr<HubAddress> findAgain(const HubAddress& hub) = 0;
 };
 
 }  // namespace newel

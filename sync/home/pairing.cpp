@@ -4,6 +4,7 @@
 #include "core/records/record_text.h"
 #include "core/time/local_day.h"
 #include "sync/common/signing.h"
+#include "sync/home/hub_pins.h"
 #include "sync/home/outbox.h"
 
 namespace newel {
@@ -24,6 +25,10 @@ absl::Status checkPairReply(const v1::PairReply& reply) {
   if (reply.generation().empty()) return absl::InvalidArgumentError("generation: is missing");
   if (reply.clinic_key().size() != kKeyBytes || keyIdOf(reply.clinic_key()) != reply.clinic_key_id()) {
     return absl::InvalidArgumentError("clinic_key: is no key");
+  }
+  if (reply.has_pins()) {
+    const auto pins = openPins(reply.pins(), reply.clinic_key());
+    if (!pins.ok()) return absl::InvalidArgumentError("pins: " + std::string(pins.status().message()));
   }
   const absl::Status person = check(reply.person());
   return person.ok() ? check(reply.clinic()) : person;
@@ -48,6 +53,8 @@ void keepPairing(Database& database, const PairedHub& paired, const std::string&
   settings.last_contact = now;
   if (reply.has_hub_time()) settings.last_hub_time = toTime(reply.hub_time());
   saveSettings(database, settings);
+  const auto pins = openPins(reply.pins(), reply.clinic_key());
+  if (pins.ok()) savePins(database, *pins);
   if (same_person) queueEverythingAgain(database);
 }
 

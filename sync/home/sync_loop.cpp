@@ -10,6 +10,7 @@
 #include "sync/common/pinned_channel.h"
 #include "sync/common/retry_rule.h"
 #include "sync/common/signing.h"
+#include "sync/home/hub_pins.h"
 #include "sync/home/outbox.h"
 
 namespace newel {
@@ -175,6 +176,8 @@ absl::Status SyncLoop::syncOnce() {
   }
   RoundState state;
   absl::Status status = round(state);
+  const bool look = isCertificateProblem(status) && !isBroken(Broken::IgnoreBackupPin);
+  if (look && follow()) status = round(state);
   finish(status, state);
   return status;
 }
@@ -184,6 +187,7 @@ absl::Status SyncLoop::round(RoundState& state) {
       [](Database& database) -> absl::StatusOr<DeviceSettings> { return loadSettings(database); });
   if (!settings.ok()) return local(settings.status());
   if (!settings->paired || settings->revoked) return absl::OkStatus();
+  if (!isPinned(settings->hub)) return certificateProblem(settings->hub.address);
   const std::shared_ptr<HubLink> link = linkFor(*settings);
   if (!link) return absl::CancelledError("stopping");
   tellChanged();
@@ -200,6 +204,28 @@ std::shared_ptr<HubLink> SyncLoop::linkFor(const DeviceSettings& settings) {
   if (m_stop) return nullptr;
   if (!m_link) m_link = m_parts.network->connect(settings.hub);
   return m_link;
+}
+
+// The clinic may show another of the certificates it told us of. True: it does, and the next round finds it.
+bool SyncLoop::follow() {
+  const auto settings = m_parts.store->read(
+      [](Database& database) -> absl::StatusOr<DeviceSettings> { return loadSettings(database); });
+  if (!settings.ok() || settings->hub.pins.empty()) return false;
+  const auto found = m_parts.network->findAgain(settings->hub);
+  if (!found.ok() || found->certificate_sha256 == settings->hub.certificate_sha256) return false;
+  const absl::Status kept = m_parts.store->write([&](Database& database) {
+    saveSetting(database, "certificate", found->certificate_pem);
+    saveSetting(database, "fingerprint", found->certificate_sha256);
+    return absl::OkStatus();
+  });
+  if (!kept.ok()) return false;
+  std::shared_ptr<HubLink> former;
+  {
+    const std::lock_guard lock(m_mutex);
+    former = std::exchange(m_link, nullptr);
+    m_listening = false;
+  }
+  return true;  // `former` ends here, with no lock held: its listener's thread may be waiting for one
 }
 
 void SyncLoop::listenIfNeeded(HubLink& link) {
@@ -281,6 +307,7 @@ absl::Status SyncLoop::takeFetched(const v1::FetchReply& reply, RoundState& stat
     Inbox inbox(database, loadSettings(database), now, m_parts.new_id);
     for (const auto& envelope : reply.records()) inbox.take(envelope);
     saveSetting(database, "cursor", std::to_string(reply.cursor()));
+    if (reply.has_pins()) takePins(database, reply.pins());
     news = inbox.news();
     return absl::OkStatus();
   });

@@ -82,6 +82,7 @@ class SyncLoop : public NudgeSink {
   absl::Status takeFetched(const v1::FetchReply& reply, RoundState& state);
   std::shared_ptr<HubLink> linkFor(const DeviceSettings& settings);
   void listenIfNeeded(HubLink& link);
+  bool follow();
   void finish(const absl::Status& status, const RoundState& state);
   void endAccess();
   void dropForeignHolds();

@@ -6,6 +6,7 @@
 #include "sync/common/content_hash.h"
 #include "sync/common/record_id.h"
 #include "sync/common/text_codes.h"
+#include "sync/hub/caller_facts.h"
 #include "sync/hub/clinic_library.h"
 #include "sync/hub/password.h"
 #include "sync/hub/second_factor.h"
@@ -106,7 +107,7 @@ absl::StatusOr<v1::SignInReply> Accounts::signIn(const v1::SignInRequest& reques
     // Never the name as typed: it may be a password in the wrong field.
     m_hub->audit->refusal(*m_hub->store,
                           {.action = "account.refused", .who = account.has_value() ? account->id : ""});
-    return noEntry();
+    return refusedFor(account.has_value() ? account->id : "", noEntry());
   }
   auto reply = admit(*account, request.code());
   if (reply.ok()) {
@@ -116,6 +117,7 @@ absl::StatusOr<v1::SignInReply> Accounts::signIn(const v1::SignInRequest& reques
     m_hub->audit->refusal(*m_hub->store, {.action = "account.refused", .who = account->id, .field = "code"});
   }
   // A code that is only missing is no failure, and no success that would forgive earlier ones.
+  if (!reply.ok()) return refusedFor(account->id, reply.status());
   return reply;
 }
 
@@ -133,6 +135,7 @@ absl::StatusOr<v1::SignInReply> Accounts::admit(const AccountRow& account, const
     auto card = clinicCard(transaction);
     if (!card.ok()) return card.status();
     *reply.mutable_clinic() = *std::move(card);
+    *reply.mutable_pins() = signedPins(transaction);
     transaction.dropSessions(now);
     transaction.addSession(sha256(token), {account.id, ends});
     m_hub->audit->add(transaction, {.action = "account.sign_in", .who = account.id});
@@ -156,10 +159,9 @@ absl::Status Accounts::signOut(const DeskCaller& caller) {
   return ended;
 }
 
-absl::StatusOr<v1::BeginSecondFactorReply> Accounts::beginFactor(const DeskCaller& caller,
-                                                                 const v1::BeginSecondFactorRequest& request,
-                                                                 const std::string& peer) {
-  // The password again: a desk that stands open must not give its finder a factor of their own.
+// The password again: a desk that stands open must not give its finder the account.
+absl::StatusOr<AccountRow> Accounts::ownAccount(const DeskCaller& caller, const std::string& password,
+                                                const std::string& peer) {
   const std::string key = caller.therapist.user_name() + "\n" + peer;
   const absl::Status may = mayTry(key);
   if (!may.ok()) return may;
@@ -169,13 +171,41 @@ absl::StatusOr<v1::BeginSecondFactorReply> Accounts::beginFactor(const DeskCalle
     return absl::OkStatus();
   });
   if (!read.ok()) return read;
-  if (!account.has_value() || request.password().size() > 1000 ||
-      !passwordFits(account->password_hash, request.password())) {
+  if (!account.has_value() || password.size() > 1000 || !passwordFits(account->password_hash, password)) {
     m_throttle.failed(key);
     m_hub->audit->refusal(*m_hub->store, {.action = "account.refused", .who = caller.therapist.id()});
     return absl::UnauthenticatedError("password: wrong");
   }
+  return *account;
+}
+
+absl::StatusOr<v1::BeginSecondFactorReply> Accounts::beginFactor(const DeskCaller& caller,
+                                                                 const v1::BeginSecondFactorRequest& request,
+                                                                 const std::string& peer) {
+  const auto account = ownAccount(caller, request.password(), peer);
+  if (!account.ok()) return account.status();
   return beginSecondFactor(*m_hub, *account);
+}
+
+absl::StatusOr<v1::ChangePasswordReply> Accounts::changePassword(const DeskCaller& caller,
+                                                                 const v1::ChangePasswordRequest& request,
+                                                                 const std::string& peer) {
+  const auto account = ownAccount(caller, request.password(), peer);
+  if (!account.ok()) return account.status();
+  absl::Status good = checkPassword(request.new_password(), account->user_name);
+  if (!good.ok()) return good;
+  const auto hash = hashPassword(request.new_password());
+  if (!hash.ok()) return hash.status();
+  std::vector<std::string> ended;
+  absl::Status changed = m_hub->store->write([&](HubTransaction& transaction) {
+    transaction.setPasswordHash(account->id, *hash);
+    ended = transaction.endSessionsOf(account->id, caller.session_sha256);
+    m_hub->audit->add(transaction, {.action = "account.password_change", .who = account->id});
+    return absl::OkStatus();
+  });
+  if (!changed.ok()) return changed;
+  for (const auto& session : ended) m_hub->board->closeSession(session);
+  return v1::ChangePasswordReply();
 }
 
 absl::StatusOr<v1::ConfirmSecondFactorReply> Accounts::confirmFactor(
@@ -192,6 +222,24 @@ absl::StatusOr<v1::ConfirmSecondFactorReply> Accounts::confirmFactor(
   if (!confirmed.ok()) return confirmed;
   for (const auto& session : ended) m_hub->board->closeSession(session);
   return v1::ConfirmSecondFactorReply();
+}
+
+absl::Status Accounts::setPassword(const std::string& user_name, const std::string& password) {
+  absl::Status good = checkPassword(password, user_name);
+  if (!good.ok()) return good;
+  const auto hash = hashPassword(password);
+  if (!hash.ok()) return hash.status();
+  std::vector<std::string> ended;
+  absl::Status set = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
+    const auto account = transaction.accountByName(user_name);
+    if (!account.has_value()) return absl::NotFoundError("name: there is no such account");
+    transaction.setPasswordHash(account->id, *hash);
+    ended = transaction.endSessionsOf(account->id, "");
+    m_hub->audit->add(transaction, {.action = "account.password_set", .record = account->id});
+    return absl::OkStatus();
+  });
+  for (const auto& session : ended) m_hub->board->closeSession(session);
+  return set;
 }
 
 absl::Status Accounts::resetFactor(const std::string& user_name) {
@@ -230,7 +278,7 @@ absl::StatusOr<DeskCaller> Accounts::authenticate(const std::string& session, Ca
   caller.therapist = therapistOf(*account);
   if (!roleMay(account->role, kind)) {
     m_hub->audit->refusal(*m_hub->store, {.action = "desk.refused", .who = account->id, .field = "role"});
-    return absl::PermissionDeniedError("role: not with this account");
+    return refusedFor(account->id, absl::PermissionDeniedError("role: not with this account"));
   }
   return caller;
 }

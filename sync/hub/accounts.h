@@ -50,6 +50,12 @@ class Accounts {
                                                          const std::string& peer);
   absl::StatusOr<v1::ConfirmSecondFactorReply> confirmFactor(const DeskCaller& caller,
                                                              const v1::ConfirmSecondFactorRequest& request);
+  absl::StatusOr<v1::ChangePasswordReply> changePassword(const DeskCaller& caller,
+                                                         const v1::ChangePasswordRequest& request,
+                                                         const std::string& peer);
+  // For whoever runs the hub, when a password is forgotten: sets it and ends the account's sessions.
+  // kNotFound: no such name. kInvalidArgument: password (password.h).
+  absl::Status setPassword(const std::string& user_name, const std::string& password);
   // For whoever runs the hub, when the device with the codes is lost: takes the factor away and ends the
   // account's sessions. kNotFound: no such name. kFailedPrecondition: the account has none.
   absl::Status resetFactor(const std::string& user_name);
@@ -59,6 +65,8 @@ class Accounts {
   bool sessionIsGood(const std::string& session_sha256);
 
  private:
+  absl::StatusOr<AccountRow> ownAccount(const DeskCaller& caller, const std::string& password,
+                                        const std::string& peer);
   // kResourceExhausted, audited, while `key` has to wait.
   absl::Status mayTry(const std::string& key);
   absl::StatusOr<v1::SignInReply> admit(const AccountRow& account, const std::string& code);

@@ -1,5 +1,5 @@
-// Counts every call to the two services, streams and refused ones too, from gRPC's own side, so that no call
-// can be forgotten.
+// Counts every call to the two services, streams and refused ones too, and writes into the hub's log what has
+// to stand there, from gRPC's own side, so that no call can be forgotten.
 #pragma once
 
 #include <grpcpp/support/server_interceptor.h>
@@ -8,12 +8,13 @@
 #include <vector>
 
 #include "core/time/clock.h"
+#include "sync/hub/hub_log.h"
 #include "sync/hub/metrics.h"
 
 namespace newel {
 
-// To be handed to the server's builder. `metrics` and `clock` outlive the server.
+// To be handed to the server's builder. All outlive the server; `log` may be nullptr.
 std::vector<std::unique_ptr<grpc::experimental::ServerInterceptorFactoryInterface>> callCounter(
-    Metrics* metrics, const Clock* clock);
+    Metrics* metrics, HubLog* log, const Clock* clock);
 
 }  // namespace newel

@@ -26,10 +26,12 @@ absl::Status initClinic(HubStore& store, v1::ClinicCard card, const std::vector<
                         bool demo, const Clock& clock, Random& random) {
   const auto certificate = makeCertificate(hosts);
   if (!certificate.ok()) return certificate.status();
-  return initClinicWith(store, std::move(card), *certificate, demo, clock, random);
+  const auto backup = makeCertificate(hosts);
+  if (!backup.ok()) return backup.status();
+  return initClinicWith(store, std::move(card), {*certificate, *backup}, demo, clock, random);
 }
 
-absl::Status initClinicWith(HubStore& store, v1::ClinicCard card, const Certificate& certificate, bool demo,
+absl::Status initClinicWith(HubStore& store, v1::ClinicCard card, const Certificates& certificates, bool demo,
                             const Clock& clock, Random& random) {
   card.set_clinic_id(newRecordId(clock, random));
   absl::Status good = check(card);
@@ -43,8 +45,8 @@ absl::Status initClinicWith(HubStore& store, v1::ClinicCard card, const Certific
     transaction.putSetting("card", bytes);
     transaction.putSetting("public_key", key.public_key);
     transaction.putSetting("secret_key", key.secret_key);
-    transaction.putSetting("certificate", certificate.certificate_pem);
-    transaction.putSetting("certificate_key", certificate.key_pem);
+    absl::Status put = putCertificates(transaction, certificates, key, card.clinic_id(), clock.wall());
+    if (!put.ok()) return put;
     transaction.putSetting("generation", newGeneration(random));
     transaction.putSetting("demo", demo ? "1" : "");
     v1::Envelope envelope = makeEnvelope(v1::RECORD_KIND_CLINIC_CARD, card.clinic_id(), 1, bytes);
@@ -71,6 +73,8 @@ absl::StatusOr<Clinic> loadClinic(HubStore& store, const Clock& clock, Random& r
     clinic.key.public_key = transaction.setting("public_key");
     clinic.key.secret_key = transaction.setting("secret_key");
     clinic.key.id = keyIdOf(clinic.key.public_key);
+    absl::Status kept = keepCertificates(transaction, clinic.key, clinic.card.clinic_id(), clock.wall());
+    if (!kept.ok()) return kept;
     clinic.certificate = {transaction.setting("certificate"), transaction.setting("certificate_key")};
     clinic.generation = transaction.setting("generation");
     clinic.demo = !transaction.setting("demo").empty();
@@ -81,6 +85,28 @@ absl::StatusOr<Clinic> loadClinic(HubStore& store, const Clock& clock, Random& r
   if (!fingerprint.ok()) return fingerprint.status();
   clinic.certificate_sha256 = *fingerprint;
   return clinic;
+}
+
+absl::Status rotateClinicCertificate(HubStore& store, const Rotation& rotation, const Clock& clock,
+                                     Random& random) {
+  const auto clinic = loadClinic(store, clock, random);
+  if (!clinic.ok()) return clinic.status();
+  const auto backup = makeCertificate({});
+  if (!backup.ok()) return backup.status();
+  const AuditTrail audit(&clock);
+  return store.write([&](HubTransaction& transaction) -> absl::Status {
+    absl::Status rotated = rotateCertificates(transaction, *backup, rotation, clinic->key,
+                                              clinic->card.clinic_id(), clock.wall());
+    if (!rotated.ok()) return rotated;
+    audit.add(transaction, {.action = "certificate.rotate", .record = clinic->card.clinic_id()});
+    return absl::OkStatus();
+  });
+}
+
+absl::Status keepClinicCertificates(HubStore& store, const Clinic& clinic, const Clock& clock) {
+  return store.write([&](HubTransaction& transaction) {
+    return keepCertificates(transaction, clinic.key, clinic.card.clinic_id(), clock.wall());
+  });
 }
 
 }  // namespace newel

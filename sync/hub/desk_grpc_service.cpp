@@ -13,7 +13,11 @@ template <typename Reply, typename Body>
 grpc::Status DeskGrpcService::call(grpc::ServerContext* context, CallKind kind, const char* seen,
                                    const std::string& person_id, Reply* reply, Body&& body) {
   const auto caller = m_hub->accounts().authenticate(bearerOf(*context), kind);
-  if (!caller.ok()) return toGrpc(caller.status());
+  if (!caller.ok()) {
+    noteWho(*context, whoOf(caller.status()));
+    return toGrpc(caller.status());
+  }
+  noteWho(*context, caller->therapist.id());
   const absl::Status may = m_hub->access().check(*caller, person_id);
   if (!may.ok()) return toGrpc(may);
   auto result = body(*caller);
@@ -29,6 +33,7 @@ grpc::Status DeskGrpcService::call(grpc::ServerContext* context, CallKind kind, 
 grpc::Status DeskGrpcService::SignIn(grpc::ServerContext* context, const v1::SignInRequest* request,
                                      v1::SignInReply* reply) {
   auto result = m_hub->accounts().signIn(*request, peerOf(*context));
+  noteWho(*context, result.ok() ? result->therapist().id() : whoOf(result.status()));
   if (!result.ok()) return toGrpc(result.status());
   *reply = *std::move(result);
   return grpc::Status::OK;
@@ -57,6 +62,14 @@ grpc::Status DeskGrpcService::ConfirmSecondFactor(grpc::ServerContext* context,
                                                   v1::ConfirmSecondFactorReply* reply) {
   return call(context, CallKind::Own, nullptr, "", reply,
               [&](const DeskCaller& caller) { return m_hub->accounts().confirmFactor(caller, *request); });
+}
+
+grpc::Status DeskGrpcService::ChangePassword(grpc::ServerContext* context,
+                                             const v1::ChangePasswordRequest* request,
+                                             v1::ChangePasswordReply* reply) {
+  return call(context, CallKind::Own, nullptr, "", reply, [&](const DeskCaller& caller) {
+    return m_hub->accounts().changePassword(caller, *request, peerOf(*context));
+  });
 }
 
 grpc::Status DeskGrpcService::ListCaseload(grpc::ServerContext* context,
@@ -221,6 +234,7 @@ grpc::ServerWriteReactor<v1::DeskNudge>* DeskGrpcService::Watch(grpc::CallbackSe
   const auto stream =
       StreamReactor<v1::DeskNudge>::make([this, number] { m_hub->board().leave(number->load()); });
   const auto caller = m_hub->accounts().authenticate(bearerOf(*context), CallKind::Read);
+  noteWho(*context, caller.ok() ? caller->therapist.id() : whoOf(caller.status()));
   if (!caller.ok()) {
     stream->close(caller.status());
     return stream.get();

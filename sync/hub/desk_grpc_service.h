@@ -19,6 +19,8 @@ class DeskGrpcService : public v1::DeskService::WithCallbackMethod_Watch<v1::Des
   grpc::Status ConfirmSecondFactor(grpc::ServerContext* context,
                                    const v1::ConfirmSecondFactorRequest* request,
                                    v1::ConfirmSecondFactorReply* reply) override;
+  grpc::Status ChangePassword(grpc::ServerContext* context, const v1::ChangePasswordRequest* request,
+                              v1::ChangePasswordReply* reply) override;
   grpc::Status ListCaseload(grpc::ServerContext* context, const v1::ListCaseloadRequest* request,
                             v1::ListCaseloadReply* reply) override;
   grpc::Status GetPerson(grpc::ServerContext* context, const v1::GetPersonRequest* request,

@@ -7,6 +7,7 @@
 #include "sync/common/broken_variant.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/limits.h"
+#include "sync/hub/caller_facts.h"
 
 namespace newel {
 namespace {
@@ -48,7 +49,7 @@ absl::StatusOr<PhoneCaller> HomeCalls::authenticate(const std::string& token,
     m_hub->audit->refusal(
         *m_hub->store,
         {.action = "phone.refused", .who = device->id, .person = device->person_id, .field = "revoked"});
-    return absl::PermissionDeniedError("device: its access was ended");
+    return refusedFor(device->id, absl::PermissionDeniedError("device: its access was ended"));
   }
   const absl::Time now = m_hub->clock->wall();
   const absl::Time last = device->last_contact.value_or(absl::InfinitePast());
@@ -85,6 +86,7 @@ absl::StatusOr<v1::FetchReply> HomeCalls::fetch(const PhoneCaller& caller, const
       cursor = envelope.sequence();
       *reply.add_records() = std::move(envelope);
     }
+    *reply.mutable_pins() = signedPins(transaction);
     return absl::OkStatus();
   });
   if (!read.ok()) return read;

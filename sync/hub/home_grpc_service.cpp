@@ -21,12 +21,15 @@ grpc::Status answer(absl::StatusOr<Reply> result, Reply* reply) {
 
 grpc::Status HomeGrpcService::Pair(grpc::ServerContext* context, const v1::PairRequest* request,
                                    v1::PairReply* reply) {
-  return answer(m_hub->phones().pair(*request, peerOf(*context)), reply);
+  auto result = m_hub->phones().pair(*request, peerOf(*context));
+  if (result.ok()) noteWho(*context, result->device_id());
+  return answer(std::move(result), reply);
 }
 
 grpc::Status HomeGrpcService::Offer(grpc::ServerContext* context, const v1::OfferRequest* request,
                                     v1::OfferReply* reply) {
   const auto caller = m_hub->phones().authenticate(bearerOf(*context), request->app_version());
+  noteWho(*context, caller.ok() ? caller->device_id : whoOf(caller.status()));
   if (!caller.ok()) return toGrpc(caller.status());
   return answer(m_hub->phones().offer(*caller, *request), reply);
 }
@@ -34,6 +37,7 @@ grpc::Status HomeGrpcService::Offer(grpc::ServerContext* context, const v1::Offe
 grpc::Status HomeGrpcService::Fetch(grpc::ServerContext* context, const v1::FetchRequest* request,
                                     v1::FetchReply* reply) {
   const auto caller = m_hub->phones().authenticate(bearerOf(*context), "");
+  noteWho(*context, caller.ok() ? caller->device_id : whoOf(caller.status()));
   if (!caller.ok()) return toGrpc(caller.status());
   return answer(m_hub->phones().fetch(*caller, *request), reply);
 }
@@ -45,6 +49,7 @@ grpc::ServerWriteReactor<v1::Nudge>* HomeGrpcService::Listen(grpc::CallbackServe
   const auto stream =
       StreamReactor<v1::Nudge>::make([this, number] { m_hub->board().leave(number->load()); });
   const auto caller = m_hub->phones().authenticate(bearerOf(*context), request->app_version());
+  noteWho(*context, caller.ok() ? caller->device_id : whoOf(caller.status()));
   if (!caller.ok()) {
     stream->close(caller.status());
     return stream.get();

@@ -9,13 +9,14 @@
 
 #include "sync/common/database.h"
 #include "sync/common/pairing_ticket.h"
-#include "sync/common/text_codes.h"
+#include "sync/hub/audit_head.h"
 #include "sync/hub/backup.h"
+#include "sync/hub/daily_round.h"
 #include "sync/hub/demo_clinic.h"
 #include "sync/hub/erasure.h"
 #include "sync/hub/hub.h"
+#include "sync/hub/hub_place.h"
 #include "sync/hub/hub_server.h"
-#include "sync/hub/postgres_hub_store.h"
 #include "sync/hub/postgres_session.h"
 #include "sync/hub/sqlite_hub_store.h"
 
@@ -23,29 +24,6 @@ namespace newel {
 namespace {
 
 namespace fs = std::filesystem;
-
-constexpr char kStoreName[] = "hub.db";
-
-std::string storePath(const std::string& place) { return place + "/" + kStoreName; }
-
-int failed(const HubMachine& machine, const absl::Status& status) {
-  *machine.err << "newel-hub: " << status.message() << "\n";
-  return 1;
-}
-
-// `make`: a missing store is made; otherwise it is an error that says what to do. In a database that is
-// nobody's yet the missing clinic is found when the hub opens.
-absl::StatusOr<std::unique_ptr<HubStore>> openStore(const std::string& place, bool make) {
-  if (isPostgresAddress(place)) return openPostgresHubStore(place);
-  if (place.find("://") != std::string::npos)
-    return absl::InvalidArgumentError("store: only postgres:// addresses are known");
-  if (!make && !fs::exists(storePath(place))) {
-    return absl::NotFoundError("there is no clinic in " + place + " yet: run newel-hub init first");
-  }
-  const absl::Status folder = ensurePrivateFolder(place);
-  if (!folder.ok()) return folder;
-  return openSqliteHubStore(storePath(place));
-}
 
 std::vector<std::string> splitHosts(const std::string& text) {
   std::vector<std::string> hosts;
@@ -80,26 +58,36 @@ absl::Status writePortFile(const std::string& path, int port) {
   return error ? absl::InternalError(path + ": " + error.message()) : absl::OkStatus();
 }
 
-absl::StatusOr<std::vector<AuditRow>> allAudit(HubStore& store) {
-  std::vector<AuditRow> rows;
-  const absl::Status read = store.read([&](HubTransaction& transaction) {
-    rows = transaction.auditAfter(0, UINT32_MAX);
-    return absl::OkStatus();
-  });
-  if (!read.ok()) return read;
-  return rows;
+absl::Status dailyWork(const HubMachine& machine, Hub& hub, const std::string& head_folder, HubLog& log) {
+  absl::Status kept = keepClinicCertificates(hub.store(), hub.clinic(), *machine.clock);
+  if (!kept.ok()) {
+    log.write({.level = LogLevel::Error,
+               .event = "certificate.failed",
+               .outcome = absl::StatusCodeToString(kept.code())});
+    return kept;
+  }
+  if (head_folder.empty()) return absl::OkStatus();
+  const auto head = writeDailyHead(head_folder, hub.store(), hub.clinic(), machine.clock->wall());
+  if (!head.ok()) {
+    log.write({.level = LogLevel::Error,
+               .event = "audit.head_failed",
+               .outcome = absl::StatusCodeToString(head.status().code())});
+    return head.status();
+  }
+  if (!head->empty()) log.write({.event = "audit.head_written", .detail = *head});
+  return absl::OkStatus();
 }
 
-absl::StatusOr<std::optional<AuditHead>> parseHead(const std::string& text) {
-  if (text.empty()) return std::optional<AuditHead>();
-  const std::size_t colon = text.find(':');
-  if (colon == std::string::npos || colon == 0 || text.find_first_not_of("0123456789") != colon ||
-      colon > 18) {
-    return absl::InvalidArgumentError("head: it reads number:hash");
+void say(const HubMachine& machine, Hub& hub, const HubServer& server, HubLog& log) {
+  const std::string fingerprint = shortFingerprint(hub.clinic().certificate_sha256);
+  *machine.out << "Serving " << hub.clinic().card.name() << " on port " << server.port() << ", certificate "
+               << fingerprint << "\n"
+               << std::flush;
+  if (server.metricsPort() > 0) {
+    *machine.out << "Metrics: http://127.0.0.1:" << server.metricsPort() << "/metrics\n" << std::flush;
   }
-  const auto hash = fromHex(text.substr(colon + 1));
-  if (!hash.ok() || hash->size() != 32) return absl::InvalidArgumentError("head: it reads number:hash");
-  return std::optional<AuditHead>(AuditHead{std::stoull(text.substr(0, colon)), *hash});
+  log.write({.event = "hub.started",
+             .detail = "port " + std::to_string(server.port()) + ", certificate " + fingerprint});
 }
 
 }  // namespace
@@ -142,21 +130,28 @@ int serveCommand(const HubMachine& machine, const std::string& place, const Serv
                                "the demo clinic's password is known to everybody, so it is served on this "
                                "machine only; --demo-on-network if you mean it"));
   }
+  const auto log = HubLog::open(machine.clock, options.log_file);
+  if (!log.ok()) return failed(machine, log.status());
+  const GrpcComplaints complaints(log->get());
+  absl::Status headed = dailyWork(machine, **hub, options.audit_heads, **log);
+  if (!headed.ok()) return failed(machine, headed);
   const auto server =
-      HubServer::start(hub->get(), {options.listen, options.phone_host, options.metrics_port});
+      HubServer::start(hub->get(), {options.listen, options.phone_host, options.metrics_port, log->get()});
   if (!server.ok()) return failed(machine, server.status());
   if (!options.port_file.empty()) {
     const absl::Status written = writePortFile(options.port_file, (*server)->port());
     if (!written.ok()) return failed(machine, written);
   }
-  *machine.out << "Serving " << (*hub)->clinic().card.name() << " on port " << (*server)->port()
-               << ", certificate " << shortFingerprint((*hub)->clinic().certificate_sha256) << "\n"
-               << std::flush;
-  if ((*server)->metricsPort() > 0) {
-    *machine.out << "Metrics: http://127.0.0.1:" << (*server)->metricsPort() << "/metrics\n" << std::flush;
+  say(machine, **hub, **server, **log);
+  {
+    const DailyRound daily(machine.clock, [&, raw = hub->get()] {
+      dailyWork(machine, *raw, options.audit_heads, **log).IgnoreError();  // it stands in the log
+    });
+    wait_for_end();
   }
-  wait_for_end();
+  (*log)->write({LogLevel::Info, "hub.stopping"});
   (*server)->stop();
+  (*log)->write({LogLevel::Info, "hub.stopped"});
   *machine.out << "Stopped.\n" << std::flush;
   return 0;
 }
@@ -172,6 +167,17 @@ int addUserCommand(const HubMachine& machine, const std::string& place, const Us
   const auto added = (*hub)->accounts().add(options.name, shown, *role, options.password);
   if (!added.ok()) return failed(machine, added.status());
   *machine.out << "Added " << added->user_name() << ".\n";
+  return 0;
+}
+
+int setPasswordCommand(const HubMachine& machine, const std::string& place, const UserOptions& options) {
+  auto store = openStore(place, /*make=*/false);
+  if (!store.ok()) return failed(machine, store.status());
+  const auto hub = Hub::open(store->get(), machine.clock, machine.random);
+  if (!hub.ok()) return failed(machine, hub.status());
+  const absl::Status set = (*hub)->accounts().setPassword(options.name, options.password);
+  if (!set.ok()) return failed(machine, set);
+  *machine.out << options.name << " has a new password, and is signed out everywhere.\n";
   return 0;
 }
 
@@ -228,7 +234,7 @@ int backupCommand(const HubMachine& machine, const std::string& place, const std
   const absl::Status done = backupStore(storePath(place), to);
   if (!done.ok()) return failed(machine, done);
   *machine.out << "Backed up and checked: " << to << "\nTo restore, put it into an empty folder as "
-               << kStoreName << " and serve that folder.\n";
+               << kHubStoreName << " and serve that folder.\n";
   return 0;
 }
 
@@ -242,42 +248,6 @@ int restoredCommand(const HubMachine& machine, const std::string& place) {
   });
   if (!marked.ok()) return failed(machine, marked);
   *machine.out << "Marked as restored. Start the hubs anew: phones then offer everything again.\n";
-  return 0;
-}
-
-int fingerprintCommand(const HubMachine& machine, const std::string& place) {
-  auto store = openStore(place, /*make=*/false);
-  if (!store.ok()) return failed(machine, store.status());
-  const auto clinic = loadClinic(**store, *machine.clock, *machine.random);
-  if (!clinic.ok()) return failed(machine, clinic.status());
-  *machine.out << toHex(clinic->certificate_sha256) << "\n";
-  return 0;
-}
-
-int verifyAuditCommand(const HubMachine& machine, const std::string& place, const std::string& head) {
-  auto store = openStore(place, /*make=*/false);
-  if (!store.ok()) return failed(machine, store.status());
-  const auto expected = parseHead(head);
-  if (!expected.ok()) return failed(machine, expected.status());
-  const auto rows = allAudit(**store);
-  if (!rows.ok()) return failed(machine, rows.status());
-  const absl::Status good = verifyAudit(*rows, *expected);
-  if (!good.ok()) return failed(machine, good);
-  *machine.out << rows->size() << " lines, unbroken.\n";
-  return 0;
-}
-
-int auditHeadCommand(const HubMachine& machine, const std::string& place) {
-  auto store = openStore(place, /*make=*/false);
-  if (!store.ok()) return failed(machine, store.status());
-  std::optional<AuditRow> last;
-  const absl::Status read = (*store)->read([&](HubTransaction& transaction) {
-    last = transaction.lastAudit();
-    return absl::OkStatus();
-  });
-  if (!read.ok()) return failed(machine, read);
-  if (!last.has_value()) return failed(machine, absl::NotFoundError("no line has been written yet"));
-  *machine.out << last->n << ":" << toHex(last->hash) << "\n";
   return 0;
 }
 

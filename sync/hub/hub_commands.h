@@ -9,6 +9,7 @@
 
 #include "core/records/random.h"
 #include "core/time/clock.h"
+#include "sync/hub/hub_certificates.h"
 
 namespace newel {
 
@@ -31,7 +32,9 @@ struct ServeOptions {
   std::string phone_host;  // what pairing codes say; empty: the listening host
   std::string port_file;   // the port, once it is served
   bool demo_on_network = false;
-  int metrics_port = -1;  // on this machine only; 0: any free one; -1: none
+  int metrics_port = -1;    // on this machine only; 0: any free one; -1: none
+  std::string log_file;     // JSON lines (hub_log.h); empty: standard error
+  std::string audit_heads;  // a folder for a signed head of the audit trail each day; empty: none
 };
 struct UserOptions {
   std::string name;
@@ -48,6 +51,8 @@ int demoCommand(const HubMachine& machine, const std::string& place);
 int serveCommand(const HubMachine& machine, const std::string& place, const ServeOptions& options,
                  const std::function<void()>& wait_for_end);
 int addUserCommand(const HubMachine& machine, const std::string& place, const UserOptions& options);
+// For a forgotten one; ends the account's sessions. The second factor stays.
+int setPasswordCommand(const HubMachine& machine, const std::string& place, const UserOptions& options);
 // For a lost code device: the account signs in by its password alone again.
 int resetFactorCommand(const HubMachine& machine, const std::string& place, const std::string& user_name);
 // Everything about one person; `reason` is one of erasure.h's words.
@@ -58,9 +63,12 @@ int dueCommand(const HubMachine& machine, const std::string& place, int days);
 int backupCommand(const HubMachine& machine, const std::string& place, const std::string& to);
 // After a PostgreSQL copy was put back: the next start is a new generation (clinic.h).
 int restoredCommand(const HubMachine& machine, const std::string& place);
-int fingerprintCommand(const HubMachine& machine, const std::string& place);
-// `head`: as an earlier auditHeadCommand printed it, or empty.
+// The certificate's SHA-256 in hex; `with_backup`: on a second line the one that is shown after a rotation.
+int fingerprintCommand(const HubMachine& machine, const std::string& place, bool with_backup = false);
+int rotateCertificateCommand(const HubMachine& machine, const std::string& place, const Rotation& rotation);
+// `head`: number:hash as auditHeadCommand printed it, a file that it wrote, or empty.
 int verifyAuditCommand(const HubMachine& machine, const std::string& place, const std::string& head);
-int auditHeadCommand(const HubMachine& machine, const std::string& place);
+// Prints number:hash; with `out` also writes that file, signed (audit_head.h).
+int auditHeadCommand(const HubMachine& machine, const std::string& place, const std::string& out = "");
 
 }  // namespace newel

@@ -53,7 +53,7 @@ class HubServer::Impl {
     builder.AddChannelArgument(GRPC_ARG_HTTP2_MIN_RECV_PING_INTERVAL_WITHOUT_DATA_MS, kLeastPingMs);
     builder.AddListeningPort(options.listen, grpc::SslServerCredentials(tls), &m_port);
     grpc::EnableDefaultHealthCheckService(true);
-    builder.experimental().SetInterceptorCreators(callCounter(&m_metrics, m_clock));
+    builder.experimental().SetInterceptorCreators(callCounter(&m_metrics, options.log, m_clock));
     builder.RegisterService(&m_phones);
     builder.RegisterService(&m_desks);
     m_server = builder.BuildAndStart();

@@ -7,6 +7,7 @@
 #include <string>
 
 #include "sync/hub/hub.h"
+#include "sync/hub/hub_log.h"
 
 namespace newel {
 
@@ -16,6 +17,7 @@ class HubServer {
     std::string listen = "127.0.0.1:0";  // host:port; port 0: any free one
     std::string phone_host;              // what pairing codes say; empty: the listening host
     int metrics_port = -1;               // on 127.0.0.1; 0: any free one; -1: no metrics
+    HubLog* log = nullptr;               // outlives the server; nullptr: nothing is logged
   };
   // Serves `hub` (which outlives this) from threads of its own, with gRPC's health service
   // (grpc.health.v1.Health) beside it. kUnavailable: the address is taken or not ours.

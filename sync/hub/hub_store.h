@@ -115,6 +115,7 @@ class HubTransaction {
   virtual bool tokenWasErased(const std::string& token_sha256) = 0;
 
   virtual void addAccount(const AccountRow& row) = 0;
+  virtual void setPasswordHash(const std::string& account_id, const std::string& hash) = 0;
   // One row for each account that has begun to enrol; put replaces it whole.
   virtual std::optional<SecondFactorRow> secondFactor(const std::string& account_id) = 0;
   virtual void putSecondFactor(const std::string& account_id, const SecondFactorRow& row) = 0;

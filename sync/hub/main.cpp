@@ -1,3 +1,5 @@
+#include <sys/stat.h>
+
 #include <CLI/CLI.hpp>
 #include <csignal>
 #include <cstdlib>
@@ -27,7 +29,7 @@ void waitForEnd() {
 
 std::string readPassword() {
   if (const char* given = std::getenv("NEWEL_PASSWORD"); given != nullptr) return given;
-  std::cerr << "Password: " << std::flush;
+  std::cerr << "Password (8 characters or more, better 15): " << std::flush;
   std::string password;
   std::getline(std::cin, password);
   return password;
@@ -44,6 +46,9 @@ struct Options {
   int days = 0;
   std::string backup_to;
   std::string audit_head;
+  std::string head_file;
+  newel::Rotation rotation;
+  bool with_backup = false;
 };
 
 CLI::App* command(CLI::App& parent, const std::string& name, const std::string& what, Options& options) {
@@ -62,6 +67,8 @@ CLI::App* command(CLI::App& parent, const std::string& name, const std::string& 
 int main(int argc, char** argv) {
   // Before any thread begins, so that all of them leave these to waitForEnd().
   const sigset_t signals = endSignals();
+  // Whatever is written here is nobody else's, SQLite's log and our own too.
+  umask(S_IRWXG | S_IRWXO);
   pthread_sigmask(SIG_BLOCK, &signals, nullptr);
 
   Options options;
@@ -86,6 +93,11 @@ int main(int argc, char** argv) {
       ->add_option("--metrics-port", options.serve.metrics_port,
                    "OpenMetrics text for this machine only, on this port; 0: any free one")
       ->check(CLI::Range(0, 65535));
+  serve->add_option("--log-file", options.serve.log_file,
+                    "Write the log (JSON lines) there; standard error unless told otherwise");
+  serve->add_option(
+      "--audit-heads", options.serve.audit_heads,
+      "Write a signed head of the audit trail into this folder each day, best on another machine");
   CLI::App* demo = command(app, "demo", "Fill an empty folder with an invented clinic", options);
   CLI::App* user = app.add_subcommand("user", "Accounts")->require_subcommand(1);
   CLI::App* add =
@@ -94,6 +106,9 @@ int main(int argc, char** argv) {
   add->add_option("--display-name", options.user.display_name, "As persons see it");
   add->add_option("--role", options.user.role, "therapist, lead, administrator or auditor")
       ->capture_default_str();
+  CLI::App* set_password = command(*user, "set-password",
+                                   "Give an account a new password, as add does; ends its sessions", options);
+  set_password->add_option("--name", options.user.name, "Whose")->required();
   CLI::App* reset_factor = command(*user, "reset-second-factor",
                                    "Take an account's second factor away, when its device is lost", options);
   reset_factor->add_option("--name", options.user.name, "Whose")->required();
@@ -109,11 +124,21 @@ int main(int argc, char** argv) {
   CLI::App* restored =
       command(app, "restored", "Say that a database was put back from a copy, before it is served", options);
   CLI::App* fingerprint = command(app, "fingerprint", "The certificate's SHA-256, for desks", options);
+  fingerprint->add_flag("--with-backup", options.with_backup, "And that of the one to be shown next");
+  CLI::App* certificate = app.add_subcommand("certificate", "The certificate")->require_subcommand(1);
+  CLI::App* rotate =
+      command(*certificate, "rotate",
+              "Show the backup certificate from the next start on, and make a new backup", options);
+  rotate->add_flag("--at-once", options.rotation.at_once,
+                   "Its key got into other hands: nobody is to believe the former one any more");
+  rotate->add_flag("--anyway", options.rotation.anyway, "Even if some phones would need a new pairing code");
   CLI::App* audit = app.add_subcommand("audit", "The audit trail")->require_subcommand(1);
   CLI::App* head =
       command(*audit, "head", "Print the last line's number and hash, to be kept elsewhere", options);
+  head->add_option("--out", options.head_file, "Also write it there, signed by the clinic's key");
   CLI::App* verify = command(*audit, "verify", "Check every line", options);
-  verify->add_option("--head", options.audit_head, "number:hash as `audit head` printed it");
+  verify->add_option("--head", options.audit_head,
+                     "number:hash as `audit head` printed it, or a file that it wrote");
   CLI11_PARSE(app, argc, argv);
 
   const auto machine_clock = newel::platform::makeSystemClock();
@@ -129,9 +154,11 @@ int main(int argc, char** argv) {
   if (due->parsed()) return newel::dueCommand(machine, place, options.days);
   if (backup->parsed()) return newel::backupCommand(machine, place, options.backup_to);
   if (restored->parsed()) return newel::restoredCommand(machine, place);
-  if (fingerprint->parsed()) return newel::fingerprintCommand(machine, place);
-  if (head->parsed()) return newel::auditHeadCommand(machine, place);
+  if (fingerprint->parsed()) return newel::fingerprintCommand(machine, place, options.with_backup);
+  if (head->parsed()) return newel::auditHeadCommand(machine, place, options.head_file);
+  if (rotate->parsed()) return newel::rotateCertificateCommand(machine, place, options.rotation);
   if (verify->parsed()) return newel::verifyAuditCommand(machine, place, options.audit_head);
   options.user.password = readPassword();
+  if (set_password->parsed()) return newel::setPasswordCommand(machine, place, options.user);
   return newel::addUserCommand(machine, place, options.user);
 }

@@ -63,6 +63,7 @@ absl::StatusOr<v1::CreatePairingReply> Pairings::invite(const DeskCaller& caller
     if (!transaction.person(person_id).has_value()) return absl::NotFoundError("person_id: nobody has it");
     transaction.dropInvitations(now);
     transaction.addInvitation(row);
+    ticket.backup_sha256 = otherPin(transaction, ticket.certificate_sha256);
     m_hub->audit->add(transaction,
                       {.action = "pairing.invite", .who = caller.therapist.id(), .person = person_id});
     return absl::OkStatus();
@@ -153,6 +154,7 @@ absl::StatusOr<v1::PairReply> Pairings::admit(const InvitationRow& invitation,
     auto card = clinicCard(transaction);
     if (!card.ok()) return card.status();
     *reply.mutable_clinic() = *std::move(card);
+    *reply.mutable_pins() = signedPins(transaction);
     m_hub->audit->add(transaction, {.action = "pairing.done", .who = device.id, .person = device.person_id});
     return absl::OkStatus();
   });

@@ -177,6 +177,11 @@ void SqlHubTransaction<Session>::addAccount(const AccountRow& row) {
 }
 
 template <typename Session>
+void SqlHubTransaction<Session>::setPasswordHash(const std::string& account_id, const std::string& hash) {
+  m_db.run("UPDATE account SET password_hash = ?2 WHERE id = ?1", account_id, hash);
+}
+
+template <typename Session>
 std::optional<SecondFactorRow> SqlHubTransaction<Session>::secondFactor(const std::string& account_id) {
   auto rows =
       m_db.query("SELECT secret, confirmed, last_step FROM second_factor WHERE account_id = ?", account_id);

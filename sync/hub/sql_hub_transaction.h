@@ -79,6 +79,7 @@ class SqlHubTransaction : public HubTransaction {
   bool wasErased(const std::string& person_id) override;
   bool tokenWasErased(const std::string& token_sha256) override;
   void addAccount(const AccountRow& row) override;
+  void setPasswordHash(const std::string& account_id, const std::string& hash) override;
   std::optional<SecondFactorRow> secondFactor(const std::string& account_id) override;
   void putSecondFactor(const std::string& account_id, const SecondFactorRow& row) override;
   bool dropSecondFactor(const std::string& account_id) override;

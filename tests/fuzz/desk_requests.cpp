@@ -3,6 +3,7 @@
 #include <functional>
 #include <vector>
 
+#include "sync/hub/password.h"
 #include "tests/fuzz/fuzz_hub.h"
 #include "tests/fuzz/target.h"
 
@@ -59,7 +60,12 @@ const std::vector<Call>& calls() {
       [](FuzzHub& f, const std::string& bytes) {
         require(!f.hub().accounts().authenticate(bytes, CallKind::Own).ok(),
                 "no session was given, so none is good");
-      }};
+      },
+      // All of it but the hashing.
+      with<v1::ChangePasswordRequest>([](FuzzHub&, const v1::ChangePasswordRequest& r) {
+        const bool good = checkPassword(r.new_password(), r.password()).ok();
+        require(!good || (r.new_password().size() >= 8 && r.new_password().size() <= 256), "8 to 256");
+      })};
   return kCalls;
 }
 

@@ -11,7 +11,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const auto again = parseTicket(formatTicket(*ticket));
     fuzz::require(again.ok(), "a good ticket is read again");
     fuzz::require(again->host == ticket->host && again->port == ticket->port && again->code == ticket->code &&
-                      again->certificate_sha256 == ticket->certificate_sha256,
+                      again->certificate_sha256 == ticket->certificate_sha256 &&
+                      again->backup_sha256 == ticket->backup_sha256,
                   "and says the same");
   }
   const auto code = tidyTypedCode(text);

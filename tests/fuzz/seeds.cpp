@@ -137,6 +137,10 @@ void writeDesk(const fs::path& corpus) {
   open.set_person_id(person.id());
   open.set_reason("Their therapist is ill today.");
   put(folder, "break_glass", chosen(11, toBytes(open)));
+  v1::ChangePasswordRequest password;
+  password.set_password("f.lead");
+  password.set_new_password("quiet blue stairs 47");
+  put(folder, "password", chosen(14, toBytes(password)));
   put(folder, "session", chosen(13, std::string(43, 'a')));
 }
 
@@ -147,6 +151,8 @@ void writeOthers(const fs::path& corpus) {
   ticket.certificate_sha256 = std::string(32, '\x5a');
   ticket.code = std::string(26, 'A');
   put(corpus / "pairing_text", "ticket", formatTicket(ticket));
+  ticket.backup_sha256 = std::string(32, '\xa5');
+  put(corpus / "pairing_text", "ticket_with_backup", formatTicket(ticket));
   put(corpus / "pairing_text", "code", "abcd-efgh");
   put(corpus / "pairing_text", "typed", "hub.example:7443\nABCD-EFGH");
   put(corpus / "pairing_text", "pin", std::string(64, 'a'));

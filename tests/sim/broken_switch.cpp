@@ -49,6 +49,7 @@ constexpr Mistake kMistakes[] = {
     {Broken::OfferFirstRevision, "offer the first revision again, not the last"},
     {Broken::KeepFormerPerson, "keep the former person's records"},
     {Broken::ForgetCorrections, "never queue a correction"},
+    {Broken::IgnoreBackupPin, "ignore the certificate that was announced"},
     {Broken::NoFlush, "commit without a flush"},
     {Broken::TrustTheLog, "trust the log after a failed flush"},
 };

@@ -50,8 +50,8 @@ void SimHub::makeClinic() {
   card.set_name("Simulated clinic (invented)");
   card.set_phone("555 0101");
   card.set_emergency_number("112");
-  const absl::Status made =
-      initClinicWith(*m_store, card, {kCertificates[m_certificate], "no key"}, false, m_clock, m_random);
+  const absl::Status made = initClinicWith(
+      *m_store, card, {{kCertificates[0], "no key"}, {kCertificates[1], "no key"}}, false, m_clock, m_random);
   if (!made.ok()) m_stage->violated("the clinic could not be made: " + made.ToString());
 }
 
@@ -193,14 +193,28 @@ void SimHub::goBack() {
   if (!marked.ok()) m_stage->violated("hub: a backup cannot be opened: " + marked.ToString());
 }
 
-// The administrator's way to a new certificate: the setting, and a restart.
+// The administrator's ways to another certificate, each with a restart: to the backup, which phones may know
+// of, or to one that nobody was told of.
 void SimHub::changeCertificate() {
-  m_certificate = 1 - m_certificate;
+  const bool announced = m_stage->chance(500);
   const absl::Status put = m_store->write([&](HubTransaction& transaction) {
-    transaction.putSetting("certificate", kCertificates[m_certificate]);
+    std::string unused;
+    for (const char* one : kCertificates) {
+      if (one != transaction.setting("certificate") && one != transaction.setting("backup_certificate"))
+        unused = one;
+    }
+    if (announced) {
+      const Clinic& clinic = m_hub->clinic();
+      return rotateCertificates(transaction, {unused, "no key"}, {.anyway = true}, clinic.key,
+                                clinic.card.clinic_id(), m_clock.wall());
+    }
+    transaction.putSetting("certificate", unused);
     return absl::OkStatus();
   });
-  stop(put.ok() ? "shows another certificate" : "could not change its certificate", false);
+  stop(!put.ok()   ? "could not change its certificate"
+       : announced ? "shows its backup certificate"
+                   : "shows another certificate",
+       false);
 }
 
 absl::StatusOr<std::string> SimHub::invite(const std::string& person_id) {

@@ -97,7 +97,6 @@ class SimHub {
   std::uint64_t m_epoch = 0;
   bool m_coming_back = false;
   bool m_signs_when_up = false;  // the therapist writes anew what the backup lost, before any phone is heard
-  int m_certificate = 0;
   std::deque<Backup> m_backups;
   std::vector<std::weak_ptr<HubWatcher>> m_watchers;
 };

@@ -69,6 +69,7 @@ class SimNetwork : public HubNetwork {
 
   absl::StatusOr<PairedHub> pair(const PairingTicket& ticket, const v1::PairRequest& request) override;
   std::unique_ptr<HubLink> connect(const HubAddress& hub) override;
+  absl::StatusOr<HubAddress> findAgain(const HubAddress& hub) override;
 
   void deliver();
   void breakOff(const absl::Status& why);
@@ -80,6 +81,7 @@ class SimNetwork : public HubNetwork {
   Ledger* m_ledger;
   Caller* m_caller;
   std::weak_ptr<SimStream> m_stream;
+  int m_unfollowed = 0;  // calls in a row to a hub that shows what the phone was told of, without findAgain()
 };
 
 }  // namespace newel::sim

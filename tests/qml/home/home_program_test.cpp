@@ -10,8 +10,12 @@
 #include <QtCore/QProcess>
 #include <algorithm>
 #include <filesystem>
+#include <fstream>
+#include <iterator>
 
 #include "sync/common/record_id.h"
+#include "sync/common/text_codes.h"
+#include "sync/home/device_store.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/sync/common/test_clinic.h"
 
@@ -27,6 +31,13 @@ class Phone {
     environment.insert("XDG_RUNTIME_DIR", QString::fromStdString(folder + "/run"));
     environment.insert("TZ", "Europe/Berlin");
     environment.insert("NEWEL_WALL_OFFSET_S", QString::number(wall_offset_s));
+    // Whatever the program leaves anywhere, it leaves below this folder.
+    for (const char* name :
+         {"TMPDIR", "XDG_CACHE_HOME", "XDG_DATA_HOME", "XDG_CONFIG_HOME", "XDG_STATE_HOME"}) {
+      const std::string place = folder + "/left/" + name;
+      std::filesystem::create_directories(place);
+      environment.insert(name, QString::fromStdString(place));
+    }
     std::filesystem::create_directories(folder + "/run");
     std::filesystem::permissions(folder + "/run", std::filesystem::perms::owner_all);
     m_process.setProcessEnvironment(environment);
@@ -58,6 +69,10 @@ class Phone {
     const QByteArray answer = QByteArray::fromStdString(run("state"));
     return QJsonDocument::fromJson(answer.mid(3)).object();
   }
+  void quit() {
+    mustRun("quit");
+    EXPECT_TRUE(m_process.waitForFinished(10000));
+  }
   void killHard() {
     m_process.kill();  // SIGKILL
     EXPECT_TRUE(m_process.waitForFinished(5000));
@@ -88,6 +103,42 @@ class Phone {
   QProcess m_process;
 };
 
+// Every byte of every file that the phone's program left: its store, its settings, temporary files, caches,
+// logs.
+std::string leftBy(const std::string& folder) {
+  std::string all;
+  for (const char* part : {"/phone", "/run", "/left"}) {
+    for (const auto& entry : std::filesystem::recursive_directory_iterator(folder + part)) {
+      if (!entry.is_regular_file()) continue;
+      std::ifstream file(entry.path(), std::ios::binary);
+      all.append(std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>());
+    }
+  }
+  return all;
+}
+
+// The secret that this phone shows the hub.
+std::string tokenIn(const std::string& folder) {
+  std::ifstream file(folder + "/phone/store.key");
+  std::string hex;
+  file >> hex;
+  RealRandom random;
+  const auto store = DeviceStore::open(folder + "/phone", "", fromHex(hex).value_or(""), random);
+  if (!store.ok()) return "";
+  return (*store)
+      ->read(
+          [](Database& database) -> absl::StatusOr<std::string> { return loadSettings(database).hub.token; })
+      .value_or("");
+}
+
+// What the program said on its standard error, and what it left: no word about the person, nor a secret.
+void expectNoWordOf(const std::string& text, const std::string& what, const std::string& token) {
+  for (const std::string& word : {std::string("Joan"), std::string("Invented"), std::string("Your skin"),
+                                  std::string("sit-to-stand"), std::string("transfemoral"), token}) {
+    EXPECT_EQ(text.find(word), std::string::npos) << word << " is in " << what;
+  }
+}
+
 v1::Programme dailyDraft(const TestClinic& clinic, const v1::Person& person) {
   v1::Programme draft = clinic.draft(person);
   for (v1::Entry& entry : *draft.mutable_entries()) {
@@ -115,6 +166,7 @@ TEST(HomeProgram, killedInAHoldTakesUpAgainAndAHoldOrderStopsItWithinASecond) {
   const qlonglong offset =
       static_cast<qlonglong>(absl::ToUnixSeconds(clinic.clock().wall())) - QDateTime::currentSecsSinceEpoch();
   const std::string folder = clinic.folder().path();
+  std::string said;
 
   {
     Phone phone(folder, offset);
@@ -131,6 +183,7 @@ TEST(HomeProgram, killedInAHoldTakesUpAgainAndAHoldOrderStopsItWithinASecond) {
     phone.mustRun("click \"Go on now\"");
     phone.mustRun("until kind hold 20000");
     phone.killHard();
+    said = phone.errors();
   }
   Phone phone(folder, offset);
   phone.mustRun("wait \"Go on where you stopped?\"");
@@ -162,7 +215,14 @@ TEST(HomeProgram, killedInAHoldTakesUpAgainAndAHoldOrderStopsItWithinASecond) {
   EXPECT_EQ(practices->front().resumed(), 1U);
   phone.mustRun("click \"Back to today\"");
   EXPECT_FALSE(phone.state().value("mayStart").toBool());
-  phone.mustRun("quit");
+  phone.quit();
+  said += phone.errors();
+  const std::string left = leftBy(folder);
+  EXPECT_GT(left.size(), 10000U);
+  const std::string token = tokenIn(folder);
+  ASSERT_FALSE(token.empty());
+  expectNoWordOf(left, "a file", token);
+  expectNoWordOf(said, "the log", token);
 }
 
 }  // namespace

@@ -23,10 +23,10 @@ TEST(Certificate, thePinnedHubIsReachedAndNoOther) {
   test::TestClinic clinic;
   test::TestClinic other;
   const std::string pin = clinic.hub().clinic().certificate_sha256;
-  const auto right = connectPinned(clinic.address(), pin, absl::Seconds(5));
+  const auto right = connectPinned(clinic.address(), {pin}, absl::Seconds(5));
   ASSERT_TRUE(right.ok()) << right.status();
   EXPECT_EQ(right->certificate_sha256, pin);
-  const auto wrong = connectPinned(other.address(), pin, absl::Seconds(5));
+  const auto wrong = connectPinned(other.address(), {pin}, absl::Seconds(5));
   EXPECT_TRUE(absl::IsUnauthenticated(wrong.status())) << wrong.status();
   EXPECT_TRUE(isCertificateProblem(wrong.status()));
 }
@@ -46,7 +46,7 @@ TEST(Certificate, anotherHubAtAKnownAddressIsToldApart) {
 }
 
 TEST(Certificate, nobodyThereIsUnavailable) {
-  const auto nobody = connectPinned("127.0.0.1:1", std::string(32, 'x'), absl::Seconds(2));
+  const auto nobody = connectPinned("127.0.0.1:1", {std::string(32, 'x')}, absl::Seconds(2));
   EXPECT_TRUE(absl::IsUnavailable(nobody.status())) << nobody.status();
   EXPECT_FALSE(isCertificateProblem(nobody.status()));
 }

@@ -22,6 +22,21 @@ TEST(PairingTicket, readsWhatItWrote) {
   }
 }
 
+TEST(PairingTicket, carriesTheBackupPinWhenThereIsOne) {
+  PairingTicket both = sample();
+  both.backup_sha256 = std::string(32, '\xa5');
+  const std::string text = formatTicket(both);
+  const auto ticket = parseTicket(text);
+  ASSERT_TRUE(ticket.ok()) << ticket.status();
+  EXPECT_EQ(ticket->certificate_sha256, both.certificate_sha256);
+  EXPECT_EQ(ticket->backup_sha256, both.backup_sha256);
+  EXPECT_EQ(pinsOf(*ticket).size(), 2U);
+  EXPECT_EQ(pinsOf(sample()).size(), 1U);
+  const std::size_t dot = text.find('.', text.find(":7443:"));
+  EXPECT_FALSE(parseTicket(text.substr(0, dot + 1) + text.substr(text.rfind(':'))).ok()) << "an empty backup";
+  EXPECT_FALSE(parseTicket(text.substr(0, dot) + ".AAAA" + text.substr(dot)).ok()) << "three pins";
+}
+
 TEST(PairingTicket, everyCutOfItIsRefused) {
   const std::string whole = formatTicket(sample());
   for (std::size_t size = 0; size < whole.size(); ++size) {

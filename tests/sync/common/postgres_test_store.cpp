@@ -37,6 +37,10 @@ absl::StatusOr<std::unique_ptr<HubStore>> PostgresTestStore::open() {
   return openPostgresHubStore(address());
 }
 
+void PostgresTestStore::tamper(const std::string& sql) {
+  TestPostgres::server().sql(m_database, ("SET search_path TO newel; " + sql).c_str());
+}
+
 std::map<std::string, std::string> PostgresTestStore::dump() {
   std::map<std::string, std::string> all;
   const auto session = PgSession::open(address());

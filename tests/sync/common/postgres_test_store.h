@@ -16,6 +16,7 @@ class PostgresTestStore : public TestStore {
   PostgresTestStore& operator=(const PostgresTestStore&) = delete;
 
   absl::StatusOr<std::unique_ptr<HubStore>> open() override;
+  void tamper(const std::string& sql) override;
   std::map<std::string, std::string> dump() override;
   const std::string& database() const { return m_database; }
   std::string address() const override;

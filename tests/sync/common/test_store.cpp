@@ -17,6 +17,10 @@ class SqliteTestStore : public TestStore {
 
   std::string address() const override { return std::filesystem::path(m_path).parent_path().string(); }
 
+  void tamper(const std::string& sql) override {
+    SQLite::Database(m_path, SQLite::OPEN_READWRITE, 5000).exec(sql);
+  }
+
   std::map<std::string, std::string> dump() override {
     std::map<std::string, std::string> all;
     SQLite::Database raw(m_path, SQLite::OPEN_READONLY);

@@ -20,6 +20,8 @@ class TestStore {
   virtual absl::StatusOr<std::unique_ptr<HubStore>> open() = 0;
   // As the hub's commands take it: a folder, or where the database is.
   virtual std::string address() const = 0;
+  // As somebody who has the store open does behind the hub's back. Throws when it cannot be done.
+  virtual void tamper(const std::string& sql) = 0;
   // Every table, and all the bytes in it.
   virtual std::map<std::string, std::string> dump() = 0;
 };

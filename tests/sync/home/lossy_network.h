@@ -32,6 +32,11 @@ class LossyNetwork : public HubNetwork {
     return std::make_unique<Link>(&losses, m_real->connect(hub));
   }
 
+  absl::StatusOr<HubAddress> findAgain(const HubAddress& hub) override {
+    if (losses.down) return absl::UnavailableError("down");
+    return m_real->findAgain(hub);
+  }
+
   Losses losses;
 
  private:

@@ -5,6 +5,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <absl/strings/escaping.h>
 #include <gtest/gtest.h>
+#include <sodium.h>
 
 #include <algorithm>
 #include <filesystem>
@@ -53,6 +54,33 @@ TEST(Seal, givesThePublishedVector) {
             "ae64c6708c54c216cb96b72e1213b4522f8c9ba40db5d945b11b69b982c1bb9e3f3fac2bc369488f76b2383565d3fff9"
             "21f9664c97637da9768812f615c68b13b52ec0875924c1c7987947deafd8780acf49");
   EXPECT_EQ(*seal.open(sealed, place), plain);
+}
+
+// The two parts underneath, in the library: draft-irtf-cfrg-xchacha-03, section 2.2.1 and appendix A.3.2.
+TEST(Seal, theLibrarysHChaCha20AndXChaCha20AreTheDrafts) {
+  const std::string key =
+      absl::HexStringToBytes("000102030405060708090a0b0c0d0e0f101112131415161718191a1b1c1d1e1f");
+  const std::string nonce = absl::HexStringToBytes("000000090000004a0000000031415927");
+  const auto raw = [](const std::string& s) { return reinterpret_cast<const unsigned char*>(s.data()); };
+  std::string subkey(32, '\0');
+  crypto_core_hchacha20(reinterpret_cast<unsigned char*>(subkey.data()), raw(nonce), raw(key), nullptr);
+  EXPECT_EQ(absl::BytesToHexString(subkey),
+            "82413b4227b27bfed30e42508a877d73a0f9e4d58a74a853c12ec41326d3ecdc");
+
+  std::string stream_key;
+  for (int i = 0x80; i < 0xa0; ++i) stream_key += static_cast<char>(i);
+  const std::string stream_nonce = absl::HexStringToBytes("404142434445464748494a4b4c4d4e4f5051525354555658");
+  const std::string plain =
+      "The dhole (pronounced \"dole\") is also known as the Asiatic wild dog, red dog, and whistling dog. It "
+      "is "
+      "about the size of a German shepherd but looks more like a long-legged fox. This highly elusive and "
+      "skilled jumper is classified with wolves, coyotes, jackals, and foxes in the taxonomic family "
+      "Canidae.";
+  std::string cipher(plain.size(), '\0');
+  crypto_stream_xchacha20_xor_ic(reinterpret_cast<unsigned char*>(cipher.data()), raw(plain), plain.size(),
+                                 raw(stream_nonce), 0, raw(stream_key));
+  EXPECT_EQ(absl::BytesToHexString(cipher.substr(0, 32)),
+            "4559abba4e48c16102e8bb2c05e6947f50a786de162f9b0b7e592a9b53d0d4e9");
 }
 
 TEST(Seal, everyChangedBitIsFound) {

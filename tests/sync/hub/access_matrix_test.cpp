@@ -139,6 +139,13 @@ char confirmFactor(const Cell& cell) {
   return unary(cell, cell.desk, &Desk::ConfirmSecondFactor, request);
 }
 
+char changePassword(const Cell& cell) {
+  v1::ChangePasswordRequest request;
+  request.set_password(test::kPassword);
+  request.set_new_password(test::kPassword);  // so that every cell has the same one
+  return unary(cell, cell.desk, &Desk::ChangePassword, request);
+}
+
 char caseload(const Cell& cell) {
   v1::ListCaseloadRequest request;
   request.set_limit(500);
@@ -332,6 +339,7 @@ const std::vector<Row>& table() {
       {"DeskService.SignOut",           "UU UU UU UU UU OO OO OO OO", plain(&Desk::SignOut)},
       {"DeskService.BeginSecondFactor", "UU UU UU UU UU OO OO OO OO", beginFactor},
       {"DeskService.ConfirmSecondFactor", "UU UU UU UU UU FF FF FF FF", confirmFactor},
+      {"DeskService.ChangePassword",    "UU UU UU UU UU OO OO OO OO", changePassword},
       {"DeskService.ListCaseload",      "UU UU UU UU UU OH OO DD OO", caseload},
       {"DeskService.GetPerson",         "UU UU UU UU UU OD OO DD OO", byPerson(&Desk::GetPerson)},
       {"DeskService.PutPerson",         "UU UU UU UU UU OD OO DD DD", putPerson},
@@ -369,7 +377,7 @@ class AccessMatrix : public testing::Test {
  protected:
   AccessMatrix() {
     const auto pinned =
-        connectPinned(m_clinic.address(), m_clinic.hub().clinic().certificate_sha256, absl::Seconds(10));
+        connectPinned(m_clinic.address(), {m_clinic.hub().clinic().certificate_sha256}, absl::Seconds(10));
     EXPECT_TRUE(pinned.ok()) << pinned.status();
     m_channel = pinned->channel;
     m_desk = v1::DeskService::NewStub(m_channel);

@@ -139,7 +139,8 @@ TEST_F(ServedHub, metricsAreOffUnlessAskedForAndOnlyGivenByTheirName) {
 
 // grpc.health.v1.Health/Check with an empty request: the whole server. The answer is one field, 1: SERVING.
 TEST_F(ServedHub, answersTheHealthCheckWithoutASession) {
-  const auto pinned = connectPinned(address(), m_clinic.hub().clinic().certificate_sha256, absl::Seconds(10));
+  const auto pinned =
+      connectPinned(address(), {m_clinic.hub().clinic().certificate_sha256}, absl::Seconds(10));
   ASSERT_TRUE(pinned.ok()) << pinned.status();
   grpc::GenericStub stub(pinned->channel);
   grpc::ClientContext context;
