@@ -7,32 +7,33 @@ namespace {
 // 36 hours: a practice that was left and taken up the next morning is long, not impossible.
 constexpr std::int64_t kLongestMs = std::int64_t{36} * 3600 * 1000;
 
-void checkLength(FieldCheck check, const std::string& field, std::int64_t ms) {
+void checkLength(const FieldCheck& check, std::string_view field, std::int64_t ms) {
   check.that(ms >= 0, field, "is negative");
   check.that(ms <= kLongestMs, field, "is longer than 36 hours");
 }
 
-void checkCount(FieldCheck check, const v1::DoseCount& count) {
+void checkCount(const FieldCheck& check, const v1::DoseCount& count) {
   check.range("repetitions", count.repetitions(), 0, 10000);
   checkLength(check, "hold_ms", count.hold_ms());
   checkLength(check, "active_ms", count.active_ms());
 }
 
-void checkRatings(FieldCheck check, const v1::EntryDone& entry) {
+void checkRatings(const FieldCheck& check, const v1::EntryDone& entry) {
   if (entry.has_pain_before_0_10()) check.range("pain_before_0_10", entry.pain_before_0_10(), 0, 10);
   if (entry.has_pain_after_0_10()) check.range("pain_after_0_10", entry.pain_after_0_10(), 0, 10);
   if (entry.has_effort_0_10()) check.range("effort_0_10", entry.effort_0_10(), 0, 10);
 }
 
-void checkEntryDone(FieldCheck check, const v1::EntryDone& entry) {
+void checkEntryDone(const FieldCheck& check, const v1::EntryDone& entry) {
   check.uuid("occasion.entry_id", entry.occasion().entry_id());
   check.day("occasion.local_day", entry.occasion().local_day());
   check.range("occasion.window", entry.occasion().window(), 0, 5);
   check.key("exercise_id", entry.exercise_id());
   check.range("exercise_revision", entry.exercise_revision(), 1, 1000000);
   for (int i = 0; i < entry.sets_size(); ++i) {
-    check.range("sets[" + std::to_string(i) + "].set", entry.sets(i).set(), 1, 60);
-    checkCount(check.at("sets", i).at("done"), entry.sets(i).done());
+    const FieldCheck set = check.at("sets", i);
+    set.range("set", entry.sets(i).set(), 1, 60);
+    checkCount(set.at("done"), entry.sets(i).done());
   }
   checkCount(check.at("asked"), entry.asked());
   checkCount(check.at("done"), entry.done());
@@ -41,7 +42,7 @@ void checkEntryDone(FieldCheck check, const v1::EntryDone& entry) {
   check.text("skipped_words", entry.skipped_words(), 0, 1000);
 }
 
-void checkStarted(FieldCheck check, const v1::Practice& practice) {
+void checkStarted(const FieldCheck& check, const v1::Practice& practice) {
   check.uuid("id", practice.id());
   check.uuid("person_id", practice.person_id());
   check.range("programme_number", practice.programme_number(), 1, 1000000);
@@ -66,9 +67,9 @@ absl::Status check(const v1::Practice& practice) {
   check.that(practice.has_ended_at(), "ended_at", "is missing");
   checkLength(check, "elapsed_ms", practice.elapsed_ms());
   for (int i = 0; i < practice.ready_answers_size(); ++i) {
-    check.key("ready_answers[" + std::to_string(i) + "].question_id",
-              practice.ready_answers(i).question_id());
-    check.key("ready_answers[" + std::to_string(i) + "].answer_id", practice.ready_answers(i).answer_id());
+    const FieldCheck answer = check.at("ready_answers", i);
+    answer.key("question_id", practice.ready_answers(i).question_id());
+    answer.key("answer_id", practice.ready_answers(i).answer_id());
   }
   check.text("note", practice.note(), 0, 4000);
   for (int i = 0; i < practice.red_flag_rule_ids_size(); ++i) {

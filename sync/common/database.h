@@ -8,10 +8,10 @@
 #include <absl/status/statusor.h>
 
 #include <functional>
-#include <map>
 #include <memory>
 #include <string>
 #include <type_traits>
+#include <unordered_map>
 #include <utility>
 #include <vector>
 
@@ -95,11 +95,12 @@ class Database {
   static absl::StatusOr<std::unique_ptr<Database>> open(const DatabaseOptions& options,
                                                         const std::vector<Migration>& migrations);
 
-  // These throw SQLite::Exception. Statements are prepared once and kept. `sql` must be a literal.
+  // These throw SQLite::Exception. Statements are prepared once and kept, by the address of `sql`: it must be
+  // a literal.
   template <typename... Values>
   int run(const char* sql, const Values&... values) {
     SQLite::Statement& statement = prepared(sql);
-    bindAll(statement, values...);
+    bindAll<Lives::ThroughTheRun>(statement, values...);
     const int changed = statement.exec();
     statement.reset();
     return changed;
@@ -107,7 +108,7 @@ class Database {
   template <typename... Values>
   Rows query(const char* sql, const Values&... values) {
     SQLite::Statement& statement = prepared(sql);
-    bindAll(statement, values...);
+    bindAll<Lives::ForTheCallAlone>(statement, values...);
     return Rows(statement);
   }
   void exec(const std::string& sql) { m_database.exec(sql); }
@@ -120,24 +121,43 @@ class Database {
   // Before each write: the log is as good as the disk says it is. Throws when it cannot be made so.
   SQLite::Database& settled();
 
-  template <typename... Values>
+  // How long a value stays where it is: what lives through the run is not copied for it.
+  enum class Lives { ForTheCallAlone, ThroughTheRun };
+
+  template <Lives kLives, typename... Values>
   static void bindAll(SQLite::Statement& statement, const Values&... values) {
     int index = 0;
-    (bindOne(statement, ++index, values), ...);
+    (bindOne<kLives>(statement, ++index, values), ...);
   }
-  static void bindOne(SQLite::Statement& s, int i, const std::string& text) { s.bind(i, text); }
-  static void bindOne(SQLite::Statement& s, int i, const char* text) { s.bind(i, text); }
+  template <Lives kLives>
+  static void bindOne(SQLite::Statement& s, int i, const std::string& text) {
+    if constexpr (kLives == Lives::ThroughTheRun) {
+      s.bindNoCopy(i, text);
+    } else {
+      s.bind(i, text);
+    }
+  }
+  template <Lives kLives>
+  static void bindOne(SQLite::Statement& s, int i, const char* text) {
+    s.bind(i, text);
+  }
+  template <Lives kLives>
   static void bindOne(SQLite::Statement& s, int i, const Blob& blob) {
-    s.bind(i, blob.bytes.data(), static_cast<int>(blob.bytes.size()));
+    const int size = static_cast<int>(blob.bytes.size());
+    if constexpr (kLives == Lives::ThroughTheRun) {
+      s.bindNoCopy(i, blob.bytes.data(), size);
+    } else {
+      s.bind(i, blob.bytes.data(), size);
+    }
   }
-  template <typename Number>
+  template <Lives kLives, typename Number>
   requires std::is_integral_v<Number>
   static void bindOne(SQLite::Statement& s, int i, Number number) {
     s.bind(i, static_cast<std::int64_t>(number));
   }
 
   SQLite::Database m_database;
-  std::map<std::string, std::unique_ptr<SQLite::Statement>> m_statements;
+  std::unordered_map<const char*, std::unique_ptr<SQLite::Statement>> m_statements;
   bool m_log_settled = false;
 };
 

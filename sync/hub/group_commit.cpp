@@ -1,6 +1,7 @@
 #include "sync/hub/group_commit.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace newel {
 namespace {
@@ -11,44 +12,76 @@ constexpr int kTries = 5;
 
 }  // namespace
 
-absl::Status GroupCommit::write(const WriteBody& body) {
+absl::Status GroupCommit::waitFor(const WriteBody& body, Queue& queue) {
   Job job;
   job.body = &body;
+  job.first = &queue == &m_first;
   std::unique_lock lock(m_mutex);
-  m_waiting.push_back(&job);
-  m_changed.wait(lock, [&] { return job.done || !m_busy; });
+  queue.push_back(&job);
+  m_somebody_first = !m_first.empty();
+  // Nobody is at work: whoever comes first works for those that wait, in the order in which they came.
+  job.leads = !std::exchange(m_busy, true);
+  job.woken.wait(lock, [&] { return job.done || job.leads; });
   while (!job.done) {
-    // Nobody is at work: whoever comes first works for those that wait, in the order in which they came.
-    m_busy = true;
-    const Group group = takeGroup();
+    Group group = takeGroup();
     lock.unlock();
     runGroup(group);
     lock.lock();
-    for (Job* other : group) other->done = true;
-    m_busy = false;
-    m_changed.notify_all();
-    m_changed.wait(lock, [&] { return job.done || !m_busy; });
+    for (Job* other : group) wake(*other, &Job::done);
   }
+  if (job.leads) handOn();
   lock.unlock();
   if (job.thrown) std::rethrow_exception(job.thrown);
   return job.verdict;
 }
 
+// Under the lock: whoever is woken may be gone with its job as soon as it is let go. One by one, for of two
+// hundred who wait all but a few would look and go back to sleep.
+void GroupCommit::wake(Job& job, bool Job::*why) {
+  job.*why = true;
+  job.woken.notify_one();
+}
+
+void GroupCommit::handOn() {
+  if (m_first.empty() && m_waiting.empty()) {
+    m_busy = false;
+  } else {
+    wake(m_first.empty() ? *m_waiting.front() : *m_first.front(), &Job::leads);
+  }
+}
+
+std::size_t GroupCommit::waiting() {
+  const std::lock_guard lock(m_mutex);
+  return m_first.size() + m_waiting.size();
+}
+
 GroupCommit::Group GroupCommit::takeGroup() {
-  const auto count = static_cast<std::ptrdiff_t>(std::min(m_waiting.size(), kMostJoined));
-  Group group(m_waiting.begin(), m_waiting.begin() + count);
-  m_waiting.erase(m_waiting.begin(), m_waiting.begin() + count);
+  Queue& queue = m_first.empty() ? m_waiting : m_first;
+  const auto count = static_cast<std::ptrdiff_t>(std::min(queue.size(), kMostJoined));
+  Group group(queue.begin(), queue.begin() + count);
+  queue.erase(queue.begin(), queue.begin() + count);
+  m_somebody_first = !m_first.empty();
   return group;
 }
 
-void GroupCommit::runGroup(const Group& group) {
+void GroupCommit::runGroup(Group& group) {
   for (int tries = 1;; ++tries) {
     runOnce(group);
     if (tries == kTries || !m_engine->mayRunAgain()) return;
   }
 }
 
-void GroupCommit::runOnce(const Group& group) {
+// Those of `group` from number `done` on go back to where they came from, when somebody waits who goes first.
+bool GroupCommit::makeWay(Group& group, std::size_t done) {
+  if (done == 0 || !m_somebody_first || group[done]->first) return false;
+  const auto rest = group.begin() + static_cast<std::ptrdiff_t>(done);
+  const std::lock_guard lock(m_mutex);
+  m_waiting.insert(m_waiting.begin(), rest, group.end());
+  group.erase(rest, group.end());
+  return true;
+}
+
+void GroupCommit::runOnce(Group& group) {
   const absl::Status open = m_engine->begin();
   for (Job* job : group) {
     job->verdict = open;
@@ -56,18 +89,20 @@ void GroupCommit::runOnce(const Group& group) {
   }
   if (!open.ok()) return;
   bool any = false;
-  for (Job* job : group) {
-    runJob(*job, group.size() == 1);
+  const bool alone = group.size() == 1;
+  for (std::size_t i = 0; i < group.size() && !makeWay(group, i); ++i) {
+    Job& job = *group[i];
+    runJob(job, alone);
     if (m_engine->isLost()) {
       // Nothing of anybody was kept. Those who failed by themselves keep their own reason.
-      const absl::Status why = job->verdict;
+      const absl::Status why = job.verdict;
       for (Job* other : group) {
         if (other->verdict.ok() && !other->thrown) other->verdict = why;
       }
       m_engine->rollBack();
       return;
     }
-    any = any || (job->verdict.ok() && !job->thrown);
+    any = any || (job.verdict.ok() && !job.thrown);
   }
   finish(group, any);
 }

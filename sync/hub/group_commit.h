@@ -1,9 +1,11 @@
 // Writers that wait are joined into one commit, so that one wait for the disk serves them all. Each gets its
-// own verdict: a body that fails takes back its own changes and nobody else's.
+// own verdict: a body that fails takes back its own changes and nobody else's. A hold order overtakes all of
+// them.
 #pragma once
 
 #include <absl/status/status.h>
 
+#include <atomic>
 #include <condition_variable>
 #include <deque>
 #include <exception>
@@ -41,27 +43,42 @@ class GroupCommit {
 
   // Runs `body` in a transaction, perhaps on another thread and perhaps beside others, and returns when that
   // is committed. What `body` throws is thrown here.
-  absl::Status write(const WriteBody& body);
+  absl::Status write(const WriteBody& body) { return waitFor(body, m_waiting); }
+  // The same, ahead of everybody who waits: after the one body that is at work and the commit of those before
+  // it, in a commit of its own with others of its kind.
+  absl::Status writeFirst(const WriteBody& body) { return waitFor(body, m_first); }
+  // How many wait for their turn, of both kinds.
+  std::size_t waiting();
 
  private:
   struct Job {
     const WriteBody* body = nullptr;
     absl::Status verdict;
     std::exception_ptr thrown;
+    bool first = false;
+    bool leads = false;  // works for those that wait
     bool done = false;
+    std::condition_variable woken;
   };
   using Group = std::vector<Job*>;
 
+  using Queue = std::deque<Job*>;
+
+  absl::Status waitFor(const WriteBody& body, Queue& queue);
+  static void wake(Job& job, bool Job::*why);
+  void handOn();
   Group takeGroup();
-  void runGroup(const Group& group);
-  void runOnce(const Group& group);
+  void runGroup(Group& group);
+  void runOnce(Group& group);
+  bool makeWay(Group& group, std::size_t done);
   void runJob(Job& job, bool alone);
   void finish(const Group& group, bool any);
 
   CommitEngine* m_engine;
   std::mutex m_mutex;
-  std::condition_variable m_changed;
-  std::deque<Job*> m_waiting;
+  Queue m_first;
+  Queue m_waiting;
+  std::atomic<bool> m_somebody_first{false};
   bool m_busy = false;
 };
 

@@ -27,13 +27,27 @@ v1::SignedHoldOrder signedHold(const SignedRow& row) {
 
 absl::StatusOr<PhoneCaller> HomeCalls::authenticate(const std::string& token,
                                                     const std::string& app_version) {
+  auto caller = recognise(token, app_version);
+  if (!caller.ok() || !caller->contact.has_value()) return caller;
+  const absl::Status noted = m_hub->store->write([&](HubTransaction& transaction) {
+    transaction.noteContact(caller->device_id, caller->contact->at, caller->contact->app_version);
+    return absl::OkStatus();
+  });
+  // With a full disk the phone may still fetch, above all a hold order.
+  if (!noted.ok() && !absl::IsResourceExhausted(noted)) return noted;
+  caller->contact.reset();
+  return caller;
+}
+
+absl::StatusOr<PhoneCaller> HomeCalls::recognise(const std::string& token, const std::string& app_version) {
   if (token.empty() || token.size() > 200) return absl::UnauthenticatedError("authorization: no token");
   if (app_version.size() > 60) return absl::InvalidArgumentError("app_version: over 60 bytes");
+  const std::string token_sha256 = sha256(token);
   std::optional<DeviceRow> device;
   bool erased = false;
   const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) {
-    device = transaction.deviceByToken(sha256(token));
-    erased = !device.has_value() && transaction.tokenWasErased(sha256(token));
+    device = transaction.deviceByToken(token_sha256);
+    erased = !device.has_value() && transaction.tokenWasErased(token_sha256);
     return absl::OkStatus();
   });
   if (!read.ok()) return read;
@@ -54,15 +68,11 @@ absl::StatusOr<PhoneCaller> HomeCalls::authenticate(const std::string& token,
   const absl::Time now = m_hub->clock->wall();
   const absl::Time last = device->last_contact.value_or(absl::InfinitePast());
   const bool stale = now - last >= kContactGrain || last > now;
+  PhoneCaller caller{device->id, device->person_id};
   if (stale || (!app_version.empty() && app_version != device->app_version)) {
-    const absl::Status noted = m_hub->store->write([&](HubTransaction& transaction) {
-      transaction.noteContact(device->id, now, app_version);
-      return absl::OkStatus();
-    });
-    // With a full disk the phone may still fetch, above all a hold order.
-    if (!noted.ok() && !absl::IsResourceExhausted(noted)) return noted;
+    caller.contact = {now, app_version};
   }
-  return PhoneCaller{device->id, device->person_id};
+  return caller;
 }
 
 absl::StatusOr<v1::FetchReply> HomeCalls::fetch(const PhoneCaller& caller, const v1::FetchRequest& request) {

@@ -22,6 +22,9 @@ class HomeCalls {
   // Every call but pair() begins here. kUnauthenticated: no device has this token. kPermissionDenied: its
   // access was ended, or the clinic has erased the person. Notes the contact.
   absl::StatusOr<PhoneCaller> authenticate(const std::string& token, const std::string& app_version);
+  // As authenticate(), but leaves the contact to offer(), which notes it in the transaction of the records:
+  // one wait for the disk, not two.
+  absl::StatusOr<PhoneCaller> recognise(const std::string& token, const std::string& app_version);
 
   absl::StatusOr<v1::OfferReply> offer(const PhoneCaller& caller, const v1::OfferRequest& request) {
     return m_intake.offer(caller, request);

@@ -25,8 +25,13 @@ struct HubContext {
 
 // An authenticated phone: what its token says, and nothing from its requests.
 struct PhoneCaller {
+  struct Contact {
+    absl::Time at;
+    std::string app_version;
+  };
   std::string device_id;
   std::string person_id;
+  std::optional<Contact> contact{};  // still to be noted, with whatever the call writes
 };
 
 // An authenticated therapist.

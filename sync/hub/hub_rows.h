@@ -44,6 +44,18 @@ struct PracticeRow {
   bool red_flag = false;
 };
 
+struct PracticeKey {
+  std::string id;
+  std::uint32_t revision = 0;
+};
+
+// What is kept of one practice.
+struct PracticeKept {
+  std::string person_id;       // decides who may add a revision; empty: nothing is kept of this id
+  std::uint32_t revision = 0;  // the last one kept
+  std::string sha256;          // of the revision that was asked for; empty: that one is not kept
+};
+
 struct ReceiptRow {
   std::string id;
   std::string person_id;

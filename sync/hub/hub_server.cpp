@@ -76,6 +76,7 @@ class HubServer::Impl {
     if (auto* health = m_server->GetHealthCheckService(); health != nullptr) health->SetServingStatus(false);
     m_hub->board().closeAll(absl::UnavailableError("the hub is stopping"));
     m_server->Shutdown(gpr_time_from_millis(kDrainMs, GPR_TIMESPAN));
+    m_phones.drain();
     m_server->Wait();
     m_page.reset();
   }

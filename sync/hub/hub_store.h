@@ -60,14 +60,10 @@ class HubTransaction {
   virtual void addMessage(const MessageRow& row, std::uint64_t sequence, absl::Time at) = 0;
   virtual int markMessagesRead(const std::string& person_id, absl::Time at) = 0;  // how many were unread
 
-  // The last revision kept of a practice; its person decides who may add another.
-  struct PracticeHead {
-    std::string person_id;
-    std::uint32_t revision = 0;
-  };
-  virtual std::optional<PracticeHead> practiceHead(const std::string& id) = 0;
-  virtual std::string practiceHash(const std::string& id, std::uint32_t revision) = 0;  // empty: not kept
-  virtual void addPractice(const PracticeRow& row) = 0;
+  // For each of `keys`, in their order. Many at once, as phones send them: a database on another machine is
+  // asked once.
+  virtual std::vector<PracticeKept> practicesKept(const std::vector<PracticeKey>& keys) = 0;
+  virtual void addPractices(const std::vector<PracticeRow>& rows) = 0;
   virtual std::vector<v1::Envelope> practicesAfter(const std::string& person_id, std::uint64_t sequence,
                                                    std::uint32_t limit) = 0;
 
@@ -143,6 +139,11 @@ class HubStore {
   // `body` may run on another thread, beside those of other callers, and again from its beginning after a
   // clash: it waits for nothing that its caller holds, and sets what it hands out rather than adding to it.
   virtual absl::Status write(const std::function<absl::Status(HubTransaction&)>& body) = 0;
+  // As write(), ahead of everybody who waits: for a hold order, which must not stand behind the uploads of a
+  // whole clinic. What is under way is committed first.
+  virtual absl::Status writeFirst(const std::function<absl::Status(HubTransaction&)>& body) = 0;
+  // How many writers wait for their turn just now.
+  virtual std::size_t writersWaiting() = 0;
   // One consistent view.
   virtual absl::Status read(const std::function<absl::Status(HubTransaction&)>& body) = 0;
   // Tells `heard`, from a thread of the store, what other processes on the same database committed; a store

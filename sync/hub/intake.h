@@ -1,5 +1,6 @@
 // Records from phones: each is checked, compared with what is there, and on the disk before it is
-// acknowledged. The same record twice takes effect once.
+// acknowledged. The same record twice takes effect once. What needs no store is done before the write begins
+// (record_look.h).
 #pragma once
 
 #include <absl/status/statusor.h>
@@ -7,6 +8,8 @@
 #include <vector>
 
 #include "sync/hub/hub_context.h"
+#include "sync/hub/practice_batch.h"
+#include "sync/hub/record_look.h"
 #include "sync/protocol/home_service.pb.h"
 
 namespace newel {
@@ -22,18 +25,20 @@ class Intake {
 
  private:
   // Inside a write transaction. Refusals are outcomes, never errors.
-  v1::OutcomeOf take(HubTransaction& transaction, const PhoneCaller& caller, const v1::Envelope& envelope);
-  absl::StatusOr<v1::Outcome> takeByKind(HubTransaction& transaction, const PhoneCaller& caller,
-                                         const v1::Envelope& envelope);
+  v1::OutcomeOf judged(HubTransaction& transaction, const PhoneCaller& caller, const LookedAt& looked,
+                       const absl::StatusOr<v1::Outcome>& outcome);
+  absl::StatusOr<v1::Outcome> takeOne(HubTransaction& transaction, const PhoneCaller& caller,
+                                      const LookedAt& looked, std::size_t place, PracticeBatch& batch);
   absl::StatusOr<v1::Outcome> takePractice(HubTransaction& transaction, const PhoneCaller& caller,
-                                           const v1::Envelope& envelope);
-  absl::StatusOr<v1::Outcome> takeReceipt(HubTransaction& transaction, const PhoneCaller& caller,
-                                          const v1::Envelope& envelope);
-  absl::StatusOr<v1::Outcome> takeMessage(HubTransaction& transaction, const PhoneCaller& caller,
-                                          const v1::Envelope& envelope);
-  absl::Status checkReference(HubTransaction& transaction, const v1::Receipt& receipt);
-  absl::Status takeAll(const PhoneCaller& caller, const std::vector<const v1::Envelope*>& records,
+                                           const LookedAt& looked, std::size_t place, PracticeBatch& batch);
+  absl::StatusOr<v1::Outcome> takeReceipt(HubTransaction& transaction, const ReceiptRow& row);
+  absl::StatusOr<v1::Outcome> takeMessage(HubTransaction& transaction, const LookedAt& looked);
+  absl::Status checkReference(HubTransaction& transaction, const ReceiptRow& receipt);
+  void takeEach(HubTransaction& transaction, const PhoneCaller& caller, const std::vector<LookedAt>& records,
+                std::vector<v1::OutcomeOf>& outcomes);
+  absl::Status takeAll(const PhoneCaller& caller, const std::vector<LookedAt>& records,
                        std::vector<v1::OutcomeOf>& outcomes);
+  std::vector<v1::OutcomeOf> outcomesOf(const PhoneCaller& caller, const std::vector<LookedAt>& records);
 
   const HubContext* m_hub;
 };

@@ -35,6 +35,12 @@ class PostgresHubStore : public HubStore {
     return m_group.write(body);
   }
 
+  absl::Status writeFirst(const std::function<absl::Status(HubTransaction&)>& body) override {
+    return m_group.writeFirst(body);
+  }
+
+  std::size_t writersWaiting() override { return m_group.waiting(); }
+
   absl::Status read(const std::function<absl::Status(HubTransaction&)>& body) override {
     const Lent lent(*this);
     try {

@@ -1,25 +1,12 @@
 #include "sync/hub/postgres_hub_transaction.h"
 
+#include "core/time/local_day.h"
 #include "sync/common/text_codes.h"
 
 namespace newel {
 
 using Common = SqlHubTransaction<PgSession>;
 using Kind = StoreNews::Kind;
-
-// The writer's lock lets nobody else of us take any meanwhile, so one look and one note do for a whole batch;
-// a stranger who moves the counter in between is a clash, and everything is run again.
-std::uint64_t PostgresHubTransaction::takeSequence() {
-  if (m_last_taken == 0) {
-    auto rows = m_session.query("SELECT value FROM counter WHERE one = 1");
-    if (rows.next()) m_last_taken = static_cast<std::uint64_t>(rows.number(0));
-  }
-  return ++m_last_taken;
-}
-
-void PostgresHubTransaction::finish() {
-  if (m_last_taken > 0) m_session.run("UPDATE counter SET value = ? WHERE one = 1", m_last_taken);
-}
 
 void PostgresHubTransaction::putSetting(const std::string& name, const std::string& value) {
   Common::putSetting(name, value);
@@ -48,9 +35,59 @@ int PostgresHubTransaction::markMessagesRead(const std::string& person_id, absl:
   return marked;
 }
 
-void PostgresHubTransaction::addPractice(const PracticeRow& row) {
-  Common::addPractice(row);
-  note(Kind::Desks, row.person_id);
+// One statement for all of them: each statement is a way to the server and back. What is looked up stands in
+// sub-queries with an index each, so that no plan ever walks the table.
+std::vector<PracticeKept> PostgresHubTransaction::practicesKept(const std::vector<PracticeKey>& keys) {
+  std::vector<PracticeKept> kept(keys.size());
+  if (keys.empty()) return kept;
+  PgArray ids = PgArray::ofText();
+  PgArray revisions = PgArray::ofNumbers();
+  for (const PracticeKey& key : keys) {
+    ids.add(key.id);
+    revisions.add(std::int64_t{key.revision});
+  }
+  auto rows = m_session.query(
+      "SELECT k.n, h.person_id, h.revision, (SELECT e.sha256 FROM practice AS e WHERE e.id = k.id AND "
+      "e.revision = k.revision) FROM unnest(?::text[], ?::bigint[]) WITH ORDINALITY AS k (id, revision, n) "
+      "CROSS JOIN LATERAL (SELECT p.person_id, p.revision FROM practice AS p WHERE p.id = k.id "
+      "ORDER BY p.revision DESC LIMIT 1) AS h",
+      ids, revisions);
+  while (rows.next()) {
+    kept.at(static_cast<std::size_t>(rows.number(0)) - 1) = {
+        rows.text(1), static_cast<std::uint32_t>(rows.number(2)), rows.isNull(3) ? "" : rows.text(3)};
+  }
+  return kept;
+}
+
+void PostgresHubTransaction::addPractices(const std::vector<PracticeRow>& rows) {
+  if (rows.empty()) return;
+  PgArray ids = PgArray::ofText();
+  PgArray revisions = PgArray::ofNumbers();
+  PgArray persons = PgArray::ofText();
+  PgArray devices = PgArray::ofText();
+  PgArray contents = PgArray::ofBytes();
+  PgArray hashes = PgArray::ofBytes();
+  PgArray sequences = PgArray::ofNumbers();
+  PgArray times = PgArray::ofNumbers();
+  PgArray flags = PgArray::ofNumbers();
+  for (const PracticeRow& row : rows) {
+    const v1::Envelope& e = row.envelope;
+    ids.add(e.id());
+    revisions.add(std::int64_t{e.revision()});
+    persons.add(row.person_id);
+    devices.add(row.device_id);
+    contents.add(e.content());
+    hashes.add(e.sha256());
+    sequences.add(static_cast<std::int64_t>(e.sequence()));
+    times.add(absl::ToUnixMicros(toTime(e.received_at())));
+    flags.add(std::int64_t{row.red_flag ? 1 : 0});
+    note(Kind::Desks, row.person_id);
+  }
+  m_session.run(
+      "INSERT INTO practice (id, revision, person_id, device_id, content, sha256, sequence, at, red_flag) "
+      "SELECT * FROM unnest(?::text[], ?::bigint[], ?::text[], ?::text[], ?::bytea[], ?::bytea[], "
+      "?::bigint[], ?::bigint[], ?::bigint[])",
+      ids, revisions, persons, devices, contents, hashes, sequences, times, flags);
 }
 
 void PostgresHubTransaction::addReceipt(const ReceiptRow& row, std::uint64_t sequence, absl::Time at) {

@@ -16,16 +16,13 @@ class PostgresHubTransaction : public SqlHubTransaction<PgSession> {
   explicit PostgresHubTransaction(PgSession& session) : SqlHubTransaction(session), m_session(session) {}
 
   const std::set<StoreNews>& news() const { return m_news; }
-  // Writes down how far the sequence went. A body that is kept has to end with this.
-  void finish();
-
-  std::uint64_t takeSequence() override;
   void putSetting(const std::string& name, const std::string& value) override;
   void addToFeed(const std::string& person_id, const v1::Envelope& envelope, bool replace) override;
   void addHoldOrder(const SignedRow& row, std::uint64_t sequence) override;
   void addOwnExercise(const std::string& id, const VersionedRow& row) override;
   int markMessagesRead(const std::string& person_id, absl::Time at) override;
-  void addPractice(const PracticeRow& row) override;
+  std::vector<PracticeKept> practicesKept(const std::vector<PracticeKey>& keys) override;
+  void addPractices(const std::vector<PracticeRow>& rows) override;
   void addReceipt(const ReceiptRow& row, std::uint64_t sequence, absl::Time at) override;
   void addDevice(const DeviceRow& row) override;
   void revokeDevice(const std::string& id) override;
@@ -36,7 +33,6 @@ class PostgresHubTransaction : public SqlHubTransaction<PgSession> {
 
   PgSession& m_session;
   std::set<StoreNews> m_news;
-  std::uint64_t m_last_taken = 0;
 };
 
 }  // namespace newel

@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "sync/common/database.h"  // Blob, Migration
+#include "sync/hub/postgres_array.h"
 
 struct pg_conn;
 struct pg_result;
@@ -108,6 +109,7 @@ class PgSession {
     explicit Value(const std::string& text) : bytes(text) {}
     explicit Value(const char* text) : bytes(text) {}
     explicit Value(const Blob& blob) : bytes(blob.bytes) {}
+    explicit Value(const PgArray& array) : bytes(array.bytes()) {}
     std::string bytes;
     int binary = 1;  // text and bytes go as they are, with their length; numbers as digits
   };

@@ -67,9 +67,10 @@ absl::Status PostgresWriter::run(const WriteBody& body, bool alone) {
 }
 
 void PostgresWriter::announce() {
-  for (const StoreNews& news : m_news) {
-    m_session->query("SELECT pg_notify('newel_hub', ?)", m_name + " " + textOf(news));
-  }
+  if (m_news.empty()) return;
+  PgArray words = PgArray::ofText();
+  for (const StoreNews& news : m_news) words.add(m_name + " " + textOf(news));
+  m_session->query("SELECT pg_notify('newel_hub', word) FROM unnest(?::text[]) AS word", words);
 }
 
 absl::Status PostgresWriter::commit() {

@@ -231,7 +231,7 @@ absl::StatusOr<v1::IssueHoldReply> Prescriptions::issueHold(const DeskCaller& ca
   const absl::Status good = check(order);
   if (!good.ok()) return good;
   SignedRow row;
-  const absl::Status kept = m_hub->store->write(
+  const absl::Status kept = m_hub->store->writeFirst(
       [&](HubTransaction& transaction) { return keepHold(transaction, caller, order, row); });
   if (!kept.ok()) return kept;
   m_hub->board->pushHold(order.person_id(), signedFrom<v1::SignedHoldOrder>(row));

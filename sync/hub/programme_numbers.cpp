@@ -37,19 +37,18 @@ SignedRow keepUnderNextNumber(HubTransaction& transaction, const HubContext& hub
   return row;
 }
 
-absl::Status reissueOvertaken(HubTransaction& transaction, const HubContext& hub,
-                              const v1::Receipt& receipt) {
+absl::Status reissueOvertaken(HubTransaction& transaction, const HubContext& hub, const ReceiptRow& told) {
   if (isBroken(Broken::LeaveTheClash)) return absl::OkStatus();
-  const auto last = transaction.latestProgramme(receipt.person_id());
-  if (!last.has_value() || last->id != receipt.ref_id()) return absl::OkStatus();
+  const auto last = transaction.latestProgramme(told.person_id);
+  if (!last.has_value() || last->id != told.ref_id) return absl::OkStatus();
   v1::Programme programme;
   if (!programme.ParseFromString(last->content)) return absl::DataLossError("programme: not to be read");
   programme.set_reissue_of(programme.id());
   programme.set_id(newRecordId(*hub.clock, *hub.random));
-  keepUnderNextNumber(transaction, hub, programme, receipt.ref_number());
+  keepUnderNextNumber(transaction, hub, programme, told.ref_number);
   hub.audit->add(transaction, {.action = "programme.reissue",
                                .who = programme.signer_id(),
-                               .person = receipt.person_id(),
+                               .person = told.person_id,
                                .record = programme.id()});
   return absl::OkStatus();
 }

@@ -1,7 +1,6 @@
 // Which number a programme gets, and what happens when a phone has that number already.
 #pragma once
 
-#include "core/records/message.pb.h"
 #include "core/records/programme.pb.h"
 #include "sync/hub/hub_context.h"
 
@@ -18,6 +17,6 @@ SignedRow keepUnderNextNumber(HubTransaction& transaction, const HubContext& hub
 // grow, and what the therapist wrote last would never arrive. When a phone says so, and nothing newer was
 // written meanwhile, that programme is signed once more, word for word, under a number that can count.
 // kDataLoss: it cannot be read.
-absl::Status reissueOvertaken(HubTransaction& transaction, const HubContext& hub, const v1::Receipt& receipt);
+absl::Status reissueOvertaken(HubTransaction& transaction, const HubContext& hub, const ReceiptRow& told);
 
 }  // namespace newel

@@ -198,13 +198,20 @@ void SqlHubTransaction<Session>::addContactFacts(const std::string& person_id, C
   facts.unread_messages = static_cast<std::uint32_t>(contact.number(3));
 }
 
+// A writer is alone until it commits, so one look and one note do for all that a body takes. On PostgreSQL a
+// stranger who moves the counter in between is a clash, and everything is run again.
 template <typename Session>
 std::uint64_t SqlHubTransaction<Session>::takeSequence() {
-  auto rows = m_db.query("UPDATE counter SET value = value + 1 WHERE one = 1 RETURNING value");
-  rows.next();
-  const auto taken = static_cast<std::uint64_t>(rows.number(0));
-  rows.next();  // to its end: a statement of SQLite that stops half-way would keep the write open
-  return taken;
+  if (m_last_taken == 0) {
+    auto rows = m_db.query("SELECT value FROM counter WHERE one = 1");
+    if (rows.next()) m_last_taken = static_cast<std::uint64_t>(rows.number(0));
+  }
+  return ++m_last_taken;
+}
+
+template <typename Session>
+void SqlHubTransaction<Session>::finish() {
+  if (m_last_taken > 0) m_db.run("UPDATE counter SET value = ? WHERE one = 1", m_last_taken);
 }
 
 template <typename Session>
@@ -330,27 +337,29 @@ int SqlHubTransaction<Session>::markMessagesRead(const std::string& person_id, a
 }
 
 template <typename Session>
-std::optional<HubTransaction::PracticeHead> SqlHubTransaction<Session>::practiceHead(const std::string& id) {
-  auto rows =
-      m_db.query("SELECT person_id, revision FROM practice WHERE id = ? ORDER BY revision DESC LIMIT 1", id);
-  if (!rows.next()) return std::nullopt;
-  return PracticeHead{rows.text(0), static_cast<std::uint32_t>(rows.number(1))};
+std::vector<PracticeKept> SqlHubTransaction<Session>::practicesKept(const std::vector<PracticeKey>& keys) {
+  std::vector<PracticeKept> kept(keys.size());
+  for (std::size_t i = 0; i < keys.size(); ++i) {
+    auto rows = m_db.query(
+        "SELECT person_id, revision, (SELECT sha256 FROM practice WHERE id = ?1 AND revision = ?2) "
+        "FROM practice WHERE id = ?1 ORDER BY revision DESC LIMIT 1",
+        keys[i].id, keys[i].revision);
+    if (!rows.next()) continue;
+    kept[i] = {rows.text(0), static_cast<std::uint32_t>(rows.number(1)), rows.isNull(2) ? "" : rows.text(2)};
+  }
+  return kept;
 }
 
 template <typename Session>
-std::string SqlHubTransaction<Session>::practiceHash(const std::string& id, std::uint32_t revision) {
-  auto rows = m_db.query("SELECT sha256 FROM practice WHERE id = ? AND revision = ?", id, revision);
-  return rows.next() ? rows.text(0) : "";
-}
-
-template <typename Session>
-void SqlHubTransaction<Session>::addPractice(const PracticeRow& row) {
-  const v1::Envelope& e = row.envelope;
-  m_db.run(
-      "INSERT INTO practice (id, revision, person_id, device_id, content, sha256, sequence, at, red_flag) "
-      "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
-      e.id(), e.revision(), row.person_id, row.device_id, Blob{e.content()}, Blob{e.sha256()}, e.sequence(),
-      absl::ToUnixMicros(toTime(e.received_at())), row.red_flag ? 1 : 0);
+void SqlHubTransaction<Session>::addPractices(const std::vector<PracticeRow>& all) {
+  for (const PracticeRow& row : all) {
+    const v1::Envelope& e = row.envelope;
+    m_db.run(
+        "INSERT INTO practice (id, revision, person_id, device_id, content, sha256, sequence, at, red_flag) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        e.id(), e.revision(), row.person_id, row.device_id, Blob{e.content()}, Blob{e.sha256()}, e.sequence(),
+        absl::ToUnixMicros(toTime(e.received_at())), row.red_flag ? 1 : 0);
+  }
 }
 
 template <typename Session>

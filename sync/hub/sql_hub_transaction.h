@@ -14,8 +14,10 @@ namespace newel {
 template <typename Session>
 class SqlHubTransaction : public HubTransaction {
  public:
-  using PracticeHead = HubTransaction::PracticeHead;
   explicit SqlHubTransaction(Session& session) : m_db(session) {}
+
+  // Writes down how far the sequence went. A body that is kept has to end with this.
+  void finish();
 
   std::string setting(const std::string& name) override;
   void putSetting(const std::string& name, const std::string& value) override;
@@ -44,9 +46,8 @@ class SqlHubTransaction : public HubTransaction {
   std::vector<MessageRow> messages(const std::string& person_id) override;
   void addMessage(const MessageRow& row, std::uint64_t sequence, absl::Time at) override;
   int markMessagesRead(const std::string& person_id, absl::Time at) override;
-  std::optional<PracticeHead> practiceHead(const std::string& id) override;
-  std::string practiceHash(const std::string& id, std::uint32_t revision) override;
-  void addPractice(const PracticeRow& row) override;
+  std::vector<PracticeKept> practicesKept(const std::vector<PracticeKey>& keys) override;
+  void addPractices(const std::vector<PracticeRow>& rows) override;
   std::vector<v1::Envelope> practicesAfter(const std::string& person_id, std::uint64_t sequence,
                                            std::uint32_t limit) override;
   std::optional<ReceiptRow> receipt(const std::string& id) override;
@@ -98,6 +99,7 @@ class SqlHubTransaction : public HubTransaction {
   void addContactFacts(const std::string& person_id, CaseFacts& facts);
 
   Session& m_db;
+  std::uint64_t m_last_taken = 0;  // 0: none yet
 };
 
 }  // namespace newel

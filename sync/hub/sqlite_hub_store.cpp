@@ -35,6 +35,7 @@ class SqliteWriter : public CommitEngine {
         if (!alone) m_database->run("SAVEPOINT body");
         SqlHubTransaction<Database> tables(*m_database);
         absl::Status status = body(tables);
+        if (status.ok()) tables.finish();
         if (status.ok() && !alone) m_database->run("RELEASE body");
         return status;
       });
@@ -84,6 +85,12 @@ class SqliteHubStore : public HubStore {
   absl::Status write(const std::function<absl::Status(HubTransaction&)>& body) override {
     return m_group.write(body);
   }
+
+  absl::Status writeFirst(const std::function<absl::Status(HubTransaction&)>& body) override {
+    return m_group.writeFirst(body);
+  }
+
+  std::size_t writersWaiting() override { return m_group.waiting(); }
 
   absl::Status read(const std::function<absl::Status(HubTransaction&)>& body) override {
     std::unique_ptr<Database> reader = takeReader();

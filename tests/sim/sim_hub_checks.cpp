@@ -26,7 +26,7 @@ void SimHub::checkKept() {
   const absl::Status read = m_store->read([&](HubTransaction& transaction) {
     for (const auto& [id, revisions] : m_ledger->hub.practices) {
       for (const auto& [revision, hash] : revisions) {
-        if (transaction.practiceHash(id, revision) != hash) {
+        if (transaction.practicesKept({{id, revision}}).front().sha256 != hash) {
           m_stage->violated("hub: practice " + id + " revision " + std::to_string(revision) +
                             " was acknowledged and is not there");
         }

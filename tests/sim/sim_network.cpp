@@ -157,7 +157,7 @@ class SimLink : public HubLink {
  private:
   static absl::StatusOr<v1::OfferReply> offerAt(SimNetwork& network, Hub& hub, const std::string& token,
                                                 const v1::OfferRequest& request) {
-    const auto who = hub.phones().authenticate(token, request.app_version());
+    const auto who = hub.phones().recognise(token, request.app_version());
     if (!who.ok()) return who.status();
     if (network.m_hub->isRevoked(token))
       network.m_stage->violated("hub: served a phone whose access was ended");

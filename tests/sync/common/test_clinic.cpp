@@ -79,6 +79,8 @@ void TestClinic::startHub(int port) {
   m_server = *std::move(server);
 }
 
+void TestClinic::stopServer() { m_server->stop(); }
+
 void TestClinic::stopHub() {
   m_server.reset();
   m_hub.reset();

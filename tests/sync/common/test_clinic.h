@@ -54,6 +54,7 @@ class TestClinic {
 
   // From the store on: what a restart of the program does. `port` 0: any.
   void startHub(int port = 0);
+  void stopServer();  // the network alone: hub and store stay
   void stopHub();
 
   std::unique_ptr<DeskClient> newDesk();  // connected, not signed in

@@ -72,6 +72,27 @@ class GroupCommitRule : public testing::Test {
     return verdicts;
   }
   static absl::Status fine(HubTransaction&) { return absl::OkStatus(); }
+  void waitUntilWaiting(std::size_t count) {
+    while (m_group.waiting() < count) std::this_thread::yield();
+  }
+  // A body that writes its name down.
+  WriteBody named(const std::string& name) {
+    return [this, name](HubTransaction&) {
+      m_order.push_back(name);
+      return absl::OkStatus();
+    };
+  }
+  // Stands still in the middle of its work until `go`, once `at_work` says so.
+  WriteBody blocked(const std::string& name, std::atomic<bool>& at_work, const std::atomic<bool>& go) {
+    return [this, name, &at_work, &go](HubTransaction&) {
+      at_work = true;
+      while (!go) std::this_thread::yield();
+      m_order.push_back(name);
+      return absl::OkStatus();
+    };
+  }
+
+  std::vector<std::string> m_order;  // one body runs at a time
 
   FakeEngine m_engine;
   GroupCommit m_group{&m_engine};
@@ -104,6 +125,59 @@ TEST_F(GroupCommitRule, nothingIsCommittedWhenAllFailed) {
   m_engine.begin_says = absl::UnavailableError("busy");
   EXPECT_TRUE(absl::IsUnavailable(m_group.write(fine)));
   EXPECT_EQ(m_engine.ran_alone, 1) << "the second never ran";
+}
+
+TEST_F(GroupCommitRule, aHoldOrderOvertakesEverybodyWhoWaits) {
+  constexpr std::size_t kUploads = 200;
+  std::atomic<bool> at_work{false};
+  std::atomic<bool> go{false};
+  std::vector<std::thread> threads;
+  threads.emplace_back([&] { EXPECT_EQ(m_group.write(blocked("first", at_work, go)), absl::OkStatus()); });
+  while (!at_work) std::this_thread::yield();
+  for (std::size_t i = 0; i < kUploads; ++i) {
+    threads.emplace_back([&] { EXPECT_EQ(m_group.write(named("upload")), absl::OkStatus()); });
+  }
+  waitUntilWaiting(kUploads);
+  threads.emplace_back([&] { EXPECT_EQ(m_group.writeFirst(named("hold")), absl::OkStatus()); });
+  waitUntilWaiting(kUploads + 1);
+  go = true;
+  for (auto& thread : threads) thread.join();
+  ASSERT_EQ(m_order.size(), kUploads + 2);
+  EXPECT_EQ(m_order[0], "first");
+  EXPECT_EQ(m_order[1], "hold");
+  EXPECT_EQ(m_engine.ran_alone, 2) << "the hold order's commit is its own";
+}
+
+// A group that is under way is committed as far as it is, and the rest of it waits again, in its order.
+TEST_F(GroupCommitRule, aGroupUnderWayMakesWayForAHoldOrder) {
+  std::atomic<bool> first_at_work{false};
+  std::atomic<bool> upload_at_work{false};
+  std::atomic<bool> first_go{false};
+  std::atomic<bool> upload_go{false};
+  std::vector<std::thread> threads;
+  const auto start = [&](const WriteBody& body, bool first = false) {
+    threads.emplace_back([this, body, first] {
+      EXPECT_EQ(first ? m_group.writeFirst(body) : m_group.write(body), absl::OkStatus());
+    });
+  };
+  start(blocked("first", first_at_work, first_go));
+  while (!first_at_work) std::this_thread::yield();
+  start(blocked("upload 1", upload_at_work, upload_go));
+  waitUntilWaiting(1);
+  for (std::size_t i = 2; i <= 5; ++i) {
+    start(named("upload " + std::to_string(i)));
+    waitUntilWaiting(i);
+  }
+  first_go = true;
+  while (!upload_at_work) std::this_thread::yield();
+  ASSERT_EQ(m_group.waiting(), 0U) << "all five are in one group";
+  start(named("hold"), true);
+  waitUntilWaiting(1);
+  upload_go = true;
+  for (auto& thread : threads) thread.join();
+  EXPECT_EQ(m_order, (std::vector<std::string>{"first", "upload 1", "hold", "upload 2", "upload 3",
+                                               "upload 4", "upload 5"}));
+  EXPECT_EQ(m_engine.committed, 4);
 }
 
 TEST_F(GroupCommitRule, aClashIsRunAgainAndNotForEver) {

@@ -183,14 +183,20 @@ TEST_F(HubStorePromise, practicesKeepEachRevisionAndShowTheLast) {
                        red};
   };
   write([&](HubTransaction& t) {
-    t.addPractice(practice(t.takeSequence(), 1, false));
-    t.addPractice(practice(t.takeSequence(), 3, true));
+    const std::uint64_t first = t.takeSequence();
+    t.addPractices({practice(first, 1, false), practice(t.takeSequence(), 3, true)});
+    t.addPractices({});
   });
   read([&](HubTransaction& t) {
-    EXPECT_EQ(t.practiceHead(idOf(50))->revision, 3U);
-    EXPECT_EQ(t.practiceHead(idOf(50))->person_id, idOf(1));
-    EXPECT_EQ(t.practiceHash(idOf(50), 1), kHash);
-    EXPECT_EQ(t.practiceHash(idOf(50), 2), "");
+    const auto kept = t.practicesKept({{idOf(50), 2}, {idOf(51), 1}, {idOf(50), 1}, {idOf(50), 3}});
+    ASSERT_EQ(kept.size(), 4U);
+    for (const std::size_t i : {0U, 2U, 3U}) {
+      EXPECT_EQ(kept[i].revision, 3U);
+      EXPECT_EQ(kept[i].person_id, idOf(1));
+      EXPECT_EQ(kept[i].sha256, i == 0 ? "" : kHash);
+    }
+    EXPECT_EQ(kept[1].person_id, "");
+    EXPECT_TRUE(t.practicesKept({}).empty());
     ASSERT_EQ(t.practicesAfter(idOf(1), 0, 10).size(), 1U);
     EXPECT_EQ(t.practicesAfter(idOf(1), 0, 10)[0].revision(), 3U);
     EXPECT_TRUE(t.practicesAfter(idOf(1), 2, 10).empty());
@@ -374,6 +380,46 @@ TEST_F(HubStorePromise, whoReadsUpToNHasMissedNothingBelowN) {
   EXPECT_EQ(failed, 0);
   EXPECT_EQ(seen.size(), static_cast<std::size_t>(kWriters * kEach)) << "the cursor jumped over some";
   EXPECT_EQ(cursor, static_cast<std::uint64_t>(kWriters * kEach)) << "no number is given twice or lost";
+}
+
+TEST_F(HubStorePromise, aHoldOrderIsCommittedBeforeTheUploadsThatWaited) {
+  constexpr std::size_t kUploads = 40;
+  std::atomic<bool> at_work{false};
+  std::atomic<bool> go{false};
+  std::atomic<int> failed{0};
+  std::vector<std::thread> threads;
+  const auto upload = [&](bool blocks) {
+    const absl::Status kept = m_store->write([&](HubTransaction& t) {
+      at_work = true;
+      while (blocks && !go) std::this_thread::sleep_for(std::chrono::milliseconds(1));
+      t.addToFeed(idOf(1), envelope(v1::RECORD_KIND_MESSAGE, idOf(1), t.takeSequence()), false);
+      return absl::OkStatus();
+    });
+    if (!kept.ok()) ++failed;
+  };
+  threads.emplace_back([&] { upload(true); });
+  while (!at_work) std::this_thread::yield();
+  for (std::size_t i = 0; i < kUploads; ++i) threads.emplace_back([&] { upload(false); });
+  while (m_store->writersWaiting() < kUploads) std::this_thread::yield();
+  threads.emplace_back([&] {
+    const absl::Status kept = m_store->writeFirst([](HubTransaction& t) {
+      t.addToFeed(idOf(1), envelope(v1::RECORD_KIND_HOLD_ORDER, idOf(2), t.takeSequence()), false);
+      return absl::OkStatus();
+    });
+    if (!kept.ok()) ++failed;
+  });
+  while (m_store->writersWaiting() < kUploads + 1) std::this_thread::yield();
+  go = true;
+  for (auto& thread : threads) thread.join();
+  EXPECT_EQ(failed, 0);
+  read([](HubTransaction& t) {
+    const auto feed = t.feedAfter(idOf(1), 0, 1000);
+    ASSERT_EQ(feed.size(), kUploads + 2);
+    for (std::size_t i = 0; i < feed.size(); ++i) {
+      EXPECT_EQ(feed[i].sequence(), i + 1) << "no number is given twice or lost";
+      EXPECT_EQ(feed[i].kind() == v1::RECORD_KIND_HOLD_ORDER, i == 1) << i;
+    }
+  });
 }
 
 // While the first is at work the others wait and are then joined: each keeps its own verdict.

@@ -1,0 +1,42 @@
+// Times of many calls, and the two figures that are said about them.
+#pragma once
+
+#include <benchmark/benchmark.h>
+
+#include <algorithm>
+#include <chrono>
+#include <mutex>
+#include <string>
+#include <vector>
+
+namespace newel::bench {
+
+template <typename Body>
+double secondsOf(Body body) {
+  const auto begun = std::chrono::steady_clock::now();
+  body();
+  return std::chrono::duration<double>(std::chrono::steady_clock::now() - begun).count();
+}
+
+// Thread-safe.
+class Times {
+ public:
+  void add(double seconds) {
+    const std::lock_guard lock(m_mutex);
+    m_seconds.push_back(seconds);
+  }
+  // "<name>p50_ms" and "<name>p99_ms".
+  void say(benchmark::State& state, const std::string& name = "") {
+    const std::lock_guard lock(m_mutex);
+    if (m_seconds.empty()) return;
+    std::sort(m_seconds.begin(), m_seconds.end());
+    state.counters[name + "p50_ms"] = m_seconds[m_seconds.size() / 2] * 1000;
+    state.counters[name + "p99_ms"] = m_seconds[m_seconds.size() * 99 / 100] * 1000;
+  }
+
+ private:
+  std::mutex m_mutex;
+  std::vector<double> m_seconds;
+};
+
+}  // namespace newel::bench
