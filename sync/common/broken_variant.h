@@ -25,6 +25,7 @@ enum class Broken {
   OfferFirstRevision,        // it offers the first revision again, not the last
   KeepFormerPerson,          // pairing for somebody else leaves the former one's records
   ForgetCorrections,         // a later revision is kept and never queued
+  UseMediaUnchecked,         // a photo is shown before its hash is checked
   NoFlush,                   // a commit is not on the disk when it returns
 };
 
