@@ -38,6 +38,13 @@ grpc::Status HomeGrpcService::Fetch(grpc::ServerContext* context, const v1::Fetc
   return answer(m_hub->phones().fetch(*caller, *request), reply);
 }
 
+grpc::Status HomeGrpcService::FetchMedia(grpc::ServerContext* context, const v1::FetchMediaRequest* request,
+                                         v1::MediaPart* reply) {
+  const auto caller = m_hub->phones().authenticate(bearerOf(*context), "");
+  if (!caller.ok()) return toGrpc(caller.status());
+  return answer(m_hub->media().fetch(*caller, *request), reply);
+}
+
 grpc::ServerWriteReactor<v1::Nudge>* HomeGrpcService::Listen(grpc::CallbackServerContext* context,
                                                              const v1::ListenRequest* request) {
   // Shared with the end of the stream. gRPC ends none before this function has returned it.

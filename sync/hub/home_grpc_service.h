@@ -17,6 +17,8 @@ class HomeGrpcService : public v1::HomeService::WithCallbackMethod_Listen<v1::Ho
                      v1::OfferReply* reply) override;
   grpc::Status Fetch(grpc::ServerContext* context, const v1::FetchRequest* request,
                      v1::FetchReply* reply) override;
+  grpc::Status FetchMedia(grpc::ServerContext* context, const v1::FetchMediaRequest* request,
+                          v1::MediaPart* reply) override;
   grpc::ServerWriteReactor<v1::Nudge>* Listen(grpc::CallbackServerContext* context,
                                               const v1::ListenRequest* request) override;
 

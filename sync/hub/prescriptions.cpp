@@ -13,6 +13,7 @@
 #include "sync/common/record_id.h"
 #include "sync/common/signing.h"
 #include "sync/hub/clinic_library.h"
+#include "sync/hub/media_shelf.h"
 
 namespace newel {
 namespace {
@@ -193,6 +194,7 @@ absl::Status Prescriptions::keepProgramme(HubTransaction& transaction, const Des
   if (latest != base_number) {
     return absl::AbortedError("base_number: programme " + std::to_string(latest) + " is the latest");
   }
+  if (absl::Status named = nameMediaOf(transaction, programme); !named.ok()) return named;
   // A phone may hold numbers that went with a backup: the next one has to be over those too.
   const std::uint64_t seen = isBroken(Broken::NumbersIgnorePhones)
                                  ? 0
