@@ -59,7 +59,13 @@ const std::vector<Call>& calls() {
       [](FuzzHub& f, const std::string& bytes) {
         require(!f.hub().accounts().authenticate(bytes, CallKind::Own).ok(),
                 "no session was given, so none is good");
-      }};
+      },
+      with<v1::PutMediaRequest>([](FuzzHub& f, const v1::PutMediaRequest& r) {
+        const auto reply = f.hub().media().put(f.desk(), r);
+        if (reply.ok()) require(reply->offset() <= r.size_bytes(), "no more than there is");
+      }),
+      with<v1::GetMediaRequest>(
+          [](FuzzHub& f, const v1::GetMediaRequest& r) { (void)f.hub().media().get(r); })};
   return kCalls;
 }
 

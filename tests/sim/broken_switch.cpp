@@ -48,6 +48,7 @@ constexpr Mistake kMistakes[] = {
     {Broken::OfferFirstRevision, "offer the first revision again, not the last"},
     {Broken::KeepFormerPerson, "keep the former person's records"},
     {Broken::ForgetCorrections, "never queue a correction"},
+    {Broken::UseMediaUnchecked, "show a photo before its hash is checked"},
     {Broken::NoFlush, "commit without a flush"},
 };
 

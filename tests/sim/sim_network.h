@@ -3,6 +3,7 @@
 #pragma once
 
 #include <deque>
+#include <map>
 #include <memory>
 #include <string>
 
@@ -80,6 +81,7 @@ class SimNetwork : public HubNetwork {
   Ledger* m_ledger;
   Caller* m_caller;
   std::weak_ptr<SimStream> m_stream;
+  std::map<std::string, int> m_spoilt;  // photos by their hash: how often
 };
 
 }  // namespace newel::sim
