@@ -44,6 +44,12 @@ HomePage {
         Accessible.name: qsTr("Photo of the exercise, from your clinic")
     }
 
+    EntryMedia {
+        width: parent.width
+        media: page.models.practice.entryMedia
+        player: page.models.clips
+    }
+
     Notice {
         width: parent.width
         title: qsTr("Support")
