@@ -21,6 +21,10 @@ Column {
     }
 
     spacing: Theme.space
+    onVisibleChanged: {
+        if (!visible)
+            media.player.stop();
+    }
 
     LineField {
         id: path

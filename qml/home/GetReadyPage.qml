@@ -9,6 +9,7 @@ HomePage {
     title: models.practice.entryTitle
 
     onTitleChanged: focusTitle()
+    Component.onDestruction: models.clips.stop()
 
     PracticeError {
         width: parent.width

@@ -18,6 +18,7 @@ HomePage {
         fresh = models.programme.fresh;
         models.programme.shown();
     }
+    Component.onDestruction: models.clips.stop()
 
     Notice {
         width: parent.width

@@ -1,4 +1,5 @@
-// A clip in its place: what it shows in words, a button that plays or stops it, and what is said in it.
+// A clip in its place: what it shows in words, a button that plays or stops it, and what is said in it. A page
+// that is left stops the player; a list that is only built anew does not.
 import QtQuick
 import Newel.Parts
 
@@ -13,16 +14,6 @@ Column {
     readonly property bool playing: mine && player.playing
 
     spacing: Theme.space / 2
-
-    // Out of sight it does not go on talking.
-    onVisibleChanged: {
-        if (!visible && playing)
-            player.stop();
-    }
-    Component.onDestruction: {
-        if (playing)
-            player.stop();
-    }
 
     ClipScreen {
         id: screen

@@ -27,7 +27,7 @@ constexpr std::array kFiles = {"tagged.jpg",     "tagged.png",  "tagged.mp4", "t
 constexpr std::array kTelling = {"Canary"sv, "52.52"sv,   "13.40"sv, "Lavf"sv, "2024"sv,   "Exif"sv,
                                  "xmp"sv,    "\xA9xyz"sv, "udta"sv,  "meta"sv, "Handler"sv};
 
-bool isClip(const std::string& name) { return isClip(sniffMedia(test::mediaFile(name))); }
+bool holdsClip(const std::string& name) { return isClip(sniffMedia(test::mediaFile(name))); }
 
 TEST(MediaClean, nothingOfPlaceTimeOrMakerIsLeft) {
   for (const char* name : kFiles) {
@@ -40,7 +40,9 @@ TEST(MediaClean, nothingOfPlaceTimeOrMakerIsLeft) {
     for (const auto telling : kTelling)
       EXPECT_EQ(clean->content.find(telling), std::string::npos) << name << telling;
     // No byte of a clip moves, so that its tables of places stay true.
-    if (isClip(name)) EXPECT_EQ(clean->content.size(), before.size()) << name;
+    if (holdsClip(name)) {
+      EXPECT_EQ(clean->content.size(), before.size()) << name;
+    }
   }
 }
 
@@ -51,7 +53,7 @@ TEST(MediaClean, cleaningTwiceChangesNothing) {
     EXPECT_EQ(checkCleanMedia(once->content, once->type), absl::OkStatus()) << name;
     EXPECT_FALSE(checkCleanMedia(test::mediaFile(name), once->type).ok())
         << name << " says more than its picture";
-    const auto other = isClip(name) ? v1::MEDIA_TYPE_PNG : v1::MEDIA_TYPE_MP4;
+    const auto other = holdsClip(name) ? v1::MEDIA_TYPE_PNG : v1::MEDIA_TYPE_MP4;
     EXPECT_FALSE(checkCleanMedia(once->content, other).ok()) << name;
   }
   const std::string photo = test::photoOfColour(5, 3000);
@@ -166,8 +168,9 @@ TEST(MediaClean, whatIsCutAnywhereIsRefusedOrClean) {
     const std::string start = cleanMedia(whole)->content;
     for (std::size_t size = 0; size < whole.size(); ++size) {
       const auto clean = cleanMedia(whole.substr(0, size));
-      if (clean.ok())
+      if (clean.ok()) {
         EXPECT_EQ(checkCleanMedia(clean->content, clean->type), absl::OkStatus()) << name << size;
+      }
     }
     EXPECT_FALSE(cleanMedia(whole.substr(0, whole.size() / 2)).ok()) << name;
   }
@@ -182,7 +185,9 @@ TEST(MediaClean, aChangedByteAnywhereLeavesItCleanOrRefused) {
       const std::size_t head = i % 2 == 0 ? whole.size() : std::min<std::size_t>(whole.size(), 900);
       changed[random() % head] = static_cast<char>(random());
       const auto clean = cleanMedia(changed);
-      if (clean.ok()) ASSERT_EQ(checkCleanMedia(clean->content, clean->type), absl::OkStatus()) << name << i;
+      if (clean.ok()) {
+        ASSERT_EQ(checkCleanMedia(clean->content, clean->type), absl::OkStatus()) << name << i;
+      }
     }
   }
 }

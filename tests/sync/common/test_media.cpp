@@ -56,18 +56,18 @@ std::string stored(const std::string& data) {
 }  // namespace
 
 std::string photoOfColour(std::uint32_t colour, std::size_t more) {
-  constexpr std::uint32_t kSide = 8;
-  const std::uint32_t rows = kSide + static_cast<std::uint32_t>(more / (1 + 3 * kSide));
+  const std::uint32_t side = more < 100'000 ? 8 : 128;
+  const std::uint32_t rows = side + static_cast<std::uint32_t>(more / (1 + 3 * side));
   std::string pixels;
   std::uint32_t noise = colour;
   for (std::uint32_t row = 0; row < rows; ++row) {
     pixels += '\0';
-    for (std::uint32_t i = 0; i < kSide; ++i) {
-      noise = row < kSide ? colour : noise * 1664525U + 1013904223U;
+    for (std::uint32_t i = 0; i < side; ++i) {
+      noise = row < side ? colour : noise * 1664525U + 1013904223U;
       pixels += big(noise).substr(1);
     }
   }
-  return "\x89PNG\r\n\x1A\n" + chunk("IHDR", big(kSide) + big(rows) + std::string("\x08\x02\0\0\0", 5)) +
+  return "\x89PNG\r\n\x1A\n" + chunk("IHDR", big(side) + big(rows) + std::string("\x08\x02\0\0\0", 5)) +
          chunk("IDAT", stored(pixels)) + chunk("IEND", "");
 }
 

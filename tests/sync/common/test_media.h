@@ -9,7 +9,7 @@
 
 namespace newel::test {
 
-// A PNG as a reader takes it, clean already: 8 by 8 pixels of one colour and `more` bytes that no compression
+// A PNG as a reader takes it, clean already: some pixels of one colour and about `more` bytes that no compression
 // takes away.
 std::string photoOfColour(std::uint32_t colour, std::size_t more = 0);
 // What a programme says of `content`.
