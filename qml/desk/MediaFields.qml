@@ -58,7 +58,9 @@ Column {
             text: qsTr("Choose a file …")
             enabled: fields.media.sending === ""
             Accessible.name: fields.named(text)
-            onClicked: dialog.active ? dialog.item.open() : dialog.active = true
+            onClicked: dialog.setSource("MediaFileDialog.qml", {
+                "media": fields.media
+            })
         }
 
         SmallButton {
@@ -71,19 +73,6 @@ Column {
 
     Loader {
         id: dialog
-
-        active: false
-        source: "MediaFileDialog.qml"
-        onLoaded: item.open()
-
-        Connections {
-            target: dialog.item
-            ignoreUnknownSignals: true
-
-            function onAccepted(): void {
-                fields.attach(dialog.item.selectedFile.toString());
-            }
-        }
     }
 
     Say {
