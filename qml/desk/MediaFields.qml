@@ -17,7 +17,8 @@ Column {
 
     function attach(file: string): void {
         fields.media.attach(file);
-        path.text = "";
+        if (fields.media.problem === "")
+            path.text = "";
     }
 
     spacing: Theme.space

@@ -175,7 +175,7 @@ TEST(DeskProgram, aPhotoAndAClipGoFromTheirFilesToThePhone) {
                 "wait \"Take the photo out, Sit to stand\" 10000"});
   keepPicture(desk, "photo");
   // Not to be signed before it is said in words.
-  desk.mustRun({"wait \"*say in words what the photo shows*\"",
+  desk.mustRun({"wait \"say in words what the photo shows*\"",
                 "type \"What the photo shows, Sit to stand\" \"Both feet flat, hands on the seat.\"",
                 "type \"Photo or clip (may be left out), Sit to stand\" \"" + files + "tagged.webm\"",
                 "click \"Take this file, Sit to stand\"", "wait \"Take the clip out, Sit to stand\" 10000",

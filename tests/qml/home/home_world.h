@@ -21,7 +21,7 @@ struct HomeProgram {
   platform::RecordedTones tones;
   platform::RecordedStayAwake stay_awake;
   std::unique_ptr<HomeEngine> engine;
-  parts::ClipPlayer clips;
+  newel::parts::ClipPlayer clips;
   home::HomeParts parts;
   std::unique_ptr<home::CurrentContent> content;
   std::unique_ptr<home::EngineBridge> bridge;

@@ -1,6 +1,8 @@
 // An entry with a therapist's photo and clip, from tests/data/media, cleaned as at the desk.
 #pragma once
 
+#include <gtest/gtest.h>
+
 #include <string>
 
 #include "core/records/media_type.h"
