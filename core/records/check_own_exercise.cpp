@@ -2,16 +2,13 @@
 
 #include "core/records/check.h"
 #include "core/records/check_parts.h"
+#include "core/records/media_type.h"
 
 namespace newel {
 namespace {
 
 constexpr char kOwnPrefix[] = "own-";
 constexpr std::size_t kMostPictureBytes = 48UL * 1024;
-
-bool isPicture(const std::string& bytes) {
-  return bytes.rfind("\xFF\xD8\xFF", 0) == 0 || bytes.rfind("\x89PNG\r\n\x1A\n", 0) == 0;
-}
 
 // The status of a part's own check(): its message begins with the field's path.
 void checkNested(FieldCheck check, const absl::Status& status) {
@@ -51,7 +48,8 @@ void checkOwnExercise(FieldCheck check, const v1::OwnExercise& own) {
              std::string("must begin with \"") + kOwnPrefix + "\"");
   checkOwnWords(check, own);
   check.that(own.picture().size() <= kMostPictureBytes, "picture", "is larger than 48 KiB");
-  check.that(own.picture().empty() || isPicture(own.picture()), "picture", "is neither JPEG nor PNG");
+  check.that(own.picture().empty() || isPhoto(sniffMedia(own.picture())), "picture",
+             "is neither JPEG nor PNG");
 }
 
 absl::Status check(const v1::OwnExercise& own) {

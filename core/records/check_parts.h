@@ -3,6 +3,7 @@
 
 #include "core/records/exercise.pb.h"
 #include "core/records/field_check.h"
+#include "core/records/media.pb.h"
 #include "core/records/practice.pb.h"
 #include "core/records/programme.pb.h"
 #include "core/records/source.pb.h"
@@ -18,6 +19,10 @@ void checkStatedSources(FieldCheck check, const google::protobuf::RepeatedPtrFie
 void checkSchedule(FieldCheck check, const v1::Schedule& schedule);
 void checkThresholds(FieldCheck check, const v1::StopThresholds& thresholds);
 void checkProgression(FieldCheck check, const v1::ProgressionRule& rule);
+// A photo or a clip that an entry names, and what the entries of a programme name together.
+void checkPhoto(FieldCheck check, const v1::MediaRef& photo);
+void checkClip(FieldCheck check, const v1::MediaRef& clip);
+void checkMediaTogether(FieldCheck check, const v1::Programme& programme);
 void checkEntry(FieldCheck check, const v1::Entry& entry);
 void checkAdviceEntry(FieldCheck check, const v1::AdviceEntry& entry);
 void checkOwnExercise(FieldCheck check, const v1::OwnExercise& own);

@@ -89,6 +89,8 @@ void checkEntry(FieldCheck check, const v1::Entry& entry) {
     override_at.text("reason", entry.overrides(i).reason(), 3, 1000);
   }
   if (entry.has_progression()) checkEntryProgression(check, entry);
+  if (entry.has_photo()) checkPhoto(check.at("photo"), entry.photo());
+  if (entry.has_clip()) checkClip(check.at("clip"), entry.clip());
 }
 
 absl::Status check(const v1::Schedule& schedule) {
@@ -162,6 +164,7 @@ absl::Status check(const v1::Programme& programme) {
     checkEntry(check.at("entries", i), programme.entries(i));
     check.at("entries", i).that(ids.insert(programme.entries(i).id()).second, "id", "is given twice");
   }
+  checkMediaTogether(check, programme);
   checkCards(check, programme);
   checkOwn(check, programme);
   check.text("advice", programme.advice(), 0, 4000);

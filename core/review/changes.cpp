@@ -151,6 +151,12 @@ void comparePauses(const v1::Schedule& before, const v1::Schedule& now, Changes&
   if (!MessageDifferencer::Equals(left, right)) changes.say("the days off have changed");
 }
 
+void compareMedia(const std::string& what, bool had, bool has, bool same, Changes& changes) {
+  if (had && has && !same) changes.say("another " + what + " goes with it");
+  if (!had && has) changes.say("a " + what + " goes with it");
+  if (had && !has) changes.say("the " + what + " is gone");
+}
+
 void compareEntries(const v1::Entry& before, const v1::Entry& now, Changes& changes) {
   if (before.exercise_id() != now.exercise_id()) {
     changes.say("this exercise takes the place of another");
@@ -169,6 +175,10 @@ void compareEntries(const v1::Entry& before, const v1::Entry& now, Changes& chan
     changes.say("when to stop for pain has changed");
   }
   if (before.pacing() != now.pacing()) changes.say("the pace is set in another way");
+  compareMedia("photo", before.has_photo(), now.has_photo(),
+               MessageDifferencer::Equals(before.photo(), now.photo()), changes);
+  compareMedia("clip", before.has_clip(), now.has_clip(),
+               MessageDifferencer::Equals(before.clip(), now.clip()), changes);
   if (before.note() != now.note()) changes.say("the therapist's note has changed");
 }
 

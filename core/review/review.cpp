@@ -144,6 +144,16 @@ void answerAsks(const v1::Programme& draft, std::vector<v1::Finding>& findings) 
   }
 }
 
+// The one thing about a photo or clip that only the therapist can mend.
+std::string mediaProblem(const v1::Entry& entry) {
+  const auto wordless = [](const v1::MediaRef& media) {
+    return media.words().find_first_not_of(" \t\r\n") == std::string::npos;
+  };
+  if (entry.has_photo() && wordless(entry.photo())) return "say in words what the photo shows";
+  if (entry.has_clip() && wordless(entry.clip())) return "say in words what the clip shows";
+  return "";
+}
+
 EntryReview reviewEntry(const v1::Entry& entry, const v1::Person& person, const Catalogue& catalogue,
                         const RuleBook& rules, const std::string& language) {
   EntryReview review;
@@ -161,6 +171,7 @@ EntryReview reviewEntry(const v1::Entry& entry, const v1::Person& person, const 
   } else if (review.problem.empty()) {
     review.problem = std::string(timeline.status().message());
   }
+  if (review.problem.empty()) review.problem = mediaProblem(entry);
   return review;
 }
 

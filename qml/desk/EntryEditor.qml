@@ -9,6 +9,7 @@ Column {
     id: editor
 
     required property EntryModel entry
+    required property EntryMediaModel media
     required property DraftModel draft
 
     // Names every control by its exercise, so that a screen reader tells two exercises apart.
@@ -150,6 +151,12 @@ Column {
                     note.text = editor.entry.note;
             }
         }
+    }
+
+    MediaFields {
+        width: parent.width
+        media: editor.media
+        about: editor.entry.title
     }
 
     ChipStrip {

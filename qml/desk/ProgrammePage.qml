@@ -97,6 +97,7 @@ FocusScope {
                 width: parent.width
                 visible: page.shown === "entry" && page.desk.draft.selected >= 0
                 entry: page.desk.entry
+                media: page.desk.media
                 draft: page.desk.draft
             }
 

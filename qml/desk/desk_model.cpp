@@ -30,6 +30,7 @@ DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const Q
       m_form(context),
       m_draft(context),
       m_entry(m_draft, context),
+      m_media(m_draft, context),
       m_preview(m_draft, context),
       m_pairing(context),
       m_done(context),

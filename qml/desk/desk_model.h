@@ -15,6 +15,7 @@
 #include "qml/desk/desk_settings.h"
 #include "qml/desk/done_model.h"
 #include "qml/desk/draft_model.h"
+#include "qml/desk/entry_media_model.h"
 #include "qml/desk/entry_model.h"
 #include "qml/desk/hold_model.h"
 #include "qml/desk/hub_worker.h"
@@ -49,6 +50,7 @@ class DeskModel : public QObject {
   Q_PROPERTY(newel::desk::PersonFormModel* form READ form CONSTANT)
   Q_PROPERTY(newel::desk::DraftModel* draft READ draft CONSTANT)
   Q_PROPERTY(newel::desk::EntryModel* entry READ entry CONSTANT)
+  Q_PROPERTY(newel::desk::EntryMediaModel* media READ media CONSTANT)
   Q_PROPERTY(newel::desk::PreviewModel* preview READ preview CONSTANT)
   Q_PROPERTY(newel::desk::PairingModel* pairing READ pairing CONSTANT)
   Q_PROPERTY(newel::desk::DoneModel* done READ done CONSTANT)
@@ -93,6 +95,7 @@ class DeskModel : public QObject {
   PersonFormModel* form() { return &m_form; }
   DraftModel* draft() { return &m_draft; }
   EntryModel* entry() { return &m_entry; }
+  EntryMediaModel* media() { return &m_media; }
   PreviewModel* preview() { return &m_preview; }
   PairingModel* pairing() { return &m_pairing; }
   DoneModel* done() { return &m_done; }
@@ -150,6 +153,7 @@ class DeskModel : public QObject {
   PersonFormModel m_form;
   DraftModel m_draft;
   EntryModel m_entry;
+  EntryMediaModel m_media;
   PreviewModel m_preview;
   PairingModel m_pairing;
   DoneModel m_done;

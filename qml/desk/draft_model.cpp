@@ -173,6 +173,17 @@ void DraftModel::editSelected(const std::string& key, const std::function<void(v
   change(joined, [this, &edit](v1::Programme& draft) { edit(*draft.mutable_entries(m_selected)); });
 }
 
+void DraftModel::editEntry(const std::string& entry_id, const std::string& key,
+                           const std::function<void(v1::Entry&)>& edit) {
+  const auto& entries = m_draft.value().entries();
+  for (int i = 0; i < entries.size(); ++i) {
+    if (entries[i].id() != entry_id) continue;
+    change(key.empty() ? key : entry_id + "." + key,
+           [i, &edit](v1::Programme& draft) { edit(*draft.mutable_entries(i)); });
+    return;
+  }
+}
+
 void DraftModel::add(const QString& exercise_id) {
   const v1::Exercise* exercise = m_context.catalogue->find(exercise_id.toStdString());
   if (exercise == nullptr || !m_file) return;

@@ -121,6 +121,9 @@ class DraftModel : public QObject {
   QString selectedTitle() const { return m_entries.titleAt(m_selected); }
   const EntryReview* selectedReview() const;
   void editSelected(const std::string& key, const std::function<void(v1::Entry&)>& edit);
+  // The same for one that need not be selected; nothing happens when it is gone.
+  void editEntry(const std::string& entry_id, const std::string& key,
+                 const std::function<void(v1::Entry&)>& edit);
   // The same rhythm and windows for every entry; each keeps its own pauses.
   void scheduleForAll(const v1::Schedule& schedule);
   const PersonFile* file() const { return m_file.get(); }

@@ -9,6 +9,7 @@ HomePage {
     title: models.practice.entryTitle
 
     onTitleChanged: focusTitle()
+    Component.onDestruction: models.clips.stop()
 
     PracticeError {
         width: parent.width
@@ -42,6 +43,12 @@ HomePage {
         source: page.models.practice.entryPicture
         Accessible.role: Accessible.Graphic
         Accessible.name: qsTr("Photo of the exercise, from your clinic")
+    }
+
+    EntryMedia {
+        width: parent.width
+        media: page.models.practice.entryMedia
+        player: page.models.clips
     }
 
     Notice {

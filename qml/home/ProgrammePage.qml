@@ -18,6 +18,7 @@ HomePage {
         fresh = models.programme.fresh;
         models.programme.shown();
     }
+    Component.onDestruction: models.clips.stop()
 
     Notice {
         width: parent.width
@@ -101,6 +102,13 @@ HomePage {
                     Accessible.role: Accessible.Graphic
                     Accessible.name: qsTr("Photo of the exercise, from your clinic")
                 }
+
+                EntryMedia {
+                    width: parent.width
+                    media: card.modelData.media ?? ({})
+                    player: page.models.clips
+                }
+
                 Words {
                     width: parent.width
                     text: card.modelData.dose + "\n" + card.modelData.rhythm + "\n" + qsTr("%1, %2").arg(card.modelData.hands).arg(card.modelData.prosthesis)

@@ -13,6 +13,7 @@
 #include "qml/home/programme_model.h"
 #include "qml/home/settings_model.h"
 #include "qml/home/today_model.h"
+#include "qml/parts/clip_player.h"
 
 namespace newel::home {
 
@@ -28,6 +29,7 @@ class HomeModels : public QObject {
   Q_PROPERTY(newel::home::ProgrammeModel* programme MEMBER programme CONSTANT)
   Q_PROPERTY(newel::home::SettingsModel* settings MEMBER settings CONSTANT)
   Q_PROPERTY(newel::home::AdviceModel* advice MEMBER advice CONSTANT)
+  Q_PROPERTY(newel::parts::ClipPlayer* clips MEMBER clips CONSTANT)
 
  public:
   using QObject::QObject;
@@ -40,6 +42,7 @@ class HomeModels : public QObject {
   ProgrammeModel* programme = nullptr;
   SettingsModel* settings = nullptr;
   AdviceModel* advice = nullptr;
+  parts::ClipPlayer* clips = nullptr;
 };
 
 }  // namespace newel::home

@@ -25,6 +25,7 @@ struct HomeParts {
   platform::Speech* speech = nullptr;
   platform::Tones* tones = nullptr;
   platform::StayAwake* stay_awake = nullptr;
+  std::function<void(bool)> leads;  // whether a practice's beats run or may run: then nothing else may sound
   std::function<v1::Appearance()> appearance;  // how the person wants to be drawn; unset: plainly
   std::function<std::string()> zone;           // IANA name, where the phone is now; asked anew each time
 };

@@ -176,6 +176,8 @@ int main(int argc, char** argv) {
     content.refresh();
     speakAsThePerson();
   });
+  newel::parts::ClipPlayer clips;
+  parts.leads = [&clips](bool leads) { clips.setMayPlay(!leads); };
   PracticeSession session(parts);
   SettingsModel settings(options.folder, parts);
   parts.appearance = [&settings] { return settings.appearance(); };
@@ -198,6 +200,7 @@ int main(int argc, char** argv) {
   models.programme = &programme;
   models.settings = &settings;
   models.advice = &advice;
+  models.clips = &clips;
   QObject::connect(&pair, &PairModel::paired, &model, &AppModel::pairedNow);
   QObject::connect(&settings, &SettingsModel::erased, &model, &AppModel::leavePractice);
   QObject::connect(&settings, &SettingsModel::changed, &session, [&] { session.setVoice(settings.voice()); });

@@ -21,7 +21,7 @@ QVariantList reasonRows(const std::vector<v1::StopReason>& reasons) {
 }  // namespace
 
 PracticeModel::PracticeModel(PracticeSession& session, const HomeParts& parts, QObject* parent)
-    : QObject(parent), m_session(session), m_parts(parts) {
+    : QObject(parent), m_session(session), m_parts(parts), m_media(*parts.engine) {
   connect(&session, &PracticeSession::changed, this, [this] {
     showFigure();
     emit changed();
@@ -126,6 +126,10 @@ QString PracticeModel::entryCaution() const {
 
 bool PracticeModel::entryOtherLanguage() const {
   return entry() != nullptr && run()->timeline(run()->entryIndex()).fell_back();
+}
+
+QVariantMap PracticeModel::entryMedia() const {
+  return entry() == nullptr ? QVariantMap() : m_media.rowOf(*entry());
 }
 
 QString PracticeModel::entryPicture() const {

@@ -8,6 +8,7 @@
 #include <QtCore/QStringList>
 #include <QtCore/QVariantList>
 
+#include "qml/home/entry_media.h"
 #include "qml/home/practice_session.h"
 #include "qml/parts/figure_source.h"
 
@@ -33,6 +34,7 @@ class PracticeModel : public QObject {
   Q_PROPERTY(
       bool entryOtherLanguage READ entryOtherLanguage NOTIFY changed)  // its words are not in the person's
   Q_PROPERTY(QString entryPicture READ entryPicture NOTIFY changed)    // an address for an image; empty: none
+  Q_PROPERTY(QVariantMap entryMedia READ entryMedia NOTIFY changed)    // see EntryMedia.qml
   Q_PROPERTY(newel::parts::FigureSource* entryFigure READ entryFigure CONSTANT)  // how it begins
   Q_PROPERTY(QString support READ support NOTIFY changed)
   Q_PROPERTY(QStringList things READ things NOTIFY changed)  // to have ready
@@ -65,6 +67,7 @@ class PracticeModel : public QObject {
   QString entryCaution() const;
   bool entryOtherLanguage() const;
   QString entryPicture() const;
+  QVariantMap entryMedia() const;
   parts::FigureSource* entryFigure() { return &m_figure; }
   QString support() const;
   QStringList things() const;
@@ -104,6 +107,7 @@ class PracticeModel : public QObject {
   const HomeParts& m_parts;
   QString m_error;
   parts::FigureSource m_figure;
+  mutable MediaRows m_media;
 };
 
 }  // namespace newel::home

@@ -207,6 +207,8 @@ void PracticeSession::followPlayer() {
   const Player* const player = m_run != nullptr && !m_run->closed() ? m_run->player() : nullptr;
   const bool runs = player != nullptr && player->state() == PlayerState::Running;
   const bool leads = player != nullptr;
+  // Before the first cue is given.
+  if (m_parts.leads) m_parts.leads(leads);
   m_parts.stay_awake->keepOn(leads);
   if (leads) {
     m_cool.stop();

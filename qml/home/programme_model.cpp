@@ -13,7 +13,7 @@ namespace newel::home {
 
 ProgrammeModel::ProgrammeModel(EngineBridge& bridge, SettingsModel& settings, const HomeParts& parts,
                                QObject* parent)
-    : QObject(parent), m_settings(settings), m_parts(parts) {
+    : QObject(parent), m_settings(settings), m_parts(parts), m_media(*parts.engine) {
   connect(&bridge, &EngineBridge::news, this, &ProgrammeModel::changed);
 }
 
@@ -50,7 +50,8 @@ QVariantMap ProgrammeModel::rowOf(const v1::Entry& entry, const v1::Person& pers
                   {"rhythm", rhythmWords(entry.schedule())},
                   {"hands", supportWords(catalogue, entry.support(), language)},
                   {"prosthesis", prosthesisWords(entry.prosthesis())},
-                  {"note", text(entry.note())}};
+                  {"note", text(entry.note())},
+                  {"media", m_media.rowOf(entry)}};
   if (words == nullptr) return row;
   const WordingContext context{&catalogue, &person, &entry, language, limbsOf(person).prosthetic};
   const auto resolved = [&context](const std::string& words_of) {

@@ -10,6 +10,7 @@
 #include <string>
 
 #include "qml/home/engine_bridge.h"
+#include "qml/home/entry_media.h"
 #include "qml/home/home_parts.h"
 #include "qml/home/settings_model.h"
 #include "qml/parts/figure_source.h"
@@ -25,7 +26,7 @@ class ProgrammeModel : public QObject {
   Q_PROPERTY(QString changes READ changes NOTIFY changed)
   Q_PROPERTY(QString advice READ advice NOTIFY changed)
   // Maps "title", "dose", "rhythm", "hands", "prosthesis", "purpose", "start", "note" and the lists "good",
-  // "stopIf", "cautions", and "figure", a FigureSource.
+  // "stopIf", "cautions", "figure", a FigureSource, and "media" (EntryMedia.qml).
   Q_PROPERTY(QVariantList entries READ entries NOTIFY changed)
   Q_PROPERTY(bool fresh READ fresh NOTIFY changed)  // not yet seen by the person
 
@@ -53,6 +54,7 @@ class ProgrammeModel : public QObject {
   SettingsModel& m_settings;
   const HomeParts& m_parts;
   mutable std::map<std::string, std::unique_ptr<parts::FigureSource>> m_figures;  // by entry
+  mutable MediaRows m_media;
 };
 
 }  // namespace newel::home

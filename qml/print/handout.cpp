@@ -96,12 +96,23 @@ class EntryText {
   }
 
  private:
+  // The therapist's photo and clip are not printed: the paper says where they are to be seen.
+  QString onThePhone() const {
+    const char* words = "";
+    if (m_entry.has_photo()) words = "A photo from your therapist is on your phone, with your programme.";
+    if (m_entry.has_clip()) words = "A clip from your therapist is on your phone, with your programme.";
+    if (m_entry.has_photo() && m_entry.has_clip())
+      words = "A photo and a clip from your therapist are on your phone, with your programme.";
+    return words[0] == '\0' ? QString() : QStringLiteral("<p>%1</p>").arg(safe(say(words)));
+  }
+
   QString body(const v1::Timeline& timeline) const {
     QString html = facts(timeline);
     if (!m_entry.note().empty()) {
       html += boxed(
           QStringLiteral("<b>%1</b> %2").arg(safe(say("From your therapist:")), safe(text(m_entry.note()))));
     }
+    html += onThePhone();
     html += QStringLiteral("<h3>%1</h3><p>%2</p><ol>")
                 .arg(safe(say("How to do it")), safe(resolved(m_words->start())));
     for (const QString& line : cueLines(timeline)) html += QStringLiteral("<li>%1</li>").arg(safe(line));

@@ -27,6 +27,7 @@ enum class Broken {
   KeepFormerPerson,          // pairing for somebody else leaves the former one's records
   ForgetCorrections,         // a later revision is kept and never queued
   IgnoreBackupPin,           // the phone does not look for the certificate it was told of
+  UseMediaUnchecked,         // a photo is shown before its hash is checked
   NoFlush,                   // a commit is not on the disk when it returns
   TrustTheLog,               // what a failed flush left readable is taken for written
 };

@@ -4,6 +4,7 @@
 
 #include <utility>
 
+#include "sync/common/content_hash.h"
 #include "sync/common/limits.h"
 #include "sync/common/pinned_channel.h"
 #include "sync/common/real_random.h"
@@ -289,11 +290,59 @@ absl::StatusOr<v1::ClinicCard> DeskClient::putSettings(const v1::PutSettingsRequ
   return std::move(*reply->mutable_clinic());
 }
 
+absl::StatusOr<v1::PutMediaReply> DeskClient::putMediaPart(const v1::PutMediaRequest& request) {
+  return m_impl->call(&v1::DeskService::Stub::PutMedia, request);
+}
+
+absl::Status DeskClient::putMedia(const std::string& person_id, const std::string& content) {
+  const std::string hash = sha256(content);
+  v1::PutMediaRequest request = mediaPartOf(person_id, content, hash, 0);
+  request.clear_content();  // how much is there?
+  while (true) {
+    const auto reply = putMediaPart(request);
+    if (!reply.ok()) return reply.status();
+    if (reply->whole()) return absl::OkStatus();
+    const bool went_on = request.content().empty() || reply->offset() > request.offset();
+    if (!went_on || reply->offset() > content.size())
+      return absl::InternalError("media: the hub does not take the next part");
+    request = mediaPartOf(person_id, content, hash, reply->offset());
+  }
+}
+
+absl::StatusOr<std::string> DeskClient::media(const std::string& person_id, const v1::MediaRef& ref) {
+  v1::GetMediaRequest request;
+  request.set_person_id(person_id);
+  request.set_sha256(ref.sha256());
+  request.set_most_bytes(kMostMediaPartBytes);
+  std::string content;
+  while (content.size() < ref.size_bytes()) {
+    request.set_offset(content.size());
+    const auto part = m_impl->call(&v1::DeskService::Stub::GetMedia, request);
+    if (!part.ok()) return part.status();
+    if (part->content().empty()) break;
+    content += part->content();
+  }
+  if (content.size() != ref.size_bytes() || sha256(content) != ref.sha256())
+    return absl::DataLossError("media: the hub's content is not it");
+  return content;
+}
+
 void DeskClient::watch(std::function<void(const std::string& person_id)> changed) {
   m_impl->m_watch.start(std::move(changed));
 }
 
 void DeskClient::stopWatching() { m_impl->m_watch.stop(); }
+
+v1::PutMediaRequest mediaPartOf(const std::string& person_id, const std::string& content,
+                                const std::string& sha256, std::uint64_t offset) {
+  v1::PutMediaRequest request;
+  request.set_person_id(person_id);
+  request.set_sha256(sha256);
+  request.set_size_bytes(content.size());
+  request.set_offset(offset);
+  request.set_content(content.substr(offset, kMostMediaPartBytes));
+  return request;
+}
 
 // What these answers mean is said at SignIn in desk_service.proto.
 bool needsCode(const absl::Status& status) { return absl::IsPermissionDenied(status); }

@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "core/records/media.pb.h"
 #include "core/records/practice.pb.h"
 #include "core/records/random.h"
 #include "sync/protocol/desk_service.pb.h"
@@ -67,6 +68,15 @@ class DeskClient {
   absl::StatusOr<v1::ClinicCard> clinic();  // with its settings
   absl::StatusOr<v1::ClinicCard> putSettings(const v1::PutSettingsRequest& request);
 
+  // A photo or clip of this person (cleaned: sync/common/media_clean.h). One part; the reply says where to go
+  // on.
+  absl::StatusOr<v1::PutMediaReply> putMediaPart(const v1::PutMediaRequest& request);
+  // All of it, from where an earlier try was cut. kInvalidArgument says what is wrong with it.
+  absl::Status putMedia(const std::string& person_id, const std::string& content);
+  // The whole content, its hash checked. kNotFound: the hub has none of this person; kDataLoss: another
+  // content.
+  absl::StatusOr<std::string> media(const std::string& person_id, const v1::MediaRef& ref);
+
   // Calls `changed` with a person id on the client's own thread until stopWatching() or an error, then
   // again after a back-off. Empty id: everything may have changed.
   void watch(std::function<void(const std::string& person_id)> changed);
@@ -78,6 +88,10 @@ class DeskClient {
   explicit DeskClient(std::unique_ptr<Impl> impl);
   std::unique_ptr<Impl> m_impl;
 };
+
+// The part of `content` from `offset` on, as putMediaPart() takes it; `sha256` is the whole's.
+v1::PutMediaRequest mediaPartOf(const std::string& person_id, const std::string& content,
+                                const std::string& sha256, std::uint64_t offset);
 
 // Of what signIn() returned.
 bool needsCode(const absl::Status& status);

@@ -41,6 +41,12 @@ class GrpcHubLink : public HubLink {
                 [&](grpc::ClientContext& context) { return m_stub->Fetch(&context, request, &reply); });
   }
 
+  absl::StatusOr<v1::MediaPart> fetchMedia(const v1::FetchMediaRequest& request) override {
+    v1::MediaPart reply;
+    return call(reply,
+                [&](grpc::ClientContext& context) { return m_stub->FetchMedia(&context, request, &reply); });
+  }
+
   void listen(const v1::ListenRequest& request, NudgeSink* sink) override {
     if (m_listener.joinable()) {
       {

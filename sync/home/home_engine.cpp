@@ -1,17 +1,21 @@
 #include "sync/home/home_engine.h"
 
+#include <filesystem>
 #include <utility>
 
 #include "core/records/check.h"
 #include "core/records/record_text.h"
 #include "core/time/local_day.h"
 #include "sync/common/content_hash.h"
+#include "sync/common/limits.h"
 #include "sync/common/record_id.h"
 #include "sync/home/device_store.h"
 #include "sync/home/export.h"
 #include "sync/home/grpc_hub_link.h"
 #include "sync/home/inbox.h"
 #include "sync/home/journal.h"
+#include "sync/home/media_fetch.h"
+#include "sync/home/media_store.h"
 #include "sync/home/outbox.h"
 #include "sync/home/pairing.h"
 #include "sync/home/sync_loop.h"
@@ -21,7 +25,10 @@ namespace newel {
 class HomeEngine::Impl {
  public:
   Impl(Options options, std::unique_ptr<DeviceStore> store)
-      : m_options(std::move(options)), m_store(std::move(store)) {
+      : m_options(std::move(options)),
+        m_store(std::move(store)),
+        m_media(m_options.folder, m_options.sqlite_vfs, m_options.store_key, *m_options.random),
+        m_media_fetch({m_store.get(), &m_media, m_options.media_part_bytes, [this] { return freeBytes(); }}) {
     if (m_options.network == nullptr) {
       m_own_network = makeGrpcHubNetwork();
       m_options.network = m_own_network.get();
@@ -32,6 +39,7 @@ class HomeEngine::Impl {
     parts.clock = m_options.clock;
     parts.random = m_options.random;
     parts.app_version = m_options.app_version;
+    parts.media = &m_media_fetch;
     parts.new_id = [this] { return newId(); };
     parts.news = [this](const InboxNews& news) { tell(news); };
     parts.changed = [this] {
@@ -49,6 +57,21 @@ class HomeEngine::Impl {
       if (settings.paired) saveSetting(database, "cursor", "0");
       return absl::OkStatus();
     });
+  }
+
+  // Of the disk that the store lies on; one of its own file layer is nobody's to ask.
+  std::optional<std::uint64_t> freeBytes() const {
+    if (!m_options.sqlite_vfs.empty()) return std::nullopt;
+    std::error_code error;
+    const auto space = std::filesystem::space(m_options.folder, error);
+    if (error) return std::nullopt;
+    return space.available;
+  }
+
+  // Photos and clips first: a crash between the two leaves a phone that fetches them again.
+  absl::Status wipe() {
+    absl::Status gone = m_media.wipe();
+    return gone.ok() ? m_store->wipe() : gone;
   }
 
   std::string newId() { return newRecordId(*m_options.clock, *m_options.random); }
@@ -103,6 +126,8 @@ class HomeEngine::Impl {
   std::unique_ptr<HubNetwork> m_own_network;
   Listener* m_listener = nullptr;
   std::unique_ptr<DeviceStore> m_store;
+  MediaStore m_media;
+  MediaFetch m_media_fetch;
   std::unique_ptr<SyncLoop> m_loop;  // last: its threads use all of the above
 };
 
@@ -154,7 +179,7 @@ absl::Status HomeEngine::pair(const PairingTicket& ticket) {
     // Rows that are deleted still lie in the log until it is cut, so the former person's store is wiped as a
     // whole first. A crash after that finds a phone that belongs to nobody, and a new code is needed.
     if (another) {
-      absl::Status gone = m_impl->m_store->wipe();
+      absl::Status gone = m_impl->wipe();
       if (!gone.ok()) return gone;
     }
     return m_impl->change(
@@ -167,14 +192,18 @@ absl::Status HomeEngine::pair(const PairingTicket& ticket) {
 }
 
 absl::Status HomeEngine::changeStoreKey(const std::string& key) {
-  return m_impl->m_loop->betweenRounds(
-      [&] { return m_impl->m_store->reseal(key, m_impl->m_options.clock->wall()); });
+  return m_impl->m_loop->betweenRounds([&] {
+    absl::Status done = m_impl->m_store->reseal(key, m_impl->m_options.clock->wall());
+    // What of the photos cannot be sealed anew is fetched again.
+    if (done.ok()) m_impl->m_media.reseal(key).IgnoreError();
+    return done;
+  });
 }
 
 std::optional<absl::Time> HomeEngine::storeKeySince() const { return m_impl->settings().key_since; }
 
 absl::Status HomeEngine::wipe() {
-  return m_impl->m_loop->betweenRounds([&] { return m_impl->m_store->wipe(); });
+  return m_impl->m_loop->betweenRounds([&] { return m_impl->wipe(); });
 }
 
 HomeState HomeEngine::state() const {
@@ -216,6 +245,17 @@ std::optional<v1::Programme> HomeEngine::programme() const {
 
 std::vector<v1::Programme> HomeEngine::programmes() const {
   return m_impl->readOr([](Database& database) { return keptProgrammes(database); });
+}
+
+std::optional<std::string> HomeEngine::media(const v1::MediaRef& ref) const {
+  auto content = m_impl->m_media.content(ref);
+  if (!content.ok()) return std::nullopt;
+  return *std::move(content);
+}
+
+bool HomeEngine::hasMedia(const v1::MediaRef& ref) const {
+  const auto progress = m_impl->m_media.progress(ref.sha256());
+  return progress.ok() && progress->whole;
 }
 
 std::vector<v1::HoldOrder> HomeEngine::activeHolds() const {

@@ -18,6 +18,7 @@
 #include "core/records/programme.pb.h"
 #include "core/records/random.h"
 #include "core/time/clock.h"
+#include "sync/common/limits.h"
 #include "sync/common/pairing_ticket.h"
 #include "sync/home/hub_link.h"
 
@@ -53,6 +54,8 @@ class HomeEngine {
     std::string sqlite_vfs{};       // SQLite's file layer by name; empty: the system's
     // kStoreKeyBytes (seal.h): what is kept is sealed with it. Needed.
     std::string store_key{};
+    // Of a photo or clip in one call; tests cut more often.
+    std::uint32_t media_part_bytes = kMostMediaPartBytes;
   };
   // Called on threads of the engine, one call at a time, never while a method holds a lock.
   class Listener {
@@ -101,8 +104,13 @@ class HomeEngine {
   std::optional<v1::ClinicCard> clinic() const;
   // For comparing by eye with the desk after a typed code: "AB12 CD34 EF56 0718"; empty before pairing.
   std::string hubFingerprint() const;
-  std::optional<v1::Programme> programme() const;           // the highest verified number
-  std::vector<v1::Programme> programmes() const;            // all numbers, oldest first
+  std::optional<v1::Programme> programme() const;  // the highest verified number
+  std::vector<v1::Programme> programmes() const;   // all numbers, oldest first
+  // The whole content of a photo or clip, its hash checked just now; nullopt: it has not come (yet). Up to 16
+  // MiB.
+  std::optional<std::string> media(const v1::MediaRef& ref) const;
+  // Whether it has come, without reading it.
+  bool hasMedia(const v1::MediaRef& ref) const;
   std::vector<v1::HoldOrder> activeHolds() const;           // not lifted
   std::vector<v1::Message> messages() const;                // oldest first
   std::vector<std::string> unseenUrgentMessageIds() const;  // must be seen before a practice starts

@@ -38,6 +38,7 @@ class HubLink {
   // kCancelled; kUnauthenticated with isCertificateProblem() when another hub answers.
   virtual absl::StatusOr<v1::OfferReply> offer(const v1::OfferRequest& request) = 0;
   virtual absl::StatusOr<v1::FetchReply> fetch(const v1::FetchRequest& request) = 0;
+  virtual absl::StatusOr<v1::MediaPart> fetchMedia(const v1::FetchMediaRequest& request) = 0;
   // Opens the stream (ending an earlier one) and returns at once. `sink` outlives this link.
   virtual void listen(const v1::ListenRequest& request, NudgeSink* sink) = 0;
   // Ends what is under way, from another thread; later calls fail with kCancelled.

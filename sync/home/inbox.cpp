@@ -215,6 +215,17 @@ std::vector<v1::Programme> keptProgrammes(Database& database) {
   return programmes;
 }
 
+std::vector<v1::Programme> newestProgrammes(Database& database, int most) {
+  std::vector<v1::Programme> programmes;
+  Rows rows = database.query(
+      "SELECT unseal(content, 'programme', number) FROM programme ORDER BY number DESC LIMIT ?", most);
+  while (rows.next()) {
+    v1::Programme programme;
+    if (programme.ParseFromString(rows.text(0))) programmes.push_back(std::move(programme));
+  }
+  return programmes;
+}
+
 std::vector<v1::HoldOrder> keptHoldOrders(Database& database) {
   std::vector<v1::HoldOrder> orders;
   Rows rows = database.query("SELECT unseal(content, 'hold_order', id) FROM hold_order ORDER BY number, id");

@@ -56,6 +56,8 @@ class Inbox {
 
 // Reading what was kept. All oldest first.
 std::vector<v1::Programme> keptProgrammes(Database& database);
+// The newest first, `most` at most.
+std::vector<v1::Programme> newestProgrammes(Database& database, int most);
 std::vector<v1::HoldOrder> keptHoldOrders(Database& database);
 std::vector<v1::Message> keptMessages(Database& database);
 // Orders that no later order lifts.

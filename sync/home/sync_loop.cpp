@@ -84,6 +84,7 @@ void SyncLoop::wake() {
   {
     const std::lock_guard lock(m_mutex);
     m_next_turn = absl::ZeroDuration();
+    m_woken = true;
   }
   m_condition.notify_all();
 }
@@ -173,6 +174,7 @@ absl::Status SyncLoop::syncOnce() {
   {
     const std::lock_guard lock(m_mutex);
     m_contact.now = true;
+    m_woken = false;
   }
   RoundState state;
   absl::Status status = round(state);
@@ -196,7 +198,19 @@ absl::Status SyncLoop::round(RoundState& state) {
   // What has just arrived is told at once, not at the next turn.
   if (status.ok() && state.receipts) status = offerAll(*link, state);
   if (status.ok()) listenIfNeeded(*link);
+  // Last, and never in the way: whatever else there is to say or hear comes before the next part.
+  if (status.ok()) status = fetchMedia(*link);
   return status;
+}
+
+absl::Status SyncLoop::fetchMedia(HubLink& link) {
+  const MediaFetch::Result result = m_parts.media->run(link, [this] {
+    const std::lock_guard lock(m_mutex);
+    return m_stop || m_woken;
+  });
+  if (result.arrived) tellChanged();
+  // A full disk is to be told; whatever else is wrong with the photos here, they are fetched again.
+  return absl::IsResourceExhausted(result.local) ? local(result.local) : result.hub;
 }
 
 std::shared_ptr<HubLink> SyncLoop::linkFor(const DeviceSettings& settings) {

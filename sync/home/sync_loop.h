@@ -18,6 +18,7 @@
 #include "sync/home/device_store.h"
 #include "sync/home/hub_link.h"
 #include "sync/home/inbox.h"
+#include "sync/home/media_fetch.h"
 
 namespace newel {
 
@@ -30,6 +31,7 @@ class SyncLoop : public NudgeSink {
     Random* random = nullptr;
     std::string app_version;
     std::function<std::string()> new_id;
+    MediaFetch* media = nullptr;
     // Called with no lock held, one call at a time, on a thread of this loop.
     std::function<void(const InboxNews&)> news;
     std::function<void()> changed;
@@ -79,6 +81,7 @@ class SyncLoop : public NudgeSink {
   absl::Status fetchAll(HubLink& link, RoundState& state);
   absl::Status noteHub(const std::string& generation, const google::protobuf::Timestamp& hub_time,
                        RoundState& state);
+  absl::Status fetchMedia(HubLink& link);
   absl::Status takeFetched(const v1::FetchReply& reply, RoundState& state);
   std::shared_ptr<HubLink> linkFor(const DeviceSettings& settings);
   void listenIfNeeded(HubLink& link);
@@ -99,6 +102,7 @@ class SyncLoop : public NudgeSink {
   std::condition_variable m_condition;
   bool m_stop = false;
   bool m_listening = false;
+  bool m_woken = false;  // since the round began
   int m_failures = 0;
   int m_listen_failures = 0;
   absl::Duration m_next_turn = absl::ZeroDuration();  // on the clock's elapsed()

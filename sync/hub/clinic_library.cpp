@@ -9,6 +9,7 @@
 #include "core/records/record_text.h"
 #include "core/time/local_day.h"
 #include "sync/common/content_hash.h"
+#include "sync/common/media_clean.h"
 
 namespace newel {
 namespace {
@@ -22,6 +23,15 @@ absl::Status addAll(HubTransaction& transaction, v1::ListOwnExercisesReply& repl
     if (!reply.add_exercises()->ParseFromString(row.content))
       return absl::DataLossError("own exercise: not to be read");
   }
+  return absl::OkStatus();
+}
+
+// Whatever the desk did to it: nothing of where or when it was taken is kept.
+absl::Status cleanPicture(v1::OwnExercise& own) {
+  if (own.picture().empty()) return absl::OkStatus();
+  auto clean = cleanMedia(own.picture());
+  if (!clean.ok()) return absl::InvalidArgumentError("picture: " + std::string(clean.status().message()));
+  own.set_picture(std::move(clean->content));
   return absl::OkStatus();
 }
 
@@ -80,7 +90,8 @@ absl::StatusOr<v1::PutOwnExerciseReply> ClinicLibrary::putOwnExercise(
   *own.mutable_written_at() = toTimestamp(m_hub->clock->wall());
   own.mutable_exercise()->set_revision(request.base_revision() + 1);
   for (auto& words : *own.mutable_words()) words.set_exercise_revision(request.base_revision() + 1);
-  const absl::Status good = checkOwn(own, *m_hub->catalogue);
+  absl::Status good = checkOwn(own, *m_hub->catalogue);
+  if (good.ok()) good = cleanPicture(own);
   if (!good.ok()) return good;
   const std::string& id = own.exercise().id();
   const absl::Status kept = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {

@@ -228,6 +228,20 @@ grpc::Status DeskGrpcService::PutSettings(grpc::ServerContext* context, const v1
               [&](const DeskCaller& caller) { return m_hub->library().putSettings(caller, *request); });
 }
 
+grpc::Status DeskGrpcService::PutMedia(grpc::ServerContext* context, const v1::PutMediaRequest* request,
+                                       v1::PutMediaReply* reply) {
+  return call(context, CallKind::Clinical, nullptr, request->person_id(), reply,
+              [&](const DeskCaller& caller) { return m_hub->media().put(caller, *request); });
+}
+
+grpc::Status DeskGrpcService::GetMedia(grpc::ServerContext* context, const v1::GetMediaRequest* request,
+                                       v1::MediaPart* reply) {
+  // One line in the trail for each photo or clip, not for each part.
+  const char* const seen = request->offset() == 0 ? "media.see" : nullptr;
+  return call(context, CallKind::Read, seen, request->person_id(), reply,
+              [&](const DeskCaller&) { return m_hub->media().get(*request); });
+}
+
 grpc::ServerWriteReactor<v1::DeskNudge>* DeskGrpcService::Watch(grpc::CallbackServerContext* context,
                                                                 const v1::WatchRequest* /*request*/) {
   const auto number = std::make_shared<std::atomic<int>>(0);

@@ -65,6 +65,10 @@ class DeskGrpcService : public v1::DeskService::WithCallbackMethod_Watch<v1::Des
                            v1::GetSettingsReply* reply) override;
   grpc::Status PutSettings(grpc::ServerContext* context, const v1::PutSettingsRequest* request,
                            v1::PutSettingsReply* reply) override;
+  grpc::Status PutMedia(grpc::ServerContext* context, const v1::PutMediaRequest* request,
+                        v1::PutMediaReply* reply) override;
+  grpc::Status GetMedia(grpc::ServerContext* context, const v1::GetMediaRequest* request,
+                        v1::MediaPart* reply) override;
   grpc::ServerWriteReactor<v1::DeskNudge>* Watch(grpc::CallbackServerContext* context,
                                                  const v1::WatchRequest* request) override;
 

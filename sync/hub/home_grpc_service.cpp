@@ -101,6 +101,17 @@ grpc::ServerUnaryReactor* HomeGrpcService::Fetch(grpc::CallbackServerContext* co
   });
 }
 
+grpc::ServerUnaryReactor* HomeGrpcService::FetchMedia(grpc::CallbackServerContext* context,
+                                                      const v1::FetchMediaRequest* request,
+                                                      v1::MediaPart* reply) {
+  return finishOn(m_asking, context, request->ByteSizeLong(), [this, context, request, reply] {
+    const auto caller = m_hub->phones().authenticate(bearerOf(*context), "");
+    noteWho(*context, caller.ok() ? caller->device_id : whoOf(caller.status()));
+    if (!caller.ok()) return toGrpc(caller.status());
+    return answer(m_hub->media().fetch(*caller, *request), reply);
+  });
+}
+
 grpc::ServerWriteReactor<v1::Nudge>* HomeGrpcService::Listen(grpc::CallbackServerContext* context,
                                                              const v1::ListenRequest* request) {
   const auto place = std::make_shared<StreamPlace>(&m_hub->board());

@@ -19,6 +19,8 @@ class HomeGrpcService : public v1::HomeService::CallbackService {
                                   v1::OfferReply* reply) override;
   grpc::ServerUnaryReactor* Fetch(grpc::CallbackServerContext* context, const v1::FetchRequest* request,
                                   v1::FetchReply* reply) override;
+  grpc::ServerUnaryReactor* FetchMedia(grpc::CallbackServerContext* context,
+                                       const v1::FetchMediaRequest* request, v1::MediaPart* reply) override;
   grpc::ServerWriteReactor<v1::Nudge>* Listen(grpc::CallbackServerContext* context,
                                               const v1::ListenRequest* request) override;
 

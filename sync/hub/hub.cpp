@@ -28,6 +28,7 @@ Hub::Hub(HubStore* store, const Clock* clock, Random* random, Clinic clinic)
   m_files = std::make_unique<PersonFiles>(&m_context);
   m_prescriptions = std::make_unique<Prescriptions>(&m_context);
   m_library = std::make_unique<ClinicLibrary>(&m_context);
+  m_media = std::make_unique<MediaShelf>(&m_context);
 }
 
 // What the calls of this process do after their own commits, for the commits of others.

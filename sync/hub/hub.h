@@ -10,6 +10,7 @@
 #include "sync/hub/clinic_library.h"
 #include "sync/hub/home_calls.h"
 #include "sync/hub/hub_context.h"
+#include "sync/hub/media_shelf.h"
 #include "sync/hub/pairings.h"
 #include "sync/hub/person_access.h"
 #include "sync/hub/person_files.h"
@@ -37,6 +38,7 @@ class Hub {
   PersonFiles& files() { return *m_files; }
   Prescriptions& prescriptions() { return *m_prescriptions; }
   ClinicLibrary& library() { return *m_library; }
+  MediaShelf& media() { return *m_media; }
   AuditTrail& audit() { return m_audit; }
   const HubContext& context() const { return m_context; }
   HubStore& store() { return *m_context.store; }
@@ -60,6 +62,7 @@ class Hub {
   std::unique_ptr<PersonFiles> m_files;
   std::unique_ptr<Prescriptions> m_prescriptions;
   std::unique_ptr<ClinicLibrary> m_library;
+  std::unique_ptr<MediaShelf> m_media;
 };
 
 }  // namespace newel

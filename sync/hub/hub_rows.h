@@ -67,6 +67,35 @@ struct ReceiptRow {
   std::string sha256;
 };
 
+// A photo or clip that is whole and checked. It lies there once, whoever uses it.
+struct MediaRow {
+  std::string id;  // says nothing of the content; what the audit trail names
+  std::string sha256;
+  int type = 0;  // v1::MediaType
+  std::uint64_t size = 0;
+  bool named = false;  // by a signed programme of the person it was asked for
+};
+
+// One that is on its way from a desk.
+struct MediaUploadRow {
+  std::string id;
+  std::string person_id;
+  std::string sha256;
+  std::uint64_t size = 0;
+  std::uint64_t have = 0;  // bytes
+};
+
+struct MediaPartRow {
+  std::uint64_t offset = 0;
+  std::string content;
+};
+
+// What waits for a signature, of one person.
+struct MediaWaiting {
+  std::uint64_t uploads = 0;
+  std::uint64_t bytes = 0;
+};
+
 struct DeviceRow {
   std::string id;
   std::string person_id;

@@ -98,12 +98,29 @@ ALTER TABLE practice_as_it_came RENAME TO practice;
 CREATE INDEX practice_person ON practice (person_id);
 )";
 
+// In the database and not in files beside it: one backup, one transaction with the programme that names it,
+// and the same for several hubs on one database. In parts as they came, so that none is read whole to give
+// some.
+constexpr char kMedia[] = R"(
+CREATE TABLE media (id TEXT PRIMARY KEY, sha256 BLOB NOT NULL UNIQUE, type INTEGER NOT NULL,
+  size INTEGER NOT NULL, at INTEGER NOT NULL) WITHOUT ROWID;
+CREATE TABLE media_part (media_id TEXT NOT NULL, at_byte INTEGER NOT NULL, content BLOB NOT NULL,
+  PRIMARY KEY (media_id, at_byte));
+CREATE TABLE media_link (person_id TEXT NOT NULL REFERENCES person (id),
+  media_id TEXT NOT NULL REFERENCES media (id), named INTEGER NOT NULL, at INTEGER NOT NULL,
+  PRIMARY KEY (person_id, media_id)) WITHOUT ROWID;
+CREATE INDEX media_link_media ON media_link (media_id);
+CREATE TABLE media_upload (id TEXT PRIMARY KEY, person_id TEXT NOT NULL REFERENCES person (id),
+  sha256 BLOB NOT NULL, size INTEGER NOT NULL, have INTEGER NOT NULL, at INTEGER NOT NULL,
+  UNIQUE (person_id, sha256)) WITHOUT ROWID;
+)";
+
 }  // namespace
 
 const std::vector<Migration>& hubMigrations() {
-  static const std::vector<Migration> kMigrations = {{1, kFirst},         {2, kOwnExercises},
-                                                     {3, kSecondFactors}, {4, kAssignments},
-                                                     {5, kErasure},       {6, kPracticesAsTheyCame}};
+  static const std::vector<Migration> kMigrations = {
+      {1, kFirst},   {2, kOwnExercises},        {3, kSecondFactors}, {4, kAssignments},
+      {5, kErasure}, {6, kPracticesAsTheyCame}, {7, kMedia}};
   return kMigrations;
 }
 

@@ -55,6 +55,27 @@ class HubTransaction {
   virtual std::uint64_t latestOwnRevision(const std::string& id) = 0;  // 0: none
   virtual void addOwnExercise(const std::string& id, const VersionedRow& row) = 0;
 
+  // Photos and clips. Content lies there once, by its hash; a link says whose it is to see. Parts have the id
+  // of an upload, or of the media row that came of it.
+  virtual std::optional<MediaRow> media(const std::string& sha256) = 0;  // named: always false
+  virtual void addMedia(const MediaRow& row, absl::Time at) = 0;
+  virtual std::optional<MediaRow> mediaOf(const std::string& person_id, const std::string& sha256) = 0;
+  virtual void addMediaLink(const std::string& person_id, const std::string& media_id, absl::Time at) = 0;
+  virtual void markMediaNamed(const std::string& person_id, const std::string& media_id) = 0;
+  virtual std::optional<MediaUploadRow> mediaUpload(const std::string& person_id,
+                                                    const std::string& sha256) = 0;
+  virtual void addMediaUpload(const MediaUploadRow& row, absl::Time at) = 0;
+  // Behind what the upload has.
+  virtual void addMediaPart(const MediaUploadRow& upload, const std::string& content, absl::Time at) = 0;
+  // With its parts, unless a media row has taken them over.
+  virtual void dropMediaUpload(const std::string& id) = 0;
+  // The part that `offset` lies in.
+  virtual std::optional<MediaPartRow> mediaPart(const std::string& media_id, std::uint64_t offset) = 0;
+  virtual MediaWaiting mediaWaiting(const std::string& person_id) = 0;
+  // Uploads that nothing came of since `upload_by`, what no signed programme has named since `link_by`, and
+  // content that is nobody's any more.
+  virtual void dropStaleMedia(absl::Time upload_by, absl::Time link_by) = 0;
+
   virtual std::optional<MessageRow> message(const std::string& id) = 0;
   virtual std::vector<MessageRow> messages(const std::string& person_id) = 0;  // as they came
   virtual void addMessage(const MessageRow& row, std::uint64_t sequence, absl::Time at) = 0;

@@ -74,10 +74,25 @@ CREATE TABLE erased_person (id TEXT COLLATE "C" PRIMARY KEY, at BIGINT NOT NULL)
 CREATE TABLE erased_token (token_sha256 BYTEA PRIMARY KEY, at BIGINT NOT NULL);
 )";
 
+// Migration 7 of hub_schema.cpp. Parts are pictures and clips, which no longer shrink: stored as they are.
+constexpr char kMedia[] = R"(
+CREATE TABLE media (id TEXT COLLATE "C" PRIMARY KEY, sha256 BYTEA NOT NULL UNIQUE, type BIGINT NOT NULL,
+  size BIGINT NOT NULL, at BIGINT NOT NULL);
+CREATE TABLE media_part (media_id TEXT COLLATE "C" NOT NULL, at_byte BIGINT NOT NULL, content BYTEA NOT NULL,
+  PRIMARY KEY (media_id, at_byte));
+ALTER TABLE media_part ALTER COLUMN content SET STORAGE EXTERNAL;
+CREATE TABLE media_link (person_id TEXT COLLATE "C" NOT NULL REFERENCES person (id), media_id TEXT COLLATE "C"
+  NOT NULL REFERENCES media (id), named BIGINT NOT NULL, at BIGINT NOT NULL, PRIMARY KEY (person_id, media_id));
+CREATE INDEX media_link_media ON media_link (media_id);
+CREATE TABLE media_upload (id TEXT COLLATE "C" PRIMARY KEY, person_id TEXT COLLATE "C" NOT NULL REFERENCES
+  person (id), sha256 BYTEA NOT NULL, size BIGINT NOT NULL, have BIGINT NOT NULL, at BIGINT NOT NULL,
+  UNIQUE (person_id, sha256));
+)";
+
 }  // namespace
 
 const std::vector<Migration>& postgresHubMigrations() {
-  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kWhoMay}};
+  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kWhoMay}, {3, kMedia}};
   return kMigrations;
 }
 

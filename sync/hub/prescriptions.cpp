@@ -12,6 +12,7 @@
 #include "sync/common/record_id.h"
 #include "sync/common/signing.h"
 #include "sync/hub/clinic_library.h"
+#include "sync/hub/media_shelf.h"
 #include "sync/hub/programme_numbers.h"
 
 namespace newel {
@@ -194,6 +195,7 @@ absl::Status Prescriptions::keepProgramme(HubTransaction& transaction, const Des
   if (latest != base_number) {
     return absl::AbortedError("base_number: programme " + std::to_string(latest) + " is the latest");
   }
+  if (absl::Status named = nameMediaOf(transaction, programme); !named.ok()) return named;
   row = keepUnderNextNumber(transaction, *m_hub, programme);
   m_hub->audit->add(transaction, {.action = "programme.sign",
                                   .who = caller.therapist.id(),

@@ -81,6 +81,7 @@ bool SqlHubTransaction<Session>::erasePerson(const std::string& id, absl::Time a
       "person_id = ?1 "
       "ON CONFLICT DO NOTHING",
       id, micros);
+  dropMediaOf(id);
   m_db.run("DELETE FROM feed WHERE person_id = ?", id);
   m_db.run("DELETE FROM receipt WHERE person_id = ?", id);
   m_db.run("DELETE FROM practice WHERE person_id = ?", id);

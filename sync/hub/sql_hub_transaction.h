@@ -42,6 +42,18 @@ class SqlHubTransaction : public HubTransaction {
   std::optional<VersionedRow> ownExercise(const std::string& id, std::uint64_t revision) override;
   std::uint64_t latestOwnRevision(const std::string& id) override;
   void addOwnExercise(const std::string& id, const VersionedRow& row) override;
+  std::optional<MediaRow> media(const std::string& sha256) override;
+  void addMedia(const MediaRow& row, absl::Time at) override;
+  std::optional<MediaRow> mediaOf(const std::string& person_id, const std::string& sha256) override;
+  void addMediaLink(const std::string& person_id, const std::string& media_id, absl::Time at) override;
+  void markMediaNamed(const std::string& person_id, const std::string& media_id) override;
+  std::optional<MediaUploadRow> mediaUpload(const std::string& person_id, const std::string& sha256) override;
+  void addMediaUpload(const MediaUploadRow& row, absl::Time at) override;
+  void addMediaPart(const MediaUploadRow& upload, const std::string& content, absl::Time at) override;
+  void dropMediaUpload(const std::string& id) override;
+  std::optional<MediaPartRow> mediaPart(const std::string& media_id, std::uint64_t offset) override;
+  MediaWaiting mediaWaiting(const std::string& person_id) override;
+  void dropStaleMedia(absl::Time upload_by, absl::Time link_by) override;
   std::optional<MessageRow> message(const std::string& id) override;
   std::vector<MessageRow> messages(const std::string& person_id) override;
   void addMessage(const MessageRow& row, std::uint64_t sequence, absl::Time at) override;
@@ -97,6 +109,8 @@ class SqlHubTransaction : public HubTransaction {
   void addProgrammeFacts(const std::string& person_id, CaseFacts& facts);
   void addHoldFacts(const std::string& person_id, CaseFacts& facts);
   void addContactFacts(const std::string& person_id, CaseFacts& facts);
+  void dropMediaOf(const std::string& person_id);
+  void dropUnusedMedia();
 
   Session& m_db;
   std::uint64_t m_last_taken = 0;  // 0: none yet

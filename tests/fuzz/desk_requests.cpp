@@ -65,7 +65,13 @@ const std::vector<Call>& calls() {
       with<v1::ChangePasswordRequest>([](FuzzHub&, const v1::ChangePasswordRequest& r) {
         const bool good = checkPassword(r.new_password(), r.password()).ok();
         require(!good || (r.new_password().size() >= 8 && r.new_password().size() <= 256), "8 to 256");
-      })};
+      }),
+      with<v1::PutMediaRequest>([](FuzzHub& f, const v1::PutMediaRequest& r) {
+        const auto reply = f.hub().media().put(f.desk(), r);
+        if (reply.ok()) require(reply->offset() <= r.size_bytes(), "no more than there is");
+      }),
+      with<v1::GetMediaRequest>(
+          [](FuzzHub& f, const v1::GetMediaRequest& r) { (void)f.hub().media().get(r); })};
   return kCalls;
 }
 

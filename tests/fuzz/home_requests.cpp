@@ -26,6 +26,12 @@ void pair(FuzzHub& hub, const std::string& bytes) {
   require(!hub.hub().phones().pair(request, "fuzz").ok(), "no code was given, so none is good");
 }
 
+void fetchMedia(FuzzHub& hub, const std::string& bytes) {
+  v1::FetchMediaRequest request;
+  if (!request.ParseFromString(bytes)) return;
+  require(!hub.hub().media().fetch(hub.phone(), request).ok(), "no programme names any, so none is given");
+}
+
 void token(FuzzHub& hub, const std::string& bytes) {
   require(!hub.hub().phones().authenticate(bytes, "").ok(), "no token was given, so none is good");
 }
@@ -37,7 +43,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   using namespace newel::fuzz;
   static FuzzHub hub;
   const Input input = split(data, size);
-  switch (input.choice % 4) {
+  switch (input.choice % 5) {
     case 0:
       offer(hub, input.rest);
       break;
@@ -47,8 +53,11 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     case 2:
       pair(hub, input.rest);
       break;
-    default:
+    case 3:
       token(hub, input.rest);
+      break;
+    default:
+      fetchMedia(hub, input.rest);
   }
   return 0;
 }

@@ -15,6 +15,7 @@
 #include "tests/core/people/sample_people.h"
 #include "tests/fuzz/records.h"
 #include "tests/sync/common/test_clinic.h"
+#include "tests/sync/common/test_media.h"
 
 namespace newel::fuzz {
 namespace {
@@ -102,6 +103,10 @@ void writeHome(const fs::path& corpus) {
   pair.set_device_name("phone");
   put(corpus / "home_requests", "pair", chosen(2, toBytes(pair)));
   put(corpus / "home_requests", "token", chosen(3, std::string(43, 'a')));
+  v1::FetchMediaRequest media;
+  media.set_sha256(sha256("a photo"));
+  media.set_most_bytes(1000);
+  put(corpus / "home_requests", "media", chosen(4, toBytes(media)));
 }
 
 // By the numbers of desk_requests.cpp.
@@ -142,9 +147,19 @@ void writeDesk(const fs::path& corpus) {
   password.set_new_password("quiet blue stairs 47");
   put(folder, "password", chosen(14, toBytes(password)));
   put(folder, "session", chosen(13, std::string(43, 'a')));
+  const std::string photo = test::photoOfColour(3);
+  put(folder, "put_media", chosen(14, toBytes(mediaPartOf(person.id(), photo, sha256(photo), 0))));
+  v1::GetMediaRequest get;
+  get.set_person_id(person.id());
+  get.set_sha256(sha256(photo));
+  get.set_most_bytes(1000);
+  put(folder, "get_media", chosen(15, toBytes(get)));
 }
 
 void writeOthers(const fs::path& corpus) {
+  for (const char* name :
+       {"tagged.jpg", "tagged.png", "tagged.mp4", "tagged.mov", "fragmented.mp4", "tagged.webm", "live.webm"})
+    put(corpus / "media_header", name, test::mediaFile(name));
   PairingTicket ticket;
   ticket.host = "hub.example";
   ticket.port = 7443;

@@ -50,6 +50,7 @@ constexpr Mistake kMistakes[] = {
     {Broken::KeepFormerPerson, "keep the former person's records"},
     {Broken::ForgetCorrections, "never queue a correction"},
     {Broken::IgnoreBackupPin, "ignore the certificate that was announced"},
+    {Broken::UseMediaUnchecked, "show a photo before its hash is checked"},
     {Broken::NoFlush, "commit without a flush"},
     {Broken::TrustTheLog, "trust the log after a failed flush"},
 };

@@ -61,6 +61,7 @@ class SimHub {
   std::string latestProgrammeId(const std::string& person_id);
   std::uint32_t latestProgrammeNumber(const std::string& person_id);
   std::set<std::string> messageIds(const std::string& person_id);
+  bool hasMedia(const std::string& person_id, const std::string& hash);
   bool isRevoked(const std::string& token);
 
  private:
@@ -74,6 +75,7 @@ class SimHub {
   void makeClinic();
   void deskAction();
   void signProgramme(const v1::Person& person);
+  void addPhoto(const v1::Person& person, v1::Entry& entry);
   void issueHold(const v1::Person& person);
   void liftHold(const v1::Person& person);
   void sendMessage(const v1::Person& person);

@@ -25,6 +25,23 @@ v1::Programme draftFor(const v1::Person& person, const std::string& id) {
   return draft;
 }
 
+constexpr std::size_t kPhotoBytes = 600;
+
+// A PNG whose pixels are these words: nobody here unpacks them.
+std::string photoWith(const std::string& words) {
+  const auto big = [](std::size_t value) {
+    std::string bytes;
+    for (int shift = 24; shift >= 0; shift -= 8)
+      bytes += static_cast<char>(value >> static_cast<unsigned>(shift));
+    return bytes;
+  };
+  const auto chunk = [&](const std::string& type, const std::string& data) {
+    return big(data.size()) + type + data + big(0);
+  };
+  return "\x89PNG\r\n\x1A\n" + chunk("IHDR", big(8) + big(8) + std::string("\x08\x02\0\0\0", 5)) +
+         chunk("IDAT", words) + chunk("IEND", "");
+}
+
 }  // namespace
 
 void SimHub::deskAction() {
@@ -54,6 +71,9 @@ void SimHub::signProgramme(const v1::Person& person) {
   *request.mutable_draft() = draftFor(person, newId());
   request.set_base_number(latestProgrammeNumber(person.id()));
   m_ledger->sent.insert(request.draft().id());
+  // Half of them come with a photo; one that does not get to the hub is left out.
+  if (m_stage->chance(500)) addPhoto(person, *request.mutable_draft()->mutable_entries(0));
+  if (!isUp()) return;
   std::uint64_t told = 0;
   for (const auto& receipt : receipts(person.id())) {
     if (receipt.of() == v1::RECEIPT_OF_PROGRAMME) told = std::max(told, receipt.ref_number());
@@ -67,6 +87,39 @@ void SimHub::signProgramme(const v1::Person& person) {
     m_stage->violated("desk: cannot sign: " + reply.status().ToString());
   if (reply.ok() && reply->programme().number() <= told)
     m_stage->violated("desk: signs under a number that a phone said it has");
+}
+
+// In parts, as a desk does; what is only theirs is in it, so that it shows where it must not be.
+void SimHub::addPhoto(const v1::Person& person, v1::Entry& entry) {
+  std::string words;
+  while (words.size() < kPhotoBytes) words += canaryOf(person.id()) + newId() + " ";
+  const std::string photo = photoWith(words);
+  v1::PutMediaRequest request;
+  request.set_person_id(person.id());
+  request.set_sha256(sha256(photo));
+  request.set_size_bytes(photo.size());
+  while (true) {
+    request.set_content(photo.substr(request.offset(), kPhotoBytes / 2));
+    const auto reply = m_hub->media().put(therapist(), request);
+    if (!reply.ok() || !isUp()) return;
+    if (reply->whole()) break;
+    request.set_offset(reply->offset());
+  }
+  entry.mutable_photo()->set_sha256(request.sha256());
+  entry.mutable_photo()->set_type(v1::MEDIA_TYPE_PNG);
+  entry.mutable_photo()->set_size_bytes(photo.size());
+  entry.mutable_photo()->set_words("How you stand. " + canaryOf(person.id()));
+}
+
+// Whether a phone of this person would be given it.
+bool SimHub::hasMedia(const std::string& person_id, const std::string& hash) {
+  bool named = false;
+  const absl::Status read = m_store->read([&](HubTransaction& transaction) {
+    const auto media = transaction.mediaOf(person_id, hash);
+    named = media.has_value() && media->named;
+    return absl::OkStatus();
+  });
+  return read.ok() && named;
 }
 
 void SimHub::issueHold(const v1::Person& person) {

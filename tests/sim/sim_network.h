@@ -3,6 +3,7 @@
 #pragma once
 
 #include <deque>
+#include <map>
 #include <memory>
 #include <string>
 
@@ -82,6 +83,7 @@ class SimNetwork : public HubNetwork {
   Caller* m_caller;
   std::weak_ptr<SimStream> m_stream;
   int m_unfollowed = 0;  // calls in a row to a hub that shows what the phone was told of, without findAgain()
+  std::map<std::string, int> m_spoilt;  // photos by their hash: how often
 };
 
 }  // namespace newel::sim

@@ -11,6 +11,7 @@ constexpr char kFolder[] = "/phone";
 constexpr char kStore[] = "/phone/home.db";
 constexpr int kMostTurns = 6;  // to an empty outbox, once the faults have stopped
 constexpr std::size_t kBackupsKept = 2;
+constexpr std::uint32_t kPhotoPart = 300;
 
 }  // namespace
 
@@ -159,6 +160,7 @@ bool SimPhone::openEngine() {
   options.device_name = m_name;
   options.network = &m_network;
   options.sqlite_vfs = m_disk.vfsName();
+  options.media_part_bytes = kPhotoPart;
   const std::uint64_t faults = m_disk.faults();
   auto engine = HomeEngine::open(options);
   if (engine.ok() && !m_damaged) {
@@ -201,6 +203,7 @@ void SimPhone::takeTurn() {
     }
   }
   checkProgramme();
+  checkPhotos();
   checkHolds("after a round");
 }
 
@@ -266,7 +269,8 @@ void SimPhone::settle() {
     const std::string who = now.paired && !now.revoked ? m_person : m_owner;
     if (needsPairing(now) && !pairFor(who)) violated("cannot be paired when all is well");
     const HomeState state = m_engine->state();
-    if (!needsPairing(state) && state.queued == 0 && state.last_problem != "sync.no-network") return;
+    const bool quiet = state.queued == 0 && state.last_problem != "sync.no-network";
+    if (!needsPairing(state) && quiet && !awaitsPhoto()) return;
   }
   const HomeState state = m_engine->state();
   violated("does not come to rest: " + std::to_string(state.queued) + " queued, " + state.last_problem);

@@ -96,6 +96,8 @@ class SimPhone : public Caller, public HomeEngine::Listener {
   void checkJournal();
   void checkHolds(const char* when);
   void checkProgramme();
+  void checkPhotos();
+  bool awaitsPhoto();
   void checkNothingLeftOf(const std::string& person_id);
   std::vector<v1::HoldOrder> heldBy() const;
   bool inForce(const std::string& order_id) const;

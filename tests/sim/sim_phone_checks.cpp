@@ -1,6 +1,9 @@
 // What must be so on a phone, after each step and at the end.
+#include <algorithm>
 #include <set>
 
+#include "core/records/media_type.h"
+#include "sync/common/content_hash.h"
 #include "sync/home/inbox.h"
 #include "tests/sim/sim_phone.h"
 
@@ -106,7 +109,29 @@ void SimPhone::checkProgramme() {
   m_memory.programme_number = number;
 }
 
+// What is shown is what the therapist signed, to the last bit.
+void SimPhone::checkPhotos() {
+  const auto programme = m_engine->programme();
+  if (!programme.has_value()) return;
+  for (const v1::MediaRef* ref : mediaNamedBy(*programme)) {
+    const auto photo = m_engine->media(*ref);
+    if (photo.has_value() && !m_disk.isDead() && sha256(*photo) != ref->sha256())
+      violated("a photo is shown that nobody signed");
+  }
+}
+
+// Of the newest programme, and the hub would give it: one that went with the hub's backup stays away.
+bool SimPhone::awaitsPhoto() {
+  const auto programme = m_engine->programme();
+  const auto named = programme.has_value() ? mediaNamedBy(*programme) : std::vector<const v1::MediaRef*>();
+  return std::any_of(named.begin(), named.end(), [&](const v1::MediaRef* ref) {
+    return !m_engine->hasMedia(*ref) && m_hub->hasMedia(m_person, ref->sha256());
+  });
+}
+
 void SimPhone::checkSettled() {
+  checkPhotos();
+  if (awaitsPhoto()) violated("a photo of the newest programme never arrived");
   const HomeState state = m_engine->state();
   if (state.queued != 0) violated(std::to_string(state.queued) + " still queued");
   if (state.set_aside != 0) violated(std::to_string(state.set_aside) + " refused by the hub");

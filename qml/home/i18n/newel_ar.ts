@@ -25,6 +25,29 @@
         </message>
     </context>
     <context>
+        <name>ClipView</name>
+        <message>
+            <source>Stop the clip</source>
+            <translation>أوقف المقطع</translation>
+        </message>
+        <message>
+            <source>Play the clip</source>
+            <translation>شغّل المقطع</translation>
+        </message>
+        <message>
+            <source>This device cannot play the clip. What it shows is written here.</source>
+            <translation>لا يستطيع هذا الجهاز تشغيل المقطع. ما يظهر فيه مكتوب هنا.</translation>
+        </message>
+        <message>
+            <source>The clip shows: %1</source>
+            <translation>يظهر في المقطع: %1</translation>
+        </message>
+        <message>
+            <source>What is said: %1</source>
+            <translation>ما يُقال فيه: %1</translation>
+        </message>
+    </context>
+    <context>
         <name>ClosePage</name>
         <message>
             <source>What the clinic gets</source>
@@ -84,6 +107,25 @@
         <message>
             <source>With a head scarf</source>
             <translation>بغطاء رأس</translation>
+        </message>
+    </context>
+    <context>
+        <name>EntryMedia</name>
+        <message>
+            <source>The photo and the clip are still coming. You can practise without them.</source>
+            <translation>الصورة والمقطع ما زالا في الطريق. يمكنك أن تتمرّن من دونهما.</translation>
+        </message>
+        <message>
+            <source>The photo is still coming. You can practise without it.</source>
+            <translation>الصورة ما زالت في الطريق. يمكنك أن تتمرّن من دونها.</translation>
+        </message>
+        <message>
+            <source>The clip is still coming. You can practise without it.</source>
+            <translation>المقطع ما زال في الطريق. يمكنك أن تتمرّن من دونه.</translation>
+        </message>
+        <message>
+            <source>The photo shows: %1</source>
+            <translation>يظهر في الصورة: %1</translation>
         </message>
     </context>
     <context>

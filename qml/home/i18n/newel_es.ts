@@ -25,6 +25,29 @@
         </message>
     </context>
     <context>
+        <name>ClipView</name>
+        <message>
+            <source>Stop the clip</source>
+            <translation>Parar el vídeo</translation>
+        </message>
+        <message>
+            <source>Play the clip</source>
+            <translation>Ver el vídeo</translation>
+        </message>
+        <message>
+            <source>This device cannot play the clip. What it shows is written here.</source>
+            <translation>Este aparato no puede mostrar el vídeo. Aquí está escrito lo que muestra.</translation>
+        </message>
+        <message>
+            <source>The clip shows: %1</source>
+            <translation>El vídeo muestra: %1</translation>
+        </message>
+        <message>
+            <source>What is said: %1</source>
+            <translation>Lo que se dice: %1</translation>
+        </message>
+    </context>
+    <context>
         <name>ClosePage</name>
         <message>
             <source>What the clinic gets</source>
@@ -84,6 +107,25 @@
         <message>
             <source>With a head scarf</source>
             <translation>Con pañuelo</translation>
+        </message>
+    </context>
+    <context>
+        <name>EntryMedia</name>
+        <message>
+            <source>The photo and the clip are still coming. You can practise without them.</source>
+            <translation>La foto y el vídeo aún están en camino. Puede practicar sin ellos.</translation>
+        </message>
+        <message>
+            <source>The photo is still coming. You can practise without it.</source>
+            <translation>La foto aún está en camino. Puede practicar sin ella.</translation>
+        </message>
+        <message>
+            <source>The clip is still coming. You can practise without it.</source>
+            <translation>El vídeo aún está en camino. Puede practicar sin él.</translation>
+        </message>
+        <message>
+            <source>The photo shows: %1</source>
+            <translation>La foto muestra: %1</translation>
         </message>
     </context>
     <context>

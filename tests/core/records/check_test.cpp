@@ -117,6 +117,66 @@ TEST(CheckPerson, bothLimbsLostIsAPersonToo) {
   EXPECT_TRUE(check(person).ok()) << check(person);
 }
 
+std::string idNumbered(int number) {
+  std::string id = kId;
+  id.back() = static_cast<char>('0' + number);
+  return id;
+}
+
+v1::Programme programmeWithMedia() {
+  v1::Programme programme = goodProgramme();
+  v1::MediaRef& photo = *programme.mutable_entries(0)->mutable_photo();
+  photo.set_sha256(std::string(32, '\x11'));
+  photo.set_type(v1::MEDIA_TYPE_JPEG);
+  photo.set_size_bytes(1);
+  photo.set_words("Both feet flat.");
+  v1::MediaRef& clip = *programme.mutable_entries(0)->mutable_clip();
+  clip = photo;
+  clip.set_type(v1::MEDIA_TYPE_WEBM);
+  clip.set_captions("Nose over toes.");
+  return programme;
+}
+
+TEST(CheckProgramme, takesAPhotoAndAClipAndRefusesWhatTheyMayNotBe) {
+  using P = v1::Programme;
+  EXPECT_EQ(check(programmeWithMedia()), absl::OkStatus());
+  const auto photo = [](P& p) { return p.mutable_entries(0)->mutable_photo(); };
+  const auto clip = [](P& p) { return p.mutable_entries(0)->mutable_clip(); };
+  expectRefused<P>(
+      programmeWithMedia(),
+      {{"entries[0].photo.sha256", [&](P& p) { photo(p)->set_sha256("short"); }},
+       {"entries[0].photo.type", [&](P& p) { photo(p)->clear_type(); }},
+       {"entries[0].photo.type", [&](P& p) { photo(p)->set_type(v1::MEDIA_TYPE_MP4); }},
+       {"entries[0].photo.size_bytes", [&](P& p) { photo(p)->set_size_bytes(0); }},
+       {"entries[0].photo.size_bytes", [&](P& p) { photo(p)->set_size_bytes((1U << 20U) + 1); }},
+       {"entries[0].photo.words", [&](P& p) { photo(p)->clear_words(); }},
+       {"entries[0].photo.words", [&](P& p) { photo(p)->set_words(" \n"); }},
+       {"entries[0].photo.words", [&](P& p) { photo(p)->set_words(std::string(301, 'x')); }},
+       {"entries[0].photo.captions", [&](P& p) { photo(p)->set_captions("cheese"); }},
+       {"entries[0].clip.type", [&](P& p) { clip(p)->set_type(v1::MEDIA_TYPE_PNG); }},
+       {"entries[0].clip.size_bytes", [&](P& p) { clip(p)->set_size_bytes((16U << 20U) + 1); }},
+       {"entries[0].clip.words", [&](P& p) { clip(p)->clear_words(); }},
+       {"entries[0].clip.captions", [&](P& p) { clip(p)->set_captions(std::string(2001, 'x')); }},
+       {"entries", [&](P& p) {
+          for (int i = 1; i <= 4; ++i) {
+            v1::Entry& entry = *p.add_entries();
+            entry = p.entries(0);
+            entry.set_id(idNumbered(i));
+            entry.mutable_clip()->set_sha256(std::string(32, static_cast<char>(0x20 + i)));
+            entry.mutable_clip()->set_size_bytes(16U << 20U);
+          }
+        }}});
+  // The same content twice is there once.
+  v1::Programme same = programmeWithMedia();
+  for (int i = 1; i <= 4; ++i) {
+    v1::Entry& entry = *same.add_entries();
+    entry = same.entries(0);
+    entry.set_id(idNumbered(i));
+    entry.mutable_clip()->set_size_bytes(16U << 20U);
+  }
+  EXPECT_EQ(check(same), absl::OkStatus());
+}
+
 TEST(CheckProgramme, refusesWhatTheRecordForbids) {
   using P = v1::Programme;
   expectRefused<P>(

@@ -258,6 +258,38 @@ TEST(Changes, sayWhatIsNewAndWhatIsGone) {
   EXPECT_EQ(changes(last, last), Sentences{});
 }
 
+TEST(Changes, sayThatAPhotoOrAClipCameChangedOrWent) {
+  const v1::Person person = test::personNamed("tt-k3");
+  const v1::Programme plain = draftOf(person, {"sit-to-stand"});
+  v1::Programme with = plain;
+  with.mutable_entries(0)->mutable_photo()->set_words("Feet flat");
+  with.mutable_entries(0)->mutable_clip()->set_words("Rising");
+  v1::Programme another = with;
+  another.mutable_entries(0)->mutable_photo()->set_sha256("other");
+  const std::string title = titleOf("sit-to-stand");
+  EXPECT_EQ(changes(plain, with),
+            (Sentences{title + ": a photo goes with it.", title + ": a clip goes with it."}));
+  EXPECT_EQ(changes(with, another), Sentences{title + ": another photo goes with it."});
+  EXPECT_EQ(changes(with, plain), (Sentences{title + ": the photo is gone.", title + ": the clip is gone."}));
+  EXPECT_EQ(changes(with, with), Sentences{});
+}
+
+TEST(Review, aPhotoOrAClipWithoutWordsStandsInTheWayOfSigning) {
+  const v1::Person person = test::personNamed("tt-k3");
+  v1::Programme draft = draftOf(person, {"sit-to-stand"});
+  draft.mutable_entries(0)->mutable_photo()->set_words(" ");
+  auto result = review(draft, person);
+  ASSERT_TRUE(result.ok()) << result.status();
+  EXPECT_FALSE(result->may_sign);
+  EXPECT_EQ(result->entries[0].problem, "say in words what the photo shows");
+  draft.mutable_entries(0)->mutable_photo()->set_words("Feet flat");
+  draft.mutable_entries(0)->mutable_clip();
+  result = review(draft, person);
+  EXPECT_EQ(result->entries[0].problem, "say in words what the clip shows");
+  draft.mutable_entries(0)->mutable_clip()->set_words("Rising");
+  EXPECT_TRUE(review(draft, person)->entries[0].problem.empty());
+}
+
 TEST(Changes, sayEachNumberOfTheDoseWithBothValues) {
   const v1::Person person = test::personNamed("tt-k3");
   v1::Programme last = draftOf(person, {"sit-to-stand"});

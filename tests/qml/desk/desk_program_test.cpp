@@ -8,6 +8,7 @@
 #include <QtCore/QProcess>
 #include <filesystem>
 
+#include "sync/common/media_clean.h"
 #include "sync/common/text_codes.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/sync/common/test_clinic.h"
@@ -56,6 +57,12 @@ class Desk {
  private:
   QProcess m_process;
 };
+
+// With NEWEL_SHOTS=<folder> in the environment, to be looked at.
+void keepPicture(Desk& desk, const std::string& name) {
+  const QString folder = qEnvironmentVariable("NEWEL_SHOTS");
+  if (!folder.isEmpty()) desk.mustRun({"shot " + folder.toStdString() + "/desk-" + name + ".png"});
+}
 
 const std::vector<std::string> kWriteExercise = {
     "click \"Exercises that this clinic wrote\"",
@@ -137,6 +144,60 @@ TEST(DeskProgram, anOwnExerciseAndACardGoFromTheFormIntoASignedProgramme) {
                 "wait \"Kept: Reach to the high shelf. It is in the catalogue now.\" 10000"});
   EXPECT_EQ(clinic.desk().ownExercises()->size(), 2U);
   EXPECT_EQ(clinic.desk().programmes(id)->front().own_exercises(0).words(0).title(), "Reach to the shelf");
+}
+
+// From a file on the therapist's computer, place and all, to the person's phone, without it.
+TEST(DeskProgram, aPhotoAndAClipGoFromTheirFilesToThePhone) {
+  TestClinic clinic;
+  const v1::Person person = transtibialRight();
+  const std::string id = clinic.addPerson(person);
+  Desk desk(clinic, clinic.folder().path(), toHex(clinic.hub().clinic().certificate_sha256));
+  const std::string files = std::string(NEWEL_SOURCE_DIR) + "/tests/data/media/";
+  desk.mustRun({"wait \"Sign in\"",
+                std::string("type \"User name\" ") + kUser,
+                std::string("type Password \"") + kPassword + "\"",
+                "click \"Sign in\"",
+                "until page CaseloadPage 15000",
+                "wait \"Open Sample*\" 10000",
+                "click \"Open Sample*\"",
+                "until page PersonPage",
+                "wait \"Write the first programme\" 10000",
+                "click \"Write the first programme\"",
+                "until page ProgrammePage",
+                "type \"Find an exercise\" \"sit to stand\"",
+                "click \"Add Sit to stand\"",
+                "until entries 1",
+                "type \"Photo or clip (may be left out), Sit to stand\" \"" + files + "README.txt\"",
+                "click \"Take this file, Sit to stand\"",
+                "wait \"This file is no picture that can be read.\"",
+                "type \"Photo or clip (may be left out), Sit to stand\" \"" + files + "tagged.jpg\"",
+                "click \"Take this file, Sit to stand\"",
+                "wait \"Take the photo out, Sit to stand\" 10000"});
+  keepPicture(desk, "photo");
+  // Not to be signed before it is said in words.
+  desk.mustRun({"wait \"say in words what the photo shows*\"",
+                "type \"What the photo shows, Sit to stand\" \"Both feet flat, hands on the seat.\"",
+                "type \"Photo or clip (may be left out), Sit to stand\" \"" + files + "tagged.webm\"",
+                "click \"Take this file, Sit to stand\"", "wait \"Take the clip out, Sit to stand\" 10000",
+                "type \"What the clip shows, Sit to stand\" \"Standing up slowly.\"",
+                "type \"What is said in the clip, Sit to stand\" \"Nose over toes.\""});
+  keepPicture(desk, "clip");
+  desk.mustRun({"click \"Review and sign\"", "until page SignPage", "click \"Sign for *\"",
+                "until page PersonPage 10000"});
+
+  auto phone = clinic.pairedPhone("phone", id);
+  for (int i = 0; i < 20; ++i) ASSERT_EQ(phone->syncOnce(), absl::OkStatus());
+  const auto programme = phone->programme();
+  ASSERT_TRUE(programme.has_value());
+  const v1::Entry& entry = programme->entries(0);
+  EXPECT_EQ(entry.photo().words(), "Both feet flat, hands on the seat.");
+  EXPECT_EQ(entry.clip().captions(), "Nose over toes.");
+  for (const v1::MediaRef* ref : {&entry.photo(), &entry.clip()}) {
+    const auto content = phone->media(*ref);
+    ASSERT_TRUE(content.has_value());
+    EXPECT_EQ(checkCleanMedia(*content, ref->type()), absl::OkStatus());
+    EXPECT_EQ(content->find("Canary"), std::string::npos);
+  }
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 
 #include "core/figure/palette.h"
 #include "tests/qml/home/home_world.h"
+#include "tests/qml/home/media_entry.h"
 
 namespace newel::tests {
 namespace {
@@ -381,6 +382,61 @@ TEST_F(HomeModels, theClinicsOwnExerciseIsLedFromTheProgramme) {
   ASSERT_EQ(m_world.page(), Page::GetReady);
   EXPECT_EQ(program().practice->entryTitle().toStdString(), "Up from the bench");
   EXPECT_TRUE(program().practice->entryPicture().startsWith("data:image/jpeg;base64,"));
+}
+
+TEST_F(HomeModels, theTherapistsPhotoAndClipComeAndUntilThenItIsSaid) {
+  v1::Programme programme = inventedProgramme(1, {"sit-to-stand"});
+  const MediaOfEntry media = putMedia(m_world.clinic(), *programme.mutable_entries(0), "", "");
+  m_world.clinic().put(programme);
+  m_world.pair();
+  m_world.sync();
+  const auto row = [this] { return program().programme->entries()[0].toMap()["media"].toMap(); };
+  EXPECT_TRUE(row()["photoComing"].toBool());
+  EXPECT_TRUE(row()["clipComing"].toBool());
+  EXPECT_TRUE(program().today->mayStart()) << "a practice waits for neither";
+  m_world.clinic().putMedia(media.photo);
+  m_world.clinic().putMedia(media.clip);
+  m_world.sync();
+  EXPECT_TRUE(row()["photo"].toString().startsWith("data:image/jpeg;base64,"));
+  EXPECT_FALSE(row()["photoComing"].toBool());
+  EXPECT_FALSE(row()["clipComing"].toBool());
+  EXPECT_EQ(row()["photoWords"].toString().toStdString(), kPhotoWords);
+  EXPECT_EQ(row()["captions"].toString().toStdString(), kCaptions);
+  auto* const clip = row()["clip"].value<parts::ClipContent*>();
+  ASSERT_NE(clip, nullptr);
+  EXPECT_EQ(clip->bytes().toStdString(), media.clip);
+}
+
+TEST_F(HomeModels, aClipIsSilentWhileAPracticeLeads) {
+  v1::Programme programme = inventedProgramme(1, {"sit-to-stand"});
+  putMedia(m_world.clinic(), *programme.mutable_entries(0), "tagged.jpg", "tagged.webm");
+  m_world.clinic().put(programme);
+  m_world.pair();
+  m_world.sync();
+  program().today->start();
+  m_world.answerAllFine();
+  ASSERT_EQ(m_world.page(), Page::GetReady);
+  auto* const clip = program().practice->entryMedia()["clip"].value<parts::ClipContent*>();
+  parts::ClipPlayer& clips = program().clips;
+  clips.play(clip);
+  EXPECT_TRUE(clips.playing());
+  // Not only by the end of the step, but before the first cue of it.
+  bool played_into_a_cue = false;
+  QObject::connect(program().session.get(), &home::PracticeSession::changed, &clips,
+                   [&] { played_into_a_cue = played_into_a_cue || clips.playing(); });
+  program().practice->confirmSupportAndStart();
+  EXPECT_FALSE(played_into_a_cue);
+  EXPECT_FALSE(clips.playing());
+  EXPECT_FALSE(clips.mayPlay());
+  clips.play(clip);
+  EXPECT_FALSE(clips.playing());
+  program().player->pause();
+  clips.play(clip);
+  EXPECT_FALSE(clips.playing()) << "a pause is a part of practice";
+  program().player->goOn();
+  ASSERT_TRUE(m_world.passUntilPageChanges());
+  ASSERT_EQ(m_world.page(), Page::Rating);
+  EXPECT_TRUE(clips.mayPlay());
 }
 
 TEST_F(HomeModels, clinicOutOfReachIsSaidAndNothingStops) {

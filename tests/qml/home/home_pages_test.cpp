@@ -14,6 +14,7 @@
 #include "qml/parts/driver.h"
 #include "qml/parts/theme.h"
 #include "tests/qml/home/home_world.h"
+#include "tests/qml/home/media_entry.h"
 
 Q_IMPORT_QML_PLUGIN(Newel_HomePlugin)
 
@@ -169,6 +170,27 @@ TEST_P(HomePages, fromPairingToTodayHoldTogether) {
                                                   {inventedProgramme(1, {"sit-to-stand"}).entries(0).id()}));
   m_world.sync();
   check(Page::Today, "-notices");
+}
+
+// What the therapist took for this person: shown, said in words, and, for the second exercise, still on its
+// way.
+TEST_P(HomePages, photosAndClipsHoldTogether) {
+  v1::Programme programme = inventedProgramme(1, {"sit-to-stand", "stairs-one-at-a-time"});
+  putMedia(m_world.clinic(), *programme.mutable_entries(0), "tagged.jpg", "tagged.webm");
+  putMedia(m_world.clinic(), *programme.mutable_entries(1), "", "");
+  m_world.clinic().put(programme);
+  m_world.pair();
+  m_world.sync();
+  program().app->show(Page::Programme);
+  check(Page::Programme, "-media");
+  scroll(500);
+  check(Page::Programme, "-media-scrolled");
+  program().app->back();
+  program().today->start();
+  m_world.answerAllFine();
+  ASSERT_EQ(m_world.page(), Page::GetReady);
+  scroll(420);
+  check(Page::GetReady, "-media");
 }
 
 // What is asked before anything else can be shown.

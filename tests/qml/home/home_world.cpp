@@ -30,6 +30,7 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   content = std::make_unique<home::CurrentContent>(parts);
   bridge = std::make_unique<home::EngineBridge>();
   QObject::connect(bridge.get(), &home::EngineBridge::news, bridge.get(), [this] { content->refresh(); });
+  parts.leads = [this](bool leads) { clips.setMayPlay(!leads); };
   session = std::make_unique<home::PracticeSession>(parts);
   settings = std::make_unique<home::SettingsModel>(folder, parts);
   parts.appearance = [this] { return settings->appearance(); };
@@ -48,6 +49,7 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   models.programme = programme.get();
   models.settings = settings.get();
   models.advice = advice.get();
+  models.clips = &clips;
   QObject::connect(pair.get(), &home::PairModel::paired, app.get(), &AppModel::pairedNow);
   QObject::connect(settings.get(), &home::SettingsModel::erased, app.get(), &AppModel::leavePractice);
   engine->setListener(bridge.get());

@@ -21,6 +21,7 @@ struct HomeProgram {
   platform::RecordedTones tones;
   platform::RecordedStayAwake stay_awake;
   std::unique_ptr<HomeEngine> engine;
+  newel::parts::ClipPlayer clips;
   home::HomeParts parts;
   std::unique_ptr<home::CurrentContent> content;
   std::unique_ptr<home::EngineBridge> bridge;

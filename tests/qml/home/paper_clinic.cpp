@@ -117,6 +117,18 @@ class PaperLink : public HubLink {
     return reply;
   }
 
+  absl::StatusOr<v1::MediaPart> fetchMedia(const v1::FetchMediaRequest& request) override {
+    const std::lock_guard lock(m_clinic.m_mutex);
+    if (!m_clinic.m_reachable) return absl::UnavailableError("nobody there");
+    const auto found = m_clinic.m_media.find(request.sha256());
+    if (found == m_clinic.m_media.end()) return absl::NotFoundError("sha256: not there");
+    v1::MediaPart part;
+    part.set_offset(request.offset());
+    part.set_size_bytes(found->second.size());
+    part.set_content(found->second.substr(request.offset(), request.most_bytes()));
+    return part;
+  }
+
   void listen(const v1::ListenRequest&, NudgeSink*) override {}
   void cancel() override {}
 
@@ -178,6 +190,11 @@ void PaperClinic::put(v1::RecordKind kind, const std::string& id, std::uint32_t 
 
 void PaperClinic::put(const v1::Programme& programme) {
   put(v1::RECORD_KIND_PROGRAMME, programme.id(), 1, toBytes(signProgramme(toBytes(programme), m_key)));
+}
+
+void PaperClinic::putMedia(const std::string& content) {
+  const std::lock_guard lock(m_mutex);
+  m_media[sha256(content)] = content;
 }
 
 void PaperClinic::put(const v1::HoldOrder& order) {

@@ -2,6 +2,7 @@
 // all in this process. Records go through the phone's real checks, signatures included.
 #pragma once
 
+#include <map>
 #include <mutex>
 #include <string>
 #include <vector>
@@ -29,6 +30,7 @@ class PaperClinic : public HubNetwork {
   absl::StatusOr<HubAddress> findAgain(const HubAddress& hub) override { return hub; }
 
   void put(const v1::Programme& programme);
+  void putMedia(const std::string& content);  // a photo or clip, as it is
   void put(const v1::HoldOrder& order);
   void put(const v1::Message& message);
   void putSetting(const std::string& id, std::uint32_t value);  // with the clinic's card
@@ -53,6 +55,7 @@ class PaperClinic : public HubNetwork {
   ClinicKey m_key;
   std::vector<v1::Envelope> m_counter;
   std::vector<v1::Envelope> m_arrived;
+  std::map<std::string, std::string> m_media;  // by hash
   std::uint64_t m_number = 0;
   bool m_reachable = true;
 };

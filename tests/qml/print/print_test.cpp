@@ -168,6 +168,24 @@ TEST_F(Handout, nameMayBeLeftOut) {
   EXPECT_TRUE(words.contains(QStringLiteral("right, transtibial")));
 }
 
+// They are left out; the paper says where they are.
+TEST_F(Handout, saysThatPhotoAndClipAreOnThePhone) {
+  auto input = handoutFor(test::transtibialRight());
+  const auto add = [](v1::MediaRef& media, v1::MediaType type) {
+    media.set_sha256(std::string(32, 'h'));
+    media.set_type(type);
+    media.set_size_bytes(100);
+    media.set_words("Feet flat");
+  };
+  EXPECT_FALSE(textOf(write(input)).contains(QStringLiteral("on your phone, with your programme")));
+  add(*input.programme.mutable_entries(0)->mutable_photo(), v1::MEDIA_TYPE_JPEG);
+  add(*input.programme.mutable_entries(1)->mutable_photo(), v1::MEDIA_TYPE_JPEG);
+  add(*input.programme.mutable_entries(1)->mutable_clip(), v1::MEDIA_TYPE_MP4);
+  const QString words = textOf(write(input));
+  EXPECT_TRUE(words.contains(QStringLiteral("A photo from your therapist is on your phone")));
+  EXPECT_TRUE(words.contains(QStringLiteral("A photo and a clip from your therapist are on your phone")));
+}
+
 TEST_F(Handout, everySamplePersonGetsASheetWithTheirOwnSides) {
   for (const auto& sample : test::samplePeople()) {
     HandoutInput input = handoutFor(sample.person);

@@ -20,6 +20,10 @@ struct Losses {
   // Changes a reply on its way; not set: as it came. Set before use.
   std::function<void(v1::FetchReply&)> spoil_fetch;
   std::function<void(v1::OfferReply&)> spoil_offer;
+  std::function<void(v1::MediaPart&)> spoil_media;
+  std::atomic<int> media_parts{0};        // calls made so far
+  std::atomic<int> media_until_down{-1};  // so many get through, then nothing does; -1: all
+  std::atomic<int> lose_media_replies{0};
 };
 
 class LossyNetwork : public HubNetwork {
@@ -67,6 +71,19 @@ class LossyNetwork : public HubNetwork {
         return absl::UnavailableError("the reply was lost");
       }
       if (reply.ok() && m_losses->spoil_fetch) m_losses->spoil_fetch(*reply);
+      return reply;
+    }
+    absl::StatusOr<v1::MediaPart> fetchMedia(const v1::FetchMediaRequest& request) override {
+      ++m_losses->media_parts;
+      if (m_losses->media_until_down == 0) m_losses->down = true;
+      if (m_losses->down) return absl::UnavailableError("down");
+      if (m_losses->media_until_down > 0) --m_losses->media_until_down;
+      auto reply = m_real->fetchMedia(request);
+      if (m_losses->lose_media_replies > 0) {
+        --m_losses->lose_media_replies;
+        return absl::DeadlineExceededError("the reply was lost");
+      }
+      if (reply.ok() && m_losses->spoil_media) m_losses->spoil_media(*reply);
       return reply;
     }
     void listen(const v1::ListenRequest& request, NudgeSink* sink) override {

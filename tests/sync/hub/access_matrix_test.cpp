@@ -20,6 +20,7 @@
 #include "sync/protocol/home_service.grpc.pb.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/sync/common/test_clinic.h"
+#include "tests/sync/common/test_media.h"
 
 namespace newel {
 namespace {
@@ -253,6 +254,47 @@ char revokeDevice(const Cell& cell) {
   return unary(cell, cell.desk, &Desk::RevokeDevice, request);
 }
 
+// Their photo, named by a signed programme. The content is the test's own business: no two persons share one.
+v1::MediaRef photoOf(const Cell& cell) {
+  const std::string content =
+      test::photoOfColour(static_cast<std::uint32_t>(std::hash<std::string>()(cell.person_id)));
+  const v1::MediaRef ref = test::refTo(content, "A photo");
+  const std::string id = newRecordId(cell.clinic->clock(), cell.clinic->random());
+  EXPECT_EQ(cell.clinic->store().write([&](HubTransaction& transaction) {
+    const MediaUploadRow upload{id, cell.person_id, ref.sha256(), content.size(), 0};
+    transaction.addMediaUpload(upload, cell.clinic->clock().wall());
+    transaction.addMediaPart(upload, content, cell.clinic->clock().wall());
+    transaction.addMedia({id, ref.sha256(), ref.type(), content.size(), false}, cell.clinic->clock().wall());
+    transaction.dropMediaUpload(id);
+    transaction.addMediaLink(cell.person_id, id, cell.clinic->clock().wall());
+    transaction.markMediaNamed(cell.person_id, id);
+    return absl::OkStatus();
+  }),
+            absl::OkStatus());
+  return ref;
+}
+
+char putMedia(const Cell& cell) {
+  const std::string content = test::photoOfColour(7);
+  return unary(cell, cell.desk, &Desk::PutMedia, mediaPartOf(cell.person_id, content, sha256(content), 0));
+}
+
+char getMedia(const Cell& cell) {
+  v1::GetMediaRequest request;
+  request.set_person_id(cell.person_id);
+  request.set_sha256(photoOf(cell).sha256());
+  request.set_most_bytes(100);
+  return unary(cell, cell.desk, &Desk::GetMedia, request);
+}
+
+// Somebody else's is not there, as if nobody had it.
+char fetchMedia(const Cell& cell) {
+  v1::FetchMediaRequest request;
+  request.set_sha256(photoOf(cell).sha256());
+  request.set_most_bytes(100);
+  return unary(cell, cell.home, &Home::FetchMedia, request);
+}
+
 char putSettings(const Cell& cell) {
   v1::PutSettingsRequest request;
   request.set_base_revision(cell.clinic->desk().clinic()->settings().revision());
@@ -363,10 +405,13 @@ const std::vector<Row>& table() {
       {"DeskService.PutOwnExercise",    "UU UU UU UU UU II II DD DD", plain(&Desk::PutOwnExercise)},
       {"DeskService.GetSettings",       "UU UU UU UU UU OO OO OO OO", plain(&Desk::GetSettings)},
       {"DeskService.PutSettings",       "UU UU UU UU UU DD OO OO DD", putSettings},
+      {"DeskService.PutMedia",          "UU UU UU UU UU OD OO DD DD", putMedia},
+      {"DeskService.GetMedia",          "UU UU UU UU UU OD OO DD OO", getMedia},
       {"DeskService.Watch",             "UU UU UU UU UU OH OO DD OO", watch},
       {"HomeService.Pair",              "ON ON ON ON ON ON ON ON ON", pair},
       {"HomeService.Offer",             "UU UU UU DD OR UU UU UU UU", offer},
       {"HomeService.Fetch",             "UU UU UU DD OH UU UU UU UU", fetch},
+      {"HomeService.FetchMedia",        "UU UU UU DD ON UU UU UU UU", fetchMedia},
       {"HomeService.Listen",            "UU UU UU DD OH UU UU UU UU", listen},
   };
   // clang-format on

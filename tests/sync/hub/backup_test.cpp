@@ -13,6 +13,7 @@
 #include "sync/hub/sqlite_hub_store.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/sync/common/test_clinic.h"
+#include "tests/sync/common/test_media.h"
 
 namespace newel {
 namespace {
@@ -25,6 +26,33 @@ v1::OfferRequest offerOf(const std::string& person, std::uint64_t id) {
   *request.add_records() = makeEnvelope(v1::RECORD_KIND_PRACTICE, practice.id(), 1, toBytes(practice));
   request.mutable_records(0)->set_sequence(id);
   return request;
+}
+
+TEST(Backup, carriesPhotosAndClips) {
+  test::TestClinic clinic;
+  const std::string person = clinic.addPerson(test::transfemoralLeft());
+  const std::string photo = test::photoOfColour(3, 600'000);
+  ASSERT_EQ(clinic.desk().putMedia(person, photo), absl::OkStatus());
+  fs::create_directories(clinic.folder().path("restored"));
+  const std::string to = clinic.folder().path("restored/hub.db");
+  ASSERT_EQ(backupStore(clinic.storePath(), to), absl::OkStatus());
+  auto store = openSqliteHubStore(to);
+  ASSERT_TRUE(store.ok()) << store.status();
+  const auto restored = Hub::open(store->get(), &clinic.clock(), &clinic.random());
+  ASSERT_TRUE(restored.ok()) << restored.status();
+  v1::GetMediaRequest request;
+  request.set_person_id(person);
+  request.set_sha256(sha256(photo));
+  request.set_most_bytes(100'000);
+  std::string content;
+  while (content.size() < photo.size()) {
+    request.set_offset(content.size());
+    const auto part = (*restored)->media().get(request);
+    ASSERT_TRUE(part.ok()) << part.status();
+    ASSERT_FALSE(part->content().empty());
+    content += part->content();
+  }
+  EXPECT_EQ(content, photo);
 }
 
 TEST(Backup, takenWhileServingItOpensVerifiesAndIsANewGeneration) {

@@ -1,0 +1,66 @@
+// Plays one clip at a time, from memory. While something leads that must not be talked into (a beat of
+// practice), it is silent and stays so. Not here: showing it (clip_screen.h). UI thread.
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+
+#include <QtCore/QBuffer>
+#include <QtCore/QObject>
+#include <QtCore/QPointer>
+#include <QtGui/QImage>
+#include <memory>
+
+#include "qml/parts/clip_content.h"
+
+class QMediaPlayer;
+class QAudioOutput;
+class QVideoSink;
+
+namespace newel::parts {
+
+class ClipPlayer : public QObject {
+  Q_OBJECT
+  QML_ELEMENT
+  QML_UNCREATABLE("made in main")
+  Q_PROPERTY(newel::parts::ClipContent* clip READ clip NOTIFY changed)  // that plays or was played last
+  Q_PROPERTY(bool playing READ playing NOTIFY changed)
+  Q_PROPERTY(bool mayPlay READ mayPlay NOTIFY changed)
+  Q_PROPERTY(bool failed READ failed NOTIFY changed)  // this device cannot play `clip`
+
+ public:
+  explicit ClipPlayer(QObject* parent = nullptr);
+  ~ClipPlayer() override;
+
+  ClipContent* clip() const { return m_clip; }
+  bool playing() const { return m_playing; }
+  bool mayPlay() const { return m_may_play; }
+  bool failed() const { return m_failed; }
+  const QImage& picture() const { return m_picture; }  // of the moment; null: none
+  // False ends what plays before it returns.
+  void setMayPlay(bool may);
+
+  // From its beginning. Nothing happens while it may not.
+  Q_INVOKABLE void play(newel::parts::ClipContent* clip);
+  Q_INVOKABLE void stop();
+
+ signals:
+  void changed();
+  void pictureChanged();
+
+ private:
+  void makePlayer();
+  void end(bool failed);
+
+  QPointer<ClipContent> m_clip;
+  QByteArray m_bytes;
+  QBuffer m_buffer;
+  std::unique_ptr<QVideoSink> m_sink;
+  std::unique_ptr<QAudioOutput> m_sound;
+  std::unique_ptr<QMediaPlayer> m_player;  // made when the first clip is played; before what it uses goes
+  QImage m_picture;
+  bool m_playing = false;
+  bool m_may_play = true;
+  bool m_failed = false;
+};
+
+}  // namespace newel::parts
