@@ -74,10 +74,18 @@ CREATE TABLE erased_person (id TEXT COLLATE "C" PRIMARY KEY, at BIGINT NOT NULL)
 CREATE TABLE erased_token (token_sha256 BYTEA PRIMARY KEY, at BIGINT NOT NULL);
 )";
 
+// Migration 6 of hub_schema.cpp.
+constexpr char kAccountStates[] = R"(
+ALTER TABLE account ADD COLUMN disabled BIGINT NOT NULL DEFAULT 0;
+ALTER TABLE account ADD COLUMN first_until BIGINT NOT NULL DEFAULT 0;
+ALTER TABLE session ADD COLUMN last_used BIGINT NOT NULL DEFAULT 0;
+ALTER TABLE session ADD COLUMN limited BIGINT NOT NULL DEFAULT 0;
+)";
+
 }  // namespace
 
 const std::vector<Migration>& postgresHubMigrations() {
-  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kWhoMay}};
+  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kWhoMay}, {3, kAccountStates}};
   return kMigrations;
 }
 
