@@ -75,10 +75,18 @@ FocusScope {
             }
 
             SmallButton {
+                visible: page.desk.mayWrite
                 text: qsTr("New person")
                 words: Theme.rail
                 edge: Theme.rail
                 onClicked: page.desk.openNewPerson()
+            }
+
+            SmallButton {
+                visible: page.desk.mayWrite
+                text: qsTr("Not in this list?")
+                Accessible.name: qsTr("Find a person who is not in this list")
+                onClicked: page.desk.openFind()
             }
 
             SmallButton {
@@ -90,6 +98,38 @@ FocusScope {
             SmallButton {
                 text: qsTr("Clinic settings")
                 onClicked: page.desk.openClinicSettings()
+            }
+
+            SmallButton {
+                visible: page.desk.mayManage
+                text: qsTr("Accounts")
+                onClicked: page.desk.openAccounts()
+            }
+
+            SmallButton {
+                visible: page.desk.maySeeAudit
+                text: qsTr("Audit trail")
+                onClicked: page.desk.openAudit()
+            }
+        }
+
+        Flow {
+            width: parent.width
+            visible: page.model.seesOthers && page.desk.mayWrite
+            spacing: Theme.space
+
+            Chip {
+                text: qsTr("Everybody's")
+                group: qsTr("Whose people")
+                chosen: !page.model.mineOnly
+                onClicked: page.model.mineOnly = false
+            }
+
+            Chip {
+                text: qsTr("Mine")
+                group: qsTr("Whose people")
+                chosen: page.model.mineOnly
+                onClicked: page.model.mineOnly = true
             }
         }
 
@@ -170,7 +210,7 @@ FocusScope {
         y: list.y + Theme.edge
         width: Math.min(parent.width - 2 * Theme.edge, 560)
         visible: page.model.count === 0 && !page.model.loading
-        text: page.model.filter !== "" ? qsTr("Nobody fits these words.") : qsTr("Nobody here yet. Press New person to begin.")
+        text: page.model.filter !== "" ? qsTr("Nobody fits these words.") : page.model.mineOnly ? qsTr("Nobody is assigned to you.") : qsTr("Nobody here yet. Press New person to begin.")
         color: Theme.soft
     }
 }

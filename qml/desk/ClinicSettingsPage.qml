@@ -46,11 +46,32 @@ FocusScope {
 
                 required property int index
                 readonly property var modelData: page.settings.rows[index]
+                readonly property bool yesNo: modelData.least === 0 && modelData.most === 1
 
                 width: parent.width
                 spacing: Theme.space / 2
 
+                ChipStrip {
+                    width: parent.width
+                    visible: row.yesNo
+                    enabled: page.settings.mayChange
+                    label: row.modelData.title
+                    options: [
+                        {
+                            "value": 0,
+                            "text": qsTr("no")
+                        },
+                        {
+                            "value": 1,
+                            "text": qsTr("yes")
+                        }
+                    ]
+                    value: row.modelData.value
+                    onPicked: value => page.settings.set(row.modelData.id, value)
+                }
+
                 StepField {
+                    visible: !row.yesNo
                     enabled: page.settings.mayChange
                     label: qsTr("%1 (%2)").arg(row.modelData.title).arg(row.modelData.unit)
                     name: row.modelData.title
@@ -63,8 +84,9 @@ FocusScope {
 
                 Say {
                     width: parent.width
-                    text: qsTr("From %1 to %2, usually %3. %4").arg(row.modelData.least).arg(row.modelData.most)
-                        .arg(row.modelData.usual).arg(row.modelData.help)
+                    text: row.yesNo ? row.modelData.help
+                        : qsTr("From %1 to %2, usually %3. %4").arg(row.modelData.least).arg(row.modelData.most)
+                            .arg(row.modelData.usual).arg(row.modelData.help)
                 }
 
                 Say {

@@ -75,9 +75,17 @@ Rectangle {
                 visible: width > 0
             }
 
-            Row {
+            Flow {
                 id: looks
 
+                readonly property real wanted: {
+                    let all = 0;
+                    for (const button of children)
+                        all += button.visible ? button.width + spacing : 0;
+                    return all;
+                }
+
+                width: Math.min(wanted, row.width - 2 * Theme.edge)
                 spacing: Theme.space
 
                 SmallButton {
@@ -102,6 +110,20 @@ Rectangle {
 
                 SmallButton {
                     visible: head.desk.signedIn
+                    text: qsTr("My account")
+                    onClicked: head.desk.openOwnAccount()
+                }
+
+                SmallButton {
+                    visible: head.desk.signedIn
+                    text: qsTr("Lock")
+                    Accessible.name: qsTr("Lock this desk")
+                    Accessible.description: qsTr("Ctrl and L")
+                    onClicked: head.desk.lockNow()
+                }
+
+                SmallButton {
+                    visible: head.desk.signedIn
                     text: qsTr("Sign out")
                     onClicked: head.desk.signOut()
                 }
@@ -113,6 +135,21 @@ Rectangle {
             width: parent.width - 2 * Theme.edge
             text: head.desk.sessionWords
             bottomPadding: Theme.space
+        }
+
+        Problem {
+            x: Theme.edge
+            width: parent.width - 2 * Theme.edge
+            text: head.desk.lock.warning
+            bottomPadding: Theme.space
+        }
+
+        // Stays as long as somebody else's record is open by a written reason.
+        Banner {
+            width: parent.width
+            text: head.desk.openedWords
+            Accessible.role: Accessible.AlertMessage
+            Accessible.name: text
         }
 
         Rectangle {

@@ -96,8 +96,26 @@ FocusScope {
                 }
             }
 
+            Column {
+                width: parent.width
+                visible: page.person.openings.length > 0
+                spacing: 4
+
+                Repeater {
+                    model: page.person.openings
+
+                    Problem {
+                        required property string modelData
+
+                        width: left.inner
+                        grave: false
+                        text: modelData
+                    }
+                }
+            }
+
             MainButton {
-                visible: page.person.loaded
+                visible: page.person.loaded && page.desk.mayWrite
                 width: Math.min(implicitWidth, parent.width)
                 text: page.person.hasProgramme ? qsTr("Write the next programme") : qsTr("Write the first programme")
                 onClicked: page.desk.openProgramme()
@@ -114,6 +132,7 @@ FocusScope {
                 }
 
                 SmallButton {
+                    visible: page.desk.mayWrite
                     text: qsTr("Hold order")
                     words: Theme.stop
                     edge: Theme.stop
@@ -123,11 +142,13 @@ FocusScope {
                 }
 
                 SmallButton {
+                    visible: page.desk.mayWrite
                     text: qsTr("Pair a phone")
                     onClicked: page.desk.openPairing()
                 }
 
                 SmallButton {
+                    visible: page.desk.mayWrite
                     text: qsTr("Change the record")
                     onClicked: page.desk.openRecord()
                 }
@@ -391,6 +412,21 @@ FocusScope {
                 color: Theme.soft
             }
 
+            SmallButton {
+                visible: page.person.loaded
+                width: Math.min(implicitWidth, parent.width)
+                text: page.desk.mayManage ? qsTr("Phones and therapists") : qsTr("Phones")
+                Accessible.name: page.desk.mayManage ? qsTr("Who has access: phones and therapists") : qsTr("Who has access: phones")
+                onClicked: page.desk.openAccess()
+            }
+
+            SmallButton {
+                visible: page.person.loaded && page.desk.maySeeAudit
+                width: Math.min(implicitWidth, parent.width)
+                text: qsTr("Who saw this record")
+                onClicked: page.desk.openPersonAudit()
+            }
+
             Repeater {
                 model: page.person.devices
 
@@ -415,26 +451,6 @@ FocusScope {
                             .arg(device.modelData.contact === "" ? qsTr("never heard from")
                                                                  : qsTr("last heard from %1").arg(device.modelData.contact))
                         color: Theme.soft
-                    }
-
-                    SmallButton {
-                        id: revoke
-
-                        property bool sure: false
-
-                        visible: !device.modelData.revoked
-                        text: sure ? qsTr("Yes, this phone is out") : qsTr("Take access away")
-                        words: sure ? Theme.stop : Theme.ink
-                        Accessible.name: qsTr("%1: %2").arg(text).arg(device.modelData.name)
-                        onClicked: {
-                            if (sure)
-                                page.person.revokeDevice(device.modelData.id);
-                            sure = !sure;
-                        }
-                        onActiveFocusChanged: {
-                            if (!activeFocus)
-                                sure = false;
-                        }
                     }
                 }
             }

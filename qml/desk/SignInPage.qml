@@ -8,9 +8,23 @@ FocusScope {
 
     required property DeskModel desk
 
+    readonly property SignInTry attempt: desk.signIn.attempt
+
     function enter(): void {
-        page.desk.signIn.signIn(password.text);
-        password.text = "";
+        page.desk.signIn.signIn(password.text, code.text);
+        code.text = "";
+    }
+
+    // A password that was wrong is typed anew; one that was right waits for its code.
+    Connections {
+        target: page.attempt
+
+        function onChanged(): void {
+            if (page.attempt.busy || page.attempt.needsCode)
+                return;
+            if (page.attempt.problem !== "")
+                password.text = "";
+        }
     }
 
     Component.onCompleted: (page.desk.signIn.address === "" ? address : page.desk.signIn.userName === "" ? user : password).takeFocus()
@@ -31,7 +45,7 @@ FocusScope {
 
         Problem {
             width: parent.width
-            text: page.desk.signIn.problem
+            text: page.attempt.problem
         }
 
         LineField {
@@ -76,9 +90,32 @@ FocusScope {
             onAccepted: page.enter()
         }
 
+        LineField {
+            id: code
+
+            width: parent.width
+            visible: page.attempt.needsCode
+            label: qsTr("Code of the second factor")
+            hint: qsTr("six digits, from your code app")
+            problem: page.attempt.codeProblem
+            inputMethodHints: Qt.ImhDigitsOnly
+            maximumLength: 6
+            onVisibleChanged: {
+                text = "";
+                if (visible)
+                    takeFocus();
+            }
+            onAccepted: page.enter()
+        }
+
+        Problem {
+            width: parent.width
+            text: page.attempt.waitWords
+        }
+
         MainButton {
-            text: page.desk.signIn.busy ? qsTr("Signing in …") : qsTr("Sign in")
-            enabled: !page.desk.signIn.busy
+            text: page.attempt.busy ? qsTr("Signing in …") : qsTr("Sign in")
+            enabled: page.attempt.mayTry
             onClicked: page.enter()
         }
 

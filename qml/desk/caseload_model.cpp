@@ -118,9 +118,43 @@ void CaseloadModel::clear() {
   m_to_read.clear();
   endResetModel();
   m_news.clear();
+  m_filter.clear();
+  m_mine_only = false;
   m_stale = false;
   m_loading = false;
+  emit filterChanged();
   emit changed();
+}
+
+QStringList CaseloadModel::openedWords(const std::string& account_id, absl::Time now) const {
+  QStringList words;
+  for (const auto& [id, row] : m_rows) {
+    for (const auto& opening : row.row.openings()) {
+      if (opening.therapist_id() != account_id || toTime(opening.until()) <= now) continue;
+      words << tr("%1 until %2")
+                   .arg(print::fullName(row.row.identity()),
+                        print::momentWords(toTime(opening.until()), m_context.zone));
+      break;
+    }
+  }
+  return words;
+}
+
+void CaseloadModel::rest() {
+  m_to_read.clear();
+  m_loading = false;
+  emit changed();
+}
+
+bool CaseloadModel::seesOthers() const {
+  return std::any_of(m_rows.begin(), m_rows.end(), [](const auto& row) { return !row.second.row.mine(); });
+}
+
+void CaseloadModel::setMineOnly(bool mine) {
+  if (m_mine_only == mine) return;
+  m_mine_only = mine;
+  emit filterChanged();
+  show();
 }
 
 void CaseloadModel::reload() {
@@ -255,6 +289,7 @@ void CaseloadModel::sortAgain() {
 }
 
 bool CaseloadModel::matches(const Row& row) const {
+  if (m_mine_only && !row.row.mine()) return false;
   const QString wanted = m_filter.trimmed();
   if (wanted.isEmpty()) return true;
   const QString all = print::fullName(row.row.identity()) + QLatin1Char(' ') +

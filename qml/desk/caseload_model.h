@@ -29,6 +29,8 @@ class CaseloadModel : public QAbstractListModel {
   Q_PROPERTY(bool stale READ stale NOTIFY changed)  // the order would be another one now
   Q_PROPERTY(QString news READ news NOTIFY changed)
   Q_PROPERTY(int count READ count NOTIFY changed)
+  Q_PROPERTY(bool seesOthers READ seesOthers NOTIFY changed)  // there are people of colleagues in the list
+  Q_PROPERTY(bool mineOnly READ mineOnly WRITE setMineOnly NOTIFY filterChanged)
 
  public:
   enum Role {
@@ -53,6 +55,9 @@ class CaseloadModel : public QAbstractListModel {
 
   QString filter() const { return m_filter; }
   void setFilter(const QString& filter);
+  bool seesOthers() const;
+  bool mineOnly() const { return m_mine_only; }
+  void setMineOnly(bool mine);
   QString summary() const;
   QString problem() const { return m_problem; }
   bool loading() const { return m_loading; }
@@ -68,7 +73,11 @@ class CaseloadModel : public QAbstractListModel {
   Q_INVOKABLE void sortAgain();
   // Something of this person changed at the hub; empty: perhaps of everybody.
   void nudge(const std::string& person_id);
+  // Whose records are open to this account by a written reason at `now`, the hub's, each with its end.
+  QStringList openedWords(const std::string& account_id, absl::Time now) const;
   void clear();
+  // Reads no further; what is known stays.
+  void rest();
 
  signals:
   void changed();
@@ -100,6 +109,7 @@ class CaseloadModel : public QAbstractListModel {
   std::vector<std::string> m_shown;   // those that match the filter
   std::vector<std::string> m_to_read;
   QString m_filter;
+  bool m_mine_only = false;
   QString m_problem;
   QString m_news;
   bool m_loading = false;

@@ -10,13 +10,6 @@
 #include "qml/print/record_words.h"
 
 namespace newel::desk {
-namespace {
-
-constexpr int kCheckSessionMs = 5000;
-// Standards ask for 20 s at least; this is time to finish a sentence and sign in again.
-constexpr absl::Duration kWarnBefore = absl::Minutes(2);
-
-}  // namespace
 
 DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const QString& banner,
                      QObject* parent)
@@ -38,16 +31,22 @@ DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const Q
       m_content(context),
       m_own(context, m_content),
       m_clinic_settings(context, m_content),
+      m_lock(context),
+      m_own_account(context),
+      m_accounts(context),
+      m_audit(context),
+      m_find(context),
+      m_access(context),
       m_sheets_folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)) {
   m_sign_in.setAddress(settings.address);
   m_sign_in.setFingerprint(settings.fingerprint);
   m_sign_in.setPins(settings.pins);
   m_sign_in.setUserName(settings.user_name);
-  m_session_check.setInterval(kCheckSessionMs);
-  connect(&m_session_check, &QTimer::timeout, this, &DeskModel::checkSession);
-  connect(&m_sign_in, &SignInModel::signedIn, this, &DeskModel::signedInAs);
-  connect(&m_caseload, &CaseloadModel::sessionEnded, this, &DeskModel::sessionEnded);
-  connect(&m_person, &PersonModel::sessionEnded, this, &DeskModel::sessionEnded);
+  connectModels();
+  connectSession();
+}
+
+void DeskModel::connectModels() {
   connect(&m_person, &PersonModel::fileChanged, this, &DeskModel::gotFile);
   connect(&m_person, &PersonModel::sent, this, [this] { say(tr("Message sent.")); });
   connect(&m_form, &PersonFormModel::saved, this, [this](const QString& person_id) {
@@ -70,17 +69,34 @@ DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const Q
           [this](const QString& title) { say(tr("Kept: %1. It is in the catalogue now.").arg(title)); });
   connect(&m_clinic_settings, &ClinicSettingsModel::saved, this,
           [this] { say(tr("Settings saved. Phones get them when they next reach the hub.")); });
+  connect(&m_accounts, &AccountsModel::saved, this, &DeskModel::say);
+  connect(&m_access, &AccessModel::revoked, this,
+          [this](const QString& phone) { say(tr("%1 has no access any more.").arg(phone)); });
+  connect(&m_find, &FindModel::opened, this, [this](const QString& person_id) {
+    if (m_page == FindPage) openPerson(person_id);
+  });
   connect(m_context.worker, &HubWorker::busyChanged, this, &DeskModel::busyChanged);
   connect(m_context.worker, &HubWorker::nudged, this, [this](const QString& person_id) {
-    if (person_id.isEmpty() && m_signed_in) readLibrary();  // anybody's: it may be the clinic's own
-    m_caseload.nudge(person_id.toStdString());
+    if (!m_signed_in || m_lock.locked()) return;
+    if (person_id.isEmpty()) readLibrary();  // anybody's: it may be the clinic's own
+    if (maySeeRecords()) m_caseload.nudge(person_id.toStdString());
     m_person.nudge(person_id.toStdString());
+    m_access.nudge(person_id.toStdString());
   });
 }
 
+// What a page does not keep when it is left.
+void DeskModel::leave(Page page) {
+  if (page == ProgrammePage || page == SignPage) m_draft.keepNow();
+  if (page == PairingPage) m_pairing.end();
+  if (page == OwnAccountPage) m_own_account.leave();
+  if (page == AccountsPage) m_accounts.leave();
+  if (page == AuditPage) m_audit.leave();
+  if (page == AccessPage) m_access.end();
+}
+
 void DeskModel::show(Page page) {
-  if (m_page == ProgrammePage || m_page == SignPage) m_draft.keepNow();
-  if (m_page == PairingPage && page != PairingPage) m_pairing.end();
+  if (m_page != page) leave(m_page);
   m_news.clear();
   m_sheet_problem.clear();
   emit newsChanged();
@@ -98,238 +114,15 @@ QString DeskModel::pageName() const {
   return QString::fromLatin1(QMetaEnum::fromType<Page>().valueToKey(m_page));
 }
 
-QString DeskModel::backWords() const {
-  if (m_page == PersonPage || m_page == OwnExercisePage || m_page == ClinicSettingsPage ||
-      (m_page == PersonEditPage && m_form.isNew()))
-    return tr("Caseload");
-  return m_page == SignPage ? tr("Programme") : tr("Person");
-}
-
 QString DeskModel::therapistName() const { return print::text(m_context.therapist.display_name()); }
 QString DeskModel::clinicName() const { return print::text(m_context.clinic.name()); }
 
-// The hub may show another of its certificates tomorrow: this desk then knows it.
-void DeskModel::takePins(const v1::SignInReply& reply) {
-  v1::HubPins pins;
-  if (!pins.ParseFromString(reply.pins().content()) || pins.certificate_sha256().empty()) return;
-  m_settings.pins.clear();
-  for (const auto& pin : pins.certificate_sha256())
-    m_settings.pins << QString::fromLatin1(QByteArray::fromStdString(pin).toHex());
-  m_sign_in.setPins(m_settings.pins);
-}
-
-void DeskModel::signedInAs(const v1::SignInReply& reply) {
-  m_context.therapist = reply.therapist();
-  m_context.clinic = reply.clinic();
-  m_context.hub_ahead = toTime(reply.hub_time()) - m_context.now();
-  m_session_deadline = m_context.clock->elapsed() + (toTime(reply.ends_at()) - toTime(reply.hub_time()));
-  m_signed_in = true;
-  m_session_words.clear();
-  m_session_check.start();
-  m_settings.address = m_sign_in.address().trimmed();
-  m_settings.fingerprint = m_sign_in.fingerprint().trimmed();
-  takePins(reply);
-  m_settings.user_name = m_sign_in.userName().trimmed();
-  saveSettings(m_context.data_folder, m_settings);
-  m_context.worker->run(
-      this, tr("Listening to the hub"),
-      [worker = m_context.worker](DeskClient*) {
-        worker->watch();
-        return true;
-      },
-      [](bool) {});
-  m_content.takeSettings(reply.clinic().settings());
-  readLibrary();
-  m_sign_in.say(QString());
-  m_caseload.reload();
-  show(CaseloadPage);
-  emit sessionChanged();
-}
-
-// What the clinic has written and set. A desk that could not read it works with what it had.
-void DeskModel::readLibrary() {
-  struct Library {
-    absl::StatusOr<std::vector<v1::OwnExercise>> own;
-    absl::StatusOr<v1::ClinicCard> clinic;
-  };
-  m_context.worker->run(
-      this, tr("Reading the clinic's exercises"),
-      [](DeskClient* client) -> Library {
-        const absl::Status none = absl::UnauthenticatedError("not signed in");
-        if (client == nullptr) return {none, none};
-        return {client->ownExercises(), client->clinic()};
-      },
-      [this](const Library& library) {
-        if (library.own.ok()) m_content.takeOwn(*library.own);
-        if (library.clinic.ok()) {
-          m_context.clinic = *library.clinic;
-          m_content.takeSettings(library.clinic->settings());
-        }
-        emit m_own.changed();
-        if (m_page != ClinicSettingsPage) m_clinic_settings.begin();
-      },
-      HubWorker::Turn::Later);
-}
-
-void DeskModel::sessionEnded() {
-  if (!m_signed_in) return;
-  m_signed_in = false;
-  m_session_check.stop();
-  m_session_words.clear();
-  m_context.worker->dropLater();
-  show(SignInPage);
-  m_caseload.clear();
-  m_person.close();
-  m_context.therapist.Clear();
-  m_content.forget();
-  m_sign_in.say(tr("Your sign-in has ended. Sign in again; drafts are kept on this desk."));
-  emit sessionChanged();
-}
-
-void DeskModel::checkSession() {
-  const absl::Duration left = m_session_deadline - m_context.clock->elapsed();
-  if (left <= absl::ZeroDuration()) {
-    sessionEnded();
-    return;
-  }
-  const QString words =
-      left > kWarnBefore ? QString()
-                         : tr("Your sign-in ends in %1 s. Sign out and in again to go on; drafts are kept.")
-                               .arg(absl::ToInt64Seconds(left));
-  if (words == m_session_words) return;
-  m_session_words = words;
-  emit sessionChanged();
-}
-
-void DeskModel::signOut() {
-  m_context.worker->dropLater();
-  show(SignInPage);
-  m_signed_in = false;
-  m_session_check.stop();
-  m_session_words.clear();
-  m_caseload.clear();
-  m_person.close();
-  m_context.therapist.Clear();
-  m_content.forget();
-  m_context.worker->run(
-      this, tr("Signing out"),
-      [worker = m_context.worker](DeskClient* client) -> absl::Status {
-        if (client == nullptr) return absl::OkStatus();
-        client->stopWatching();
-        absl::Status status = client->signOut();
-        worker->useClient(nullptr);
-        return status;
-      },
-      [this](const absl::Status& status) {
-        m_sign_in.say(status.ok()
-                          ? tr("You are signed out.")
-                          : tr("You are signed out here; the hub was not reached and ends it by itself."));
-      });
-  emit sessionChanged();
-}
-
 void DeskModel::gotFile() {
   const auto file = m_person.file();
+  checkOpening();
   if (m_page == PairingPage) m_pairing.follow(*file);
   if (m_page == DonePage) m_done.show(file);
   if (m_page == ProgrammePage || m_page == SignPage) m_draft.follow(file);
-}
-
-void DeskModel::openPerson(const QString& person_id) {
-  show(PersonPage);
-  m_person.open(person_id.toStdString());
-}
-
-void DeskModel::openNewPerson() {
-  m_form.beginNew();
-  show(PersonEditPage);
-}
-
-void DeskModel::openRecord() {
-  if (!m_person.loaded()) return;
-  m_form.beginChange(*m_person.file());
-  show(PersonEditPage);
-}
-
-void DeskModel::openProgramme() {
-  if (!m_person.loaded()) return;
-  m_draft.begin(m_person.file());
-  show(ProgrammePage);
-}
-
-void DeskModel::openSign() {
-  if (m_page == ProgrammePage) show(SignPage);
-}
-
-void DeskModel::openPairing() {
-  if (!m_person.loaded()) return;
-  m_pairing.begin(*m_person.file());
-  show(PairingPage);
-}
-
-void DeskModel::openDone() {
-  if (!m_person.loaded()) return;
-  m_done.show(m_person.file());
-  show(DonePage);
-}
-
-void DeskModel::openHold() {
-  if (!m_person.loaded()) return;
-  m_hold.beginHold(m_person.file());
-  show(HoldPage);
-}
-
-void DeskModel::openOwnExercises() {
-  if (!m_signed_in) return;
-  m_own.begin();
-  show(OwnExercisePage);
-}
-
-void DeskModel::openClinicSettings() {
-  if (!m_signed_in) return;
-  m_clinic_settings.begin();
-  show(ClinicSettingsPage);
-}
-
-void DeskModel::openLift(const QString& hold_id) {
-  if (!m_person.loaded()) return;
-  m_hold.beginLift(m_person.file(), hold_id.toStdString());
-  show(HoldPage);
-}
-
-void DeskModel::back() {
-  switch (m_page) {
-    case PersonPage:
-      show(CaseloadPage);
-      m_person.close();
-      m_caseload.reload();
-      break;
-    case PersonEditPage:
-      show(m_form.isNew() ? CaseloadPage : PersonPage);
-      break;
-    case SignPage:
-      show(ProgrammePage);
-      break;
-    case ProgrammePage:
-    case PairingPage:
-    case DonePage:
-    case HoldPage:
-      show(PersonPage);
-      break;
-    case OwnExercisePage:
-      if (m_own.writing()) {
-        m_own.close();
-      } else {
-        show(CaseloadPage);
-      }
-      break;
-    case ClinicSettingsPage:
-      show(CaseloadPage);
-      break;
-    case SignInPage:
-    case CaseloadPage:
-      break;
-  }
 }
 
 QString DeskModel::sheetFile(const QString& kind) {
@@ -370,6 +163,11 @@ void DeskModel::keepLook(int text_percent, bool dark) {
 QJsonObject DeskModel::facts() const {
   return {{QStringLiteral("page"), pageName()},
           {QStringLiteral("signed_in"), m_signed_in},
+          {QStringLiteral("locked"), m_lock.locked()},
+          {QStringLiteral("opened"), m_opened_words},
+          {QStringLiteral("asks_code"), m_sign_in.asksCode() || m_lock.asksCode()},
+          {QStringLiteral("first_password"), m_accounts.firstPassword()},
+          {QStringLiteral("secret"), m_own_account.secretText()},
           {QStringLiteral("idle"), m_context.worker->idle()},
           {QStringLiteral("loading"), m_caseload.loading()},
           {QStringLiteral("people"), m_caseload.total()},

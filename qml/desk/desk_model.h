@@ -8,17 +8,23 @@
 #include <QtCore/QObject>
 #include <QtCore/QTimer>
 
+#include "qml/desk/access_model.h"
+#include "qml/desk/accounts_model.h"
+#include "qml/desk/audit_model.h"
 #include "qml/desk/caseload_model.h"
 #include "qml/desk/clinic_settings_model.h"
 #include "qml/desk/desk_content.h"
 #include "qml/desk/desk_context.h"
+#include "qml/desk/desk_lock.h"
 #include "qml/desk/desk_settings.h"
 #include "qml/desk/done_model.h"
 #include "qml/desk/draft_model.h"
 #include "qml/desk/entry_media_model.h"
 #include "qml/desk/entry_model.h"
+#include "qml/desk/find_model.h"
 #include "qml/desk/hold_model.h"
 #include "qml/desk/hub_worker.h"
+#include "qml/desk/own_account_model.h"
 #include "qml/desk/own_exercise_model.h"
 #include "qml/desk/pairing_model.h"
 #include "qml/desk/person_form_model.h"
@@ -40,6 +46,12 @@ class DeskModel : public QObject {
   Q_PROPERTY(QString therapistName READ therapistName NOTIFY sessionChanged)
   Q_PROPERTY(QString clinicName READ clinicName NOTIFY sessionChanged)
   Q_PROPERTY(QString sessionWords READ sessionWords NOTIFY sessionChanged)  // near its end only
+  // While somebody else's record is open by a written reason: until when; empty otherwise.
+  Q_PROPERTY(QString openedWords READ openedWords NOTIFY openedChanged)
+  Q_PROPERTY(bool mayManage READ mayManage NOTIFY sessionChanged)      // accounts and assignments
+  Q_PROPERTY(bool maySeeAudit READ maySeeAudit NOTIFY sessionChanged)  // the audit trail
+  Q_PROPERTY(bool maySeeRecords READ maySeeRecords NOTIFY sessionChanged)
+  Q_PROPERTY(bool mayWrite READ mayWrite NOTIFY sessionChanged)  // in records: not an auditor
   Q_PROPERTY(QString busyWords READ busyWords NOTIFY busyChanged)
   Q_PROPERTY(QString banner READ banner CONSTANT)
   Q_PROPERTY(QString news READ news NOTIFY newsChanged)  // what just went well, until the next page
@@ -57,6 +69,12 @@ class DeskModel : public QObject {
   Q_PROPERTY(newel::desk::HoldModel* hold READ hold CONSTANT)
   Q_PROPERTY(newel::desk::OwnExerciseModel* ownExercises READ ownExercises CONSTANT)
   Q_PROPERTY(newel::desk::ClinicSettingsModel* clinicSettings READ clinicSettings CONSTANT)
+  Q_PROPERTY(newel::desk::DeskLock* lock READ lock CONSTANT)
+  Q_PROPERTY(newel::desk::OwnAccountModel* ownAccount READ ownAccount CONSTANT)
+  Q_PROPERTY(newel::desk::AccountsModel* accounts READ accounts CONSTANT)
+  Q_PROPERTY(newel::desk::AuditModel* audit READ audit CONSTANT)
+  Q_PROPERTY(newel::desk::FindModel* find READ find CONSTANT)
+  Q_PROPERTY(newel::desk::AccessModel* access READ access CONSTANT)
 
  public:
   enum Page {
@@ -70,7 +88,12 @@ class DeskModel : public QObject {
     DonePage,
     HoldPage,
     OwnExercisePage,
-    ClinicSettingsPage
+    ClinicSettingsPage,
+    OwnAccountPage,
+    AccountsPage,
+    AuditPage,
+    FindPage,
+    AccessPage
   };
   Q_ENUM(Page)
 
@@ -79,12 +102,17 @@ class DeskModel : public QObject {
 
   Page page() const { return m_page; }
   QString pageName() const;
-  bool canGoBack() const { return m_page != SignInPage && m_page != CaseloadPage; }
+  bool canGoBack() const;
   QString backWords() const;
   bool signedIn() const { return m_signed_in; }
   QString therapistName() const;
   QString clinicName() const;
   QString sessionWords() const { return m_session_words; }
+  QString openedWords() const { return m_opened_words; }
+  bool mayManage() const { return m_accounts.mayChange(); }
+  bool maySeeAudit() const;
+  bool maySeeRecords() const { return m_context.therapist.role() != v1::ROLE_ADMINISTRATOR; }
+  bool mayWrite() const;
   QString busyWords() const { return m_context.worker->busyWords(); }
   QString banner() const { return m_banner; }
   QString news() const { return m_news; }
@@ -102,6 +130,12 @@ class DeskModel : public QObject {
   HoldModel* hold() { return &m_hold; }
   OwnExerciseModel* ownExercises() { return &m_own; }
   ClinicSettingsModel* clinicSettings() { return &m_clinic_settings; }
+  DeskLock* lock() { return &m_lock; }
+  OwnAccountModel* ownAccount() { return &m_own_account; }
+  AccountsModel* accounts() { return &m_accounts; }
+  AuditModel* audit() { return &m_audit; }
+  FindModel* find() { return &m_find; }
+  AccessModel* access() { return &m_access; }
 
   Q_INVOKABLE void openPerson(const QString& person_id);
   Q_INVOKABLE void openNewPerson();
@@ -114,8 +148,16 @@ class DeskModel : public QObject {
   Q_INVOKABLE void openOwnExercises();
   Q_INVOKABLE void openClinicSettings();
   Q_INVOKABLE void openLift(const QString& hold_id);
+  Q_INVOKABLE void openOwnAccount();
+  Q_INVOKABLE void openAccounts();
+  Q_INVOKABLE void openAudit();        // about everybody
+  Q_INVOKABLE void openPersonAudit();  // about the open person
+  Q_INVOKABLE void openFind();
+  Q_INVOKABLE void openAccess();                               // of the open person
+  Q_INVOKABLE void openFoundAccess(const QString& person_id);  // of one that was found
   Q_INVOKABLE void back();
   Q_INVOKABLE void signOut();
+  Q_INVOKABLE void lockNow();
   // PDFs of the open person, into the sheets folder; news says where.
   Q_INVOKABLE void saveHandout(bool large_print);
   Q_INVOKABLE void saveReport();
@@ -132,13 +174,28 @@ class DeskModel : public QObject {
   void sessionChanged();
   void busyChanged();
   void newsChanged();
+  void openedChanged();
 
  private:
+  void connectModels();
+  void connectSession();
   void show(Page page);
+  void leave(Page page);
+  Page home() const;
+  void goHome();
   void signedInAs(const v1::SignInReply& reply);
   void takePins(const v1::SignInReply& reply);
+  void beginWork();
+  void takeSession(const v1::SignInReply& reply);
+  void listen();
+  void coverDesk(const QString& reason);
+  void uncover(const v1::SignInReply& reply);
+  void dutiesDone(const QString& words);
+  void forgetAll();
   void sessionEnded();
   void checkSession();
+  void checkOpening();
+  void tellHub();
   void readLibrary();
   void gotFile();
   void say(const QString& words);
@@ -161,9 +218,20 @@ class DeskModel : public QObject {
   DeskContent m_content;
   OwnExerciseModel m_own;
   ClinicSettingsModel m_clinic_settings;
+  DeskLock m_lock;
+  OwnAccountModel m_own_account;
+  AccountsModel m_accounts;
+  AuditModel m_audit;
+  FindModel m_find;
+  AccessModel m_access;
   Page m_page = SignInPage;
+  Page m_access_from = CaseloadPage;  // where back leads from the pages that several lead to
+  Page m_audit_from = CaseloadPage;
   bool m_signed_in = false;
+  bool m_limited = false;  // until what the hub asks for first is done
   QString m_session_words;
+  QString m_opened_words;
+  bool m_person_opened = false;
   QString m_news;
   QString m_sheet_problem;
   QString m_sheets_folder;

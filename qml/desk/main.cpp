@@ -38,6 +38,7 @@ struct Arguments {
   QString fingerprint;
   QString user;
   QString figures;
+  absl::Duration lock_after;  // zero: as the clinic says
   bool self_test = false;
   PrintCommand print;
 };
@@ -55,6 +56,11 @@ void addOptions(QCommandLineParser& parser) {
        valued("hub", "The hub's address, host:port.", "address"),
        valued("fingerprint", "The hub's fingerprint, as newel-hub fingerprint prints it.", "hex"),
        valued("user", "User name.", "name"),
+       valued("lock-after",
+              "Lock after so many seconds without a touch, when that is sooner than the clinic says: for a "
+              "desk in "
+              "an open place.",
+              "seconds"),
        valued("sheets", "Folder for PDFs (your documents).", "folder"),
        valued("drive", "Read commands from a file or FIFO, - for stdin (for tests).", "file"),
        valued("sheet", "Paint every figure of the catalogue on one picture and exit, no screen needed.",
@@ -62,7 +68,7 @@ void addOptions(QCommandLineParser& parser) {
        {QStringLiteral("self-test"), QStringLiteral("Load every page, report every warning, exit.")},
        valued("print",
               "Write a PDF and exit, no screen needed: handout or report. The password comes from the "
-              "environment's NEWEL_PASSWORD.",
+              "environment's NEWEL_PASSWORD, the code of a second factor from NEWEL_CODE.",
               "kind"),
        valued("person", "With --print: id of the person.", "id"),
        valued("out", "With --print: the file to write.", "file.pdf"),
@@ -86,6 +92,7 @@ Arguments readArguments(const QCommandLineParser& parser) {
   arguments.fingerprint = value("fingerprint");
   arguments.user = value("user");
   arguments.figures = value("sheet");
+  arguments.lock_after = absl::Seconds(value("lock-after").toUInt());
   arguments.self_test = parser.isSet(QStringLiteral("self-test"));
   PrintCommand& print = arguments.print;
   print.kind = value("print");
@@ -94,6 +101,7 @@ Arguments readArguments(const QCommandLineParser& parser) {
   print.fingerprint = arguments.fingerprint;
   print.user_name = arguments.user;
   print.password = qEnvironmentVariable("NEWEL_PASSWORD");
+  print.code = qEnvironmentVariable("NEWEL_CODE");
   print.out = value("out");
   print.first_day = value("from");
   print.last_day = value("to");
@@ -114,6 +122,11 @@ std::string wrongChoice(const QCommandLineParser& parser) {
     bool fine = false;
     const double points = parser.value(QStringLiteral("body")).toDouble(&fine);
     if (!fine || points < 8 || points > 24) return "--body: 8 to 24";
+  }
+  if (parser.isSet(QStringLiteral("lock-after"))) {
+    bool fine = false;
+    const uint seconds = parser.value(QStringLiteral("lock-after")).toUInt(&fine);
+    if (!fine || seconds < 1 || seconds > 3600) return "--lock-after: 1 to 3600 seconds";
   }
   return "";
 }
@@ -181,6 +194,7 @@ int runWindow(QGuiApplication& app, const Arguments& arguments, DeskContext& con
   }
   if (!arguments.user.isEmpty()) settings.user_name = arguments.user;
   DeskModel model(context, settings, banner);
+  model.lock()->setSooner(arguments.lock_after);
   if (!arguments.sheets.isEmpty()) model.setSheetsFolder(arguments.sheets);
 
   int warnings = 0;

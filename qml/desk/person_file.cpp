@@ -77,6 +77,7 @@ absl::StatusOr<PersonFile> fetchPerson(DeskClient& client, const std::string& pe
   if (!reply.ok()) return reply.status();
   file.person = std::move(*reply->mutable_person());
   file.identity = std::move(*reply->mutable_identity());
+  file.openings.assign(reply->openings().begin(), reply->openings().end());
   for (const auto& step : std::initializer_list<std::function<absl::Status()>>{
            [&] { return take(client.programmes(person_id), file.programmes); },
            [&] { return take(client.holds(person_id), file.holds); },
@@ -92,6 +93,15 @@ absl::StatusOr<PersonFile> fetchPerson(DeskClient& client, const std::string& pe
               return toTime(left.started_at()) < toTime(right.started_at());
             });
   return file;
+}
+
+std::optional<absl::Time> openedUntil(const PersonFile& file, const std::string& account_id, absl::Time now) {
+  std::optional<absl::Time> until;
+  for (const auto& opening : file.openings) {
+    const absl::Time end = toTime(opening.until());
+    if (opening.therapist_id() == account_id && end > now && (!until || end > *until)) until = end;
+  }
+  return until;
 }
 
 absl::TimeZone zoneOf(const PersonFile& file) {

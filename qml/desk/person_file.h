@@ -26,10 +26,14 @@ struct PersonFile {
   std::vector<v1::Receipt> receipts;
   std::vector<v1::Practice> practices;
   std::vector<v1::Device> devices;
+  std::vector<v1::Opening> openings;  // by a written reason, in the last week, newest first
 };
 
 // Blocks: eight calls. `mark_read`: a therapist looks at the messages now. The first error ends it.
 absl::StatusOr<PersonFile> fetchPerson(DeskClient& client, const std::string& person_id, bool mark_read);
+
+// Until when the record is open to this account by a written reason; nullopt: it is not at `now`, the hub's.
+std::optional<absl::Time> openedUntil(const PersonFile& file, const std::string& account_id, absl::Time now);
 
 // The person's zone; UTC when this machine does not know its name.
 absl::TimeZone zoneOf(const PersonFile& file);

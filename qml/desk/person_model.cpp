@@ -44,9 +44,10 @@ void PersonModel::reload() {
   m_reading = true;
   m_context.worker->run(
       this, tr("Reading the record"),
-      [id = m_id](DeskClient* client) -> std::pair<std::string, absl::StatusOr<PersonFile>> {
+      [id = m_id, mark = m_context.therapist.role() != v1::ROLE_AUDITOR](
+          DeskClient* client) -> std::pair<std::string, absl::StatusOr<PersonFile>> {
         if (client == nullptr) return {id, absl::UnauthenticatedError("not signed in")};
-        return {id, fetchPerson(*client, id, true)};
+        return {id, fetchPerson(*client, id, mark)};
       },
       [this](std::pair<std::string, absl::StatusOr<PersonFile>> answer) {
         m_reading = false;
@@ -63,6 +64,7 @@ void PersonModel::got(absl::StatusOr<PersonFile> file) {
     m_problem = problemWords(file.status(), tr("read this record"));
     emit changed();
     if (file.status().code() == absl::StatusCode::kUnauthenticated) emit sessionEnded(file.status());
+    if (absl::IsPermissionDenied(file.status()) && m_file != nullptr) emit closedToUs();
     return;
   }
   m_problem.clear();
@@ -215,6 +217,18 @@ QString PersonModel::weeksWords() const {
   return tr("Done of due, week by week, oldest first: %1").arg(words.join(QStringLiteral(", ")));
 }
 
+QStringList PersonModel::openings() const {
+  QStringList list;
+  if (!m_file) return list;
+  for (const auto& opening : m_file->openings) {
+    list << tr("%1 opened this record %2: \"%3\"")
+                .arg(opening.display_name().empty() ? tr("An account that is gone")
+                                                    : print::text(opening.display_name()),
+                     moment(toTime(opening.at())), print::text(opening.reason()));
+  }
+  return list;
+}
+
 QVariantList PersonModel::attention() const {
   QVariantList list;
   if (!m_file) return list;
@@ -256,20 +270,6 @@ void PersonModel::send(const QString& text, bool urgent) {
         m_message_id.clear();
         emit sent();
         reload();
-      });
-}
-
-void PersonModel::revokeDevice(const QString& device_id) {
-  m_context.worker->run(
-      this, tr("Taking the phone's access away"),
-      [id = device_id.toStdString()](DeskClient* client) -> absl::Status {
-        if (client == nullptr) return absl::UnauthenticatedError("not signed in");
-        return client->revokeDevice(id);
-      },
-      [this](const absl::Status& status) {
-        m_problem = problemWords(status, tr("take this phone's access away"));
-        emit changed();
-        if (status.ok()) reload();
       });
 }
 

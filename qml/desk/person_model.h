@@ -39,6 +39,8 @@ class PersonModel : public QObject {
   Q_PROPERTY(QString adherence READ adherence NOTIFY changed)
   Q_PROPERTY(QVariantList weeks READ weeks NOTIFY changed)
   Q_PROPERTY(QString weeksWords READ weeksWords NOTIFY changed)
+  // Openings by a written reason in the last week, newest first, in words.
+  Q_PROPERTY(QStringList openings READ openings NOTIFY changed)
   // Reasons of the attention list for this person: {urgency, words}.
   Q_PROPERTY(QVariantList attention READ attention NOTIFY changed)
   Q_PROPERTY(bool hasProgramme READ hasProgramme NOTIFY changed)
@@ -64,6 +66,7 @@ class PersonModel : public QObject {
   QString adherence() const;
   QVariantList weeks() const;
   QString weeksWords() const;
+  QStringList openings() const;
   QVariantList attention() const;
   bool hasProgramme() const;
   bool sending() const { return m_sending; }
@@ -77,7 +80,6 @@ class PersonModel : public QObject {
   void close();
   // sent() follows, or sendProblem. The id is made once, so trying again sends once.
   Q_INVOKABLE void send(const QString& text, bool urgent);
-  Q_INVOKABLE void revokeDevice(const QString& device_id);
 
   const std::string& id() const { return m_id; }
   // nullptr until loaded. Shared: a page may hold on to the one it began with.
@@ -89,6 +91,7 @@ class PersonModel : public QObject {
   void sendingChanged();
   void sent();
   void sessionEnded(const absl::Status& status);
+  void closedToUs();  // the record was open to this account and is not any more
 
  private:
   void got(absl::StatusOr<PersonFile> file);

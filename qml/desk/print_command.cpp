@@ -36,7 +36,8 @@ absl::StatusOr<PersonFile> fetched(const PrintCommand& command, DeskContext& con
   if (!pin.ok()) return pin.status();
   auto client = DeskClient::connect({command.address.toStdString(), *pin, context.random});
   if (!client.ok()) return client.status();
-  const auto reply = (*client)->signIn(command.user_name.toStdString(), command.password.toStdString());
+  const auto reply = (*client)->signIn(command.user_name.toStdString(), command.password.toStdString(),
+                                       command.code.toStdString());
   if (!reply.ok()) return reply.status();
   context.therapist = reply->therapist();
   context.clinic = reply->clinic();

@@ -15,6 +15,7 @@ struct PrintCommand {
   QString fingerprint;
   QString user_name;
   QString password;  // from the environment, never from the command line
+  QString code;      // of the second factor; empty: the account has none
   QString out;
   QString first_day;  // of a report; empty: four weeks back
   QString last_day;   // empty: today

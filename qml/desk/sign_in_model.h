@@ -7,6 +7,7 @@
 
 #include "qml/desk/desk_context.h"
 #include "qml/desk/hub_worker.h"
+#include "qml/desk/sign_in_try.h"
 
 namespace newel::desk {
 
@@ -19,8 +20,7 @@ class SignInModel : public QObject {
   Q_PROPERTY(QString userName READ userName WRITE setUserName NOTIFY changed)
   Q_PROPERTY(QString addressProblem READ addressProblem NOTIFY changed)
   Q_PROPERTY(QString fingerprintProblem READ fingerprintProblem NOTIFY changed)
-  Q_PROPERTY(QString problem READ problem NOTIFY changed)  // of the sign-in as a whole
-  Q_PROPERTY(bool busy READ busy NOTIFY changed)
+  Q_PROPERTY(newel::desk::SignInTry* attempt READ attempt CONSTANT)
 
  public:
   explicit SignInModel(DeskContext& context, QObject* parent = nullptr);
@@ -35,31 +35,39 @@ class SignInModel : public QObject {
   void setUserName(const QString& name);
   QString addressProblem() const { return m_address_problem; }
   QString fingerprintProblem() const { return m_fingerprint_problem; }
-  QString problem() const { return m_problem; }
-  bool busy() const { return m_busy; }
+  SignInTry* attempt() { return &m_try; }
+  bool asksCode() const { return m_try.needsCode(); }
+
+  // Where the fields lead to, with every certificate that hub may show.
+  DeskClient::Options connection() const;
 
   // Shown on the page until the next try, for example after a session ended.
-  void say(const QString& words);
+  void say(const QString& words) { m_try.say(words); }
 
-  // Connects and signs in; signedIn() follows, or problems show. The password is not kept.
-  Q_INVOKABLE void signIn(const QString& password);
+  // Connects and signs in; signedIn() follows, or problems show. Password and code are not kept. `code`
+  // counts once attempt.needsCode.
+  Q_INVOKABLE void signIn(const QString& password, const QString& code = QString());
 
  signals:
   void changed();
   void signedIn(const newel::v1::SignInReply& reply);
 
  private:
-  void failed(const absl::Status& status);
+  struct Answer {
+    absl::Status connected;  // kUnauthenticated: the hub shows another certificate
+    absl::StatusOr<v1::SignInReply> reply;
+  };
+  bool fieldsAreFine();
+  void notConnected(const absl::Status& status);
 
   DeskContext& m_context;
+  SignInTry m_try;
   QString m_address;
   QString m_fingerprint;
   QStringList m_pins;
   QString m_user_name;
   QString m_address_problem;
   QString m_fingerprint_problem;
-  QString m_problem;
-  bool m_busy = false;
 };
 
 }  // namespace newel::desk

@@ -2,6 +2,8 @@
 
 #include <grpcpp/client_context.h>
 
+#include <charconv>
+#include <string_view>
 #include <utility>
 
 #include "sync/common/content_hash.h"
@@ -108,9 +110,9 @@ absl::Status DeskClient::confirmSecondFactor(const std::string& code) {
   return m_impl->call(&v1::DeskService::Stub::ConfirmSecondFactor, request).status();
 }
 
-absl::Status DeskClient::changePassword(const std::string& password, const std::string& new_password) {
+absl::Status DeskClient::changePassword(const std::string& old_password, const std::string& new_password) {
   v1::ChangePasswordRequest request;
-  request.set_password(password);
+  request.set_old_password(old_password);
   request.set_new_password(new_password);
   return m_impl->call(&v1::DeskService::Stub::ChangePassword, request).status();
 }
@@ -327,6 +329,42 @@ absl::StatusOr<std::string> DeskClient::media(const std::string& person_id, cons
   return content;
 }
 
+absl::StatusOr<std::vector<v1::Account>> DeskClient::accounts() {
+  const auto reply = m_impl->call(&v1::DeskService::Stub::ListAccounts, v1::ListAccountsRequest());
+  if (!reply.ok()) return reply.status();
+  return std::vector<v1::Account>(reply->accounts().begin(), reply->accounts().end());
+}
+
+absl::StatusOr<v1::AddAccountReply> DeskClient::addAccount(const v1::AddAccountRequest& request) {
+  return m_impl->call(&v1::DeskService::Stub::AddAccount, request);
+}
+
+absl::StatusOr<v1::Account> DeskClient::changeAccount(const v1::ChangeAccountRequest& request) {
+  auto reply = m_impl->call(&v1::DeskService::Stub::ChangeAccount, request);
+  if (!reply.ok()) return reply.status();
+  return std::move(*reply->mutable_account());
+}
+
+absl::StatusOr<v1::NewFirstPasswordReply> DeskClient::newFirstPassword(const std::string& account_id) {
+  v1::NewFirstPasswordRequest request;
+  request.set_account_id(account_id);
+  return m_impl->call(&v1::DeskService::Stub::NewFirstPassword, request);
+}
+
+absl::Status DeskClient::takeSecondFactor(const std::string& account_id) {
+  v1::TakeSecondFactorRequest request;
+  request.set_account_id(account_id);
+  return m_impl->call(&v1::DeskService::Stub::TakeSecondFactor, request).status();
+}
+
+absl::StatusOr<v1::ListAuditReply> DeskClient::audit(const v1::ListAuditRequest& request) {
+  return m_impl->call(&v1::DeskService::Stub::ListAudit, request);
+}
+
+absl::StatusOr<v1::CheckAuditReply> DeskClient::checkAudit() {
+  return m_impl->call(&v1::DeskService::Stub::CheckAudit, v1::CheckAuditRequest());
+}
+
 void DeskClient::watch(std::function<void(const std::string& person_id)> changed) {
   m_impl->m_watch.start(std::move(changed));
 }
@@ -348,6 +386,19 @@ v1::PutMediaRequest mediaPartOf(const std::string& person_id, const std::string&
 bool needsCode(const absl::Status& status) { return absl::IsPermissionDenied(status); }
 bool isWrongCode(const absl::Status& status) {
   return absl::IsUnauthenticated(status) && status.message().substr(0, 5) == "code:";
+}
+
+// "tried too often; wait 12 seconds" (Accounts::mayTry).
+absl::Duration waitAsked(const absl::Status& status) {
+  if (!absl::IsResourceExhausted(status)) return absl::ZeroDuration();
+  constexpr std::string_view kBefore = "wait ";
+  const std::string_view text(status.message().data(), status.message().size());
+  const std::size_t at = text.find(kBefore);
+  if (at == std::string_view::npos) return absl::ZeroDuration();
+  int seconds = 0;
+  const char* const begin = text.data() + at + kBefore.size();
+  const auto read = std::from_chars(begin, text.data() + text.size(), seconds);
+  return read.ec == std::errc() && seconds > 0 ? absl::Seconds(seconds) : absl::ZeroDuration();
 }
 
 }  // namespace newel

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <absl/status/statusor.h>
+#include <absl/time/time.h>
 
 #include <functional>
 #include <memory>
@@ -39,7 +40,7 @@ class DeskClient {
   // Errors: desk_service.proto.
   absl::StatusOr<v1::BeginSecondFactorReply> beginSecondFactor(const std::string& password);
   absl::Status confirmSecondFactor(const std::string& code);
-  absl::Status changePassword(const std::string& password, const std::string& new_password);
+  absl::Status changePassword(const std::string& old_password, const std::string& new_password);
   // The certificates that the hub may show from now on, as it said at signIn(); to be kept for the next
   // connect(). Empty: it said nothing.
   std::vector<std::string> pins() const;
@@ -67,6 +68,14 @@ class DeskClient {
   absl::StatusOr<v1::OwnExercise> putOwnExercise(const v1::PutOwnExerciseRequest& request);
   absl::StatusOr<v1::ClinicCard> clinic();  // with its settings
   absl::StatusOr<v1::ClinicCard> putSettings(const v1::PutSettingsRequest& request);
+  // The clinic's accounts and its audit trail; errors: desk_service.proto.
+  absl::StatusOr<std::vector<v1::Account>> accounts();
+  absl::StatusOr<v1::AddAccountReply> addAccount(const v1::AddAccountRequest& request);
+  absl::StatusOr<v1::Account> changeAccount(const v1::ChangeAccountRequest& request);
+  absl::StatusOr<v1::NewFirstPasswordReply> newFirstPassword(const std::string& account_id);
+  absl::Status takeSecondFactor(const std::string& account_id);
+  absl::StatusOr<v1::ListAuditReply> audit(const v1::ListAuditRequest& request);
+  absl::StatusOr<v1::CheckAuditReply> checkAudit();
 
   // A photo or clip of this person (cleaned: sync/common/media_clean.h). One part; the reply says where to go
   // on.
@@ -96,5 +105,7 @@ v1::PutMediaRequest mediaPartOf(const std::string& person_id, const std::string&
 // Of what signIn() returned.
 bool needsCode(const absl::Status& status);
 bool isWrongCode(const absl::Status& status);
+// How long the hub asks to wait before the next try, of any call that was tried too often; zero otherwise.
+absl::Duration waitAsked(const absl::Status& status);
 
 }  // namespace newel

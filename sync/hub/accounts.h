@@ -1,7 +1,9 @@
-// Therapists' accounts and sessions.
+// Who signs in, and with what: passwords, second factors, sessions. Not here: who has an account
+// (account_book.h), and whose records it may open (person_access.h).
 #pragma once
 
 #include <absl/status/statusor.h>
+#include <absl/time/time.h>
 
 #include <string>
 
@@ -11,22 +13,39 @@
 
 namespace newel {
 
+// NIST SP 800-63B 4.2.2 and 4.2.3 (AAL2): signed in again after 12 hours whatever happens, and after 30
+// minutes without use; OWASP ASVS 5.0 7.3.1, 7.3.2 ask for both. The desk locks itself sooner and keeps a
+// session in use while somebody works at it.
+inline constexpr absl::Duration kSessionLife = absl::Hours(12);
+inline constexpr absl::Duration kSessionIdle = absl::Minutes(30);
+// A use is written down when the last one lies this far back, so that reading does not mean writing.
+inline constexpr absl::Duration kNoteUseEvery = absl::Minutes(1);
+
 // What a call does, for the table of who may make it.
 enum class CallKind {
   Own,       // about the caller's own session
   Read,      // looks at persons' records
   Clinical,  // changes what persons are to do, or writes to them
   Access,    // pairing and ending the access of phones
+  Phones,    // looks which phones a person has
   Settings,  // changes what the clinic has set for all
   Find,      // looks whether somebody is known to the clinic
   Open,      // opens somebody else's person by a written reason
   Assign,    // says whose persons are whose
+  Staff,     // looks at the clinic's accounts
+  Accounts,  // makes and changes them
+  Audit,     // looks at the audit trail
 };
 
-// True when an account of `role` may make such a call. Lead: all. Therapist: all but the clinic's settings
-// and assignments. Auditor: reads. Administrator: access, settings and assignments, not what is in the
-// records. About whom is another question: person_access.h.
+// True when an account of `role` may make such a call. Lead: all. Therapist: all but the clinic's settings,
+// assignments, accounts and trail. Auditor: reads, the trail too. Administrator: access, settings,
+// assignments and accounts, not what is in the records. About whom is another question: person_access.h.
 bool roleMay(v1::Role role, CallKind kind);
+
+v1::Therapist therapistOf(const AccountRow& row);
+
+// kInvalidArgument names the field.
+absl::Status checkAccount(const std::string& user_name, const std::string& display_name, v1::Role role);
 
 // Thread-safe.
 class Accounts {
@@ -60,16 +79,19 @@ class Accounts {
   // account's sessions. kNotFound: no such name. kFailedPrecondition: the account has none.
   absl::Status resetFactor(const std::string& user_name);
 
-  // kUnauthenticated: no such session, or it has ended. kPermissionDenied: not with this role.
+  // kUnauthenticated: no such session, or it has ended. kPermissionDenied: not with this role, or not before
+  // the account has a password of its own and the second factor that the clinic asks for. Counts as a use.
   absl::StatusOr<DeskCaller> authenticate(const std::string& session, CallKind kind);
   bool sessionIsGood(const std::string& session_sha256);
 
  private:
-  absl::StatusOr<AccountRow> ownAccount(const DeskCaller& caller, const std::string& password,
-                                        const std::string& peer);
   // kResourceExhausted, audited, while `key` has to wait.
   absl::Status mayTry(const std::string& key);
   absl::StatusOr<v1::SignInReply> admit(const AccountRow& account, const std::string& code);
+  // The caller's account, when `password` is its own; tried too often is kResourceExhausted.
+  absl::StatusOr<AccountRow> prove(const DeskCaller& caller, const std::string& password,
+                                   const std::string& peer);
+  void noteUse(const std::string& session_sha256, const SessionRow& session);
 
   const HubContext* m_hub;
   Throttle m_throttle;

@@ -30,27 +30,36 @@ std::string auditEntry(const AuditEvent& event, std::uint64_t n, absl::Time at) 
   return entry.dump(-1, ' ', /*ensure_ascii=*/false, nlohmann::json::error_handler_t::replace);
 }
 
-absl::Status verifyAudit(const std::vector<AuditRow>& rows, const std::optional<AuditHead>& expected) {
-  std::string hash(kHashBytes, '\0');
-  std::uint64_t n = 0;
-  bool met = !expected.has_value() || (expected->n == 0 && expected->hash == hash);
-  for (const auto& row : rows) {
-    const std::string line = "line " + std::to_string(row.n);
-    if (row.n != n + 1)
-      return absl::DataLossError("audit: " + line + " where " + std::to_string(n + 1) + " belongs");
-    n = row.n;
-    const auto entry = nlohmann::json::parse(row.entry, nullptr, /*allow_exceptions=*/false);
-    if (!entry.is_object() || entry.value("n", std::uint64_t{0}) != n) {
-      return absl::DataLossError("audit: " + line + " does not carry its number");
-    }
-    hash = chainHash(hash, row.entry);
-    if (hash != row.hash) return absl::DataLossError("audit: " + line + " was changed");
-    if (expected.has_value() && expected->n == n) {
-      if (expected->hash != hash) return absl::DataLossError("audit: " + line + " is not what the head says");
-      met = true;
-    }
+absl::Status AuditChecker::add(const AuditRow& row) {
+  const std::string line = "line " + std::to_string(row.n);
+  const std::uint64_t n = m_head.n + 1;
+  if (row.n != n) {
+    return absl::DataLossError("audit: " + line + " where " + std::to_string(n) + " belongs");
   }
-  if (!met) return absl::DataLossError("audit: cut after line " + std::to_string(n));
+  const auto entry = nlohmann::json::parse(row.entry, nullptr, /*allow_exceptions=*/false);
+  const auto number = entry.is_object() ? entry.find("n") : entry.end();
+  if (number == entry.end() || !number->is_number_unsigned() || number->get<std::uint64_t>() != n) {
+    return absl::DataLossError("audit: " + line + " does not carry its number");
+  }
+  const std::string hash = chainHash(m_head.hash, row.entry);
+  if (hash != row.hash) return absl::DataLossError("audit: " + line + " was changed");
+  m_head = {n, hash};
+  return absl::OkStatus();
+}
+
+absl::Status verifyAudit(const std::vector<AuditRow>& rows, const std::optional<AuditHead>& expected) {
+  AuditChecker checker;
+  bool met = !expected.has_value() || (expected->n == 0 && expected->hash == checker.head().hash);
+  for (const auto& row : rows) {
+    const absl::Status good = checker.add(row);
+    if (!good.ok()) return good;
+    if (!expected.has_value() || expected->n != checker.head().n) continue;
+    if (expected->hash != checker.head().hash) {
+      return absl::DataLossError("audit: line " + std::to_string(row.n) + " is not what the head says");
+    }
+    met = true;
+  }
+  if (!met) return absl::DataLossError("audit: cut after line " + std::to_string(checker.head().n));
   return absl::OkStatus();
 }
 

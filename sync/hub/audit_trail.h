@@ -34,6 +34,16 @@ struct AuditHead {
   std::uint64_t n = 0;
   std::string hash;  // 32 bytes; zeros at n = 0
 };
+// The chain, line by line from the first.
+class AuditChecker {
+ public:
+  // kDataLoss names the line that is wrong; the head stays before it.
+  absl::Status add(const AuditRow& row);
+  const AuditHead& head() const { return m_head; }  // of what was right so far
+
+ private:
+  AuditHead m_head{0, std::string(32, '\0')};
+};
 // `rows` from 1, in order; `expected`: a head noted down earlier. kDataLoss names the first line that is
 // wrong.
 absl::Status verifyAudit(const std::vector<AuditRow>& rows, const std::optional<AuditHead>& expected);

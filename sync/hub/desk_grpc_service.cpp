@@ -72,6 +72,54 @@ grpc::Status DeskGrpcService::ChangePassword(grpc::ServerContext* context,
   });
 }
 
+grpc::Status DeskGrpcService::ListAccounts(grpc::ServerContext* context,
+                                           const v1::ListAccountsRequest* /*request*/,
+                                           v1::ListAccountsReply* reply) {
+  return call(context, CallKind::Staff, "accounts.see", "", reply,
+              [&](const DeskCaller&) { return m_hub->accountBook().list(); });
+}
+
+grpc::Status DeskGrpcService::AddAccount(grpc::ServerContext* context, const v1::AddAccountRequest* request,
+                                         v1::AddAccountReply* reply) {
+  return call(context, CallKind::Accounts, nullptr, "", reply,
+              [&](const DeskCaller& caller) { return m_hub->accountBook().add(caller, *request); });
+}
+
+grpc::Status DeskGrpcService::ChangeAccount(grpc::ServerContext* context,
+                                            const v1::ChangeAccountRequest* request,
+                                            v1::ChangeAccountReply* reply) {
+  return call(context, CallKind::Accounts, nullptr, "", reply,
+              [&](const DeskCaller& caller) { return m_hub->accountBook().change(caller, *request); });
+}
+
+grpc::Status DeskGrpcService::NewFirstPassword(grpc::ServerContext* context,
+                                               const v1::NewFirstPasswordRequest* request,
+                                               v1::NewFirstPasswordReply* reply) {
+  return call(context, CallKind::Accounts, nullptr, "", reply, [&](const DeskCaller& caller) {
+    return m_hub->accountBook().newFirstPassword(caller, *request);
+  });
+}
+
+grpc::Status DeskGrpcService::TakeSecondFactor(grpc::ServerContext* context,
+                                               const v1::TakeSecondFactorRequest* request,
+                                               v1::TakeSecondFactorReply* reply) {
+  return call(context, CallKind::Accounts, nullptr, "", reply,
+              [&](const DeskCaller& caller) { return m_hub->accountBook().takeFactor(caller, *request); });
+}
+
+grpc::Status DeskGrpcService::ListAudit(grpc::ServerContext* context, const v1::ListAuditRequest* request,
+                                        v1::ListAuditReply* reply) {
+  return call(context, CallKind::Audit, "audit.see", "", reply,
+              [&](const DeskCaller&) { return m_hub->auditView().list(*request); });
+}
+
+grpc::Status DeskGrpcService::CheckAudit(grpc::ServerContext* context,
+                                         const v1::CheckAuditRequest* /*request*/,
+                                         v1::CheckAuditReply* reply) {
+  return call(context, CallKind::Audit, nullptr, "", reply,
+              [&](const DeskCaller&) { return m_hub->auditView().check(); });
+}
+
 grpc::Status DeskGrpcService::ListCaseload(grpc::ServerContext* context,
                                            const v1::ListCaseloadRequest* request,
                                            v1::ListCaseloadReply* reply) {
@@ -82,7 +130,7 @@ grpc::Status DeskGrpcService::ListCaseload(grpc::ServerContext* context,
 grpc::Status DeskGrpcService::GetPerson(grpc::ServerContext* context, const v1::GetPersonRequest* request,
                                         v1::GetPersonReply* reply) {
   return call(context, CallKind::Read, "person.see", request->person_id(), reply,
-              [&](const DeskCaller&) { return m_hub->files().get(request->person_id()); });
+              [&](const DeskCaller& /*caller*/) { return m_hub->files().get(request->person_id()); });
 }
 
 grpc::Status DeskGrpcService::PutPerson(grpc::ServerContext* context, const v1::PutPersonRequest* request,
@@ -183,7 +231,7 @@ grpc::Status DeskGrpcService::CreatePairing(grpc::ServerContext* context,
 
 grpc::Status DeskGrpcService::ListDevices(grpc::ServerContext* context, const v1::ListDevicesRequest* request,
                                           v1::ListDevicesReply* reply) {
-  return call(context, CallKind::Access, "devices.see", request->person_id(), reply,
+  return call(context, CallKind::Phones, "devices.see", request->person_id(), reply,
               [&](const DeskCaller&) { return m_hub->files().devices(request->person_id()); });
 }
 

@@ -21,6 +21,20 @@ class DeskGrpcService : public v1::DeskService::WithCallbackMethod_Watch<v1::Des
                                    v1::ConfirmSecondFactorReply* reply) override;
   grpc::Status ChangePassword(grpc::ServerContext* context, const v1::ChangePasswordRequest* request,
                               v1::ChangePasswordReply* reply) override;
+  grpc::Status ListAccounts(grpc::ServerContext* context, const v1::ListAccountsRequest* request,
+                            v1::ListAccountsReply* reply) override;
+  grpc::Status AddAccount(grpc::ServerContext* context, const v1::AddAccountRequest* request,
+                          v1::AddAccountReply* reply) override;
+  grpc::Status ChangeAccount(grpc::ServerContext* context, const v1::ChangeAccountRequest* request,
+                             v1::ChangeAccountReply* reply) override;
+  grpc::Status NewFirstPassword(grpc::ServerContext* context, const v1::NewFirstPasswordRequest* request,
+                                v1::NewFirstPasswordReply* reply) override;
+  grpc::Status TakeSecondFactor(grpc::ServerContext* context, const v1::TakeSecondFactorRequest* request,
+                                v1::TakeSecondFactorReply* reply) override;
+  grpc::Status ListAudit(grpc::ServerContext* context, const v1::ListAuditRequest* request,
+                         v1::ListAuditReply* reply) override;
+  grpc::Status CheckAudit(grpc::ServerContext* context, const v1::CheckAuditRequest* request,
+                          v1::CheckAuditReply* reply) override;
   grpc::Status ListCaseload(grpc::ServerContext* context, const v1::ListCaseloadRequest* request,
                             v1::ListCaseloadReply* reply) override;
   grpc::Status GetPerson(grpc::ServerContext* context, const v1::GetPersonRequest* request,

@@ -22,6 +22,8 @@ Hub::Hub(HubStore* store, const Clock* clock, Random* random, Clinic clinic)
   m_context = {
       store, clock, random, &m_board, &m_audit, &m_clinic, &Catalogue::builtIn(), &RuleBook::builtIn()};
   m_accounts = std::make_unique<Accounts>(&m_context);
+  m_account_book = std::make_unique<AccountBook>(&m_context);
+  m_audit_view = std::make_unique<AuditView>(&m_context);
   m_pairings = std::make_unique<Pairings>(&m_context);
   m_phones = std::make_unique<HomeCalls>(&m_context, m_pairings.get());
   m_access = std::make_unique<PersonAccess>(&m_context);

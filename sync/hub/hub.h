@@ -6,7 +6,9 @@
 
 #include <memory>
 
+#include "sync/hub/account_book.h"
 #include "sync/hub/accounts.h"
+#include "sync/hub/audit_view.h"
 #include "sync/hub/clinic_library.h"
 #include "sync/hub/home_calls.h"
 #include "sync/hub/hub_context.h"
@@ -32,6 +34,8 @@ class Hub {
   const Clinic& clinic() const { return m_clinic; }
   NudgeBoard& board() { return m_board; }
   Accounts& accounts() { return *m_accounts; }
+  AccountBook& accountBook() { return *m_account_book; }
+  AuditView& auditView() { return *m_audit_view; }
   Pairings& pairings() { return *m_pairings; }
   HomeCalls& phones() { return *m_phones; }
   PersonAccess& access() { return *m_access; }
@@ -56,6 +60,8 @@ class Hub {
   AuditTrail m_audit;
   HubContext m_context;
   std::unique_ptr<Accounts> m_accounts;
+  std::unique_ptr<AccountBook> m_account_book;
+  std::unique_ptr<AuditView> m_audit_view;
   std::unique_ptr<Pairings> m_pairings;
   std::unique_ptr<HomeCalls> m_phones;
   std::unique_ptr<PersonAccess> m_access;

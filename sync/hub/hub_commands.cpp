@@ -233,6 +233,15 @@ int backupCommand(const HubMachine& machine, const std::string& place, const std
   }
   const absl::Status done = backupStore(storePath(place), to);
   if (!done.ok()) return failed(machine, done);
+  // So that who looks at the trail sees when the last copy was made; the copy itself is good without the
+  // line.
+  const auto store = openStore(place, /*make=*/false);
+  const absl::Status noted = store.ok() ? (*store)->write([&](HubTransaction& transaction) {
+    AuditTrail(machine.clock).add(transaction, {.action = "store.backup"});
+    return absl::OkStatus();
+  })
+                                        : store.status();
+  if (!noted.ok()) *machine.err << "newel-hub: not written into the audit trail: " << noted.message() << "\n";
   *machine.out << "Backed up and checked: " << to << "\nTo restore, put it into an empty folder as "
                << kHubStoreName << " and serve that folder.\n";
   return 0;

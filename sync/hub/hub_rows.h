@@ -122,6 +122,9 @@ struct AccountRow {
   std::string display_name;
   v1::Role role = v1::ROLE_UNSPECIFIED;
   std::string password_hash;
+  bool disabled = false;
+  // A first password, made by the hub, is good until then and has to be changed; none: it is their own.
+  std::optional<absl::Time> first_until = {};
 };
 
 // A second factor by time-based codes (totp.h). Until it is confirmed it asks nobody for anything.
@@ -134,6 +137,8 @@ struct SecondFactorRow {
 struct SessionRow {
   std::string account_id;
   absl::Time ends_at;
+  absl::Time last_used;
+  bool limited = false;  // good for the account's own calls only
 };
 
 // Somebody else's person, opened by a written reason until `until`.

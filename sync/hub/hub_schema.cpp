@@ -115,12 +115,21 @@ CREATE TABLE media_upload (id TEXT PRIMARY KEY, person_id TEXT NOT NULL REFERENC
   UNIQUE (person_id, sha256)) WITHOUT ROWID;
 )";
 
+// Switched-off accounts and first passwords; when a session was last used. Whoever is signed in while this
+// step is taken signs in once more.
+constexpr char kAccountStates[] = R"(
+ALTER TABLE account ADD COLUMN disabled INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE account ADD COLUMN first_until INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE session ADD COLUMN last_used INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE session ADD COLUMN limited INTEGER NOT NULL DEFAULT 0;
+)";
+
 }  // namespace
 
 const std::vector<Migration>& hubMigrations() {
   static const std::vector<Migration> kMigrations = {
       {1, kFirst},   {2, kOwnExercises},        {3, kSecondFactors}, {4, kAssignments},
-      {5, kErasure}, {6, kPracticesAsTheyCame}, {7, kMedia}};
+      {5, kErasure}, {6, kPracticesAsTheyCame}, {7, kMedia},         {8, kAccountStates}};
   return kMigrations;
 }
 

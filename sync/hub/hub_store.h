@@ -132,13 +132,15 @@ class HubTransaction {
   virtual bool tokenWasErased(const std::string& token_sha256) = 0;
 
   virtual void addAccount(const AccountRow& row) = 0;
-  virtual void setPasswordHash(const std::string& account_id, const std::string& hash) = 0;
+  virtual void putAccount(const AccountRow& row) = 0;  // replaces all but its id and user name
   // One row for each account that has begun to enrol; put replaces it whole.
   virtual std::optional<SecondFactorRow> secondFactor(const std::string& account_id) = 0;
   virtual void putSecondFactor(const std::string& account_id, const SecondFactorRow& row) = 0;
   virtual bool dropSecondFactor(const std::string& account_id) = 0;  // true when there was one
   virtual void addSession(const std::string& token_sha256, const SessionRow& row) = 0;
   virtual std::optional<SessionRow> session(const std::string& token_sha256) = 0;
+  virtual void noteSessionUse(const std::string& token_sha256, absl::Time at) = 0;
+  virtual void setSessionLimited(const std::string& token_sha256, bool limited) = 0;
   virtual void endSession(const std::string& token_sha256) = 0;
   // Every session of the account but `kept` (empty: all); their hashes.
   virtual std::vector<std::string> endSessionsOf(const std::string& account_id, const std::string& kept) = 0;
@@ -147,6 +149,7 @@ class HubTransaction {
   virtual std::optional<AuditRow> lastAudit() = 0;
   virtual void addAudit(const AuditRow& row) = 0;
   virtual std::vector<AuditRow> auditAfter(std::uint64_t n, std::uint32_t limit) = 0;
+  virtual std::vector<AuditRow> auditBefore(std::uint64_t n, std::uint32_t limit) = 0;  // the latest first
 };
 
 // Thread-safe.

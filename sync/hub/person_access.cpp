@@ -182,9 +182,9 @@ absl::StatusOr<v1::BreakGlassReply> PersonAccess::breakGlass(const DeskCaller& c
 }
 
 void addOpenings(HubTransaction& transaction, const std::string& person_id, absl::Time now,
-                 v1::CaseRow& row) {
+                 google::protobuf::RepeatedPtrField<v1::Opening>& list) {
   for (const auto& opening : transaction.openings(person_id, now - kOpeningShown)) {
-    v1::Opening& shown = *row.add_openings();
+    v1::Opening& shown = *list.Add();
     shown.set_therapist_id(opening.account_id);
     const auto account = transaction.account(opening.account_id);
     if (account.has_value()) shown.set_display_name(account->display_name);

@@ -54,6 +54,7 @@ class PersonAccess {
 
 // What was opened by a reason lately, for who may see the person: newest first. An account that is gone has
 // an empty name.
-void addOpenings(HubTransaction& transaction, const std::string& person_id, absl::Time now, v1::CaseRow& row);
+void addOpenings(HubTransaction& transaction, const std::string& person_id, absl::Time now,
+                 google::protobuf::RepeatedPtrField<v1::Opening>& list);
 
 }  // namespace newel

@@ -65,7 +65,8 @@ absl::StatusOr<v1::ListCaseloadReply> PersonFiles::caseload(const DeskCaller& ca
       v1::CaseRow& row = *reply.add_rows();
       absl::Status added = addRow(transaction, id, row);
       if (!added.ok()) return added;
-      addOpenings(transaction, id, now, row);
+      row.set_mine(transaction.isAssigned(caller.therapist.id(), id));
+      addOpenings(transaction, id, now, *row.mutable_openings());
     }
     return absl::OkStatus();
   });
@@ -84,6 +85,7 @@ absl::StatusOr<v1::GetPersonReply> PersonFiles::get(const std::string& person_id
     if (identity.has_value() && !reply.mutable_identity()->ParseFromString(identity->content)) {
       return unreadable("identity");
     }
+    addOpenings(transaction, person_id, m_hub->clock->wall(), *reply.mutable_openings());
     return absl::OkStatus();
   });
   if (!read.ok()) return read;

@@ -89,10 +89,19 @@ CREATE TABLE media_upload (id TEXT COLLATE "C" PRIMARY KEY, person_id TEXT COLLA
   UNIQUE (person_id, sha256));
 )";
 
+// Migration 8 of hub_schema.cpp.
+constexpr char kAccountStates[] = R"(
+ALTER TABLE account ADD COLUMN disabled BIGINT NOT NULL DEFAULT 0;
+ALTER TABLE account ADD COLUMN first_until BIGINT NOT NULL DEFAULT 0;
+ALTER TABLE session ADD COLUMN last_used BIGINT NOT NULL DEFAULT 0;
+ALTER TABLE session ADD COLUMN limited BIGINT NOT NULL DEFAULT 0;
+)";
+
 }  // namespace
 
 const std::vector<Migration>& postgresHubMigrations() {
-  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kWhoMay}, {3, kMedia}};
+  static const std::vector<Migration> kMigrations = {
+      {1, kFirst}, {2, kWhoMay}, {3, kMedia}, {4, kAccountStates}};
   return kMigrations;
 }
 

@@ -110,4 +110,23 @@ void PostgresHubTransaction::endSession(const std::string& token_sha256) {
   note(Kind::Session, toHex(token_sha256));
 }
 
+std::vector<std::string> PostgresHubTransaction::endSessionsOf(const std::string& account_id,
+                                                               const std::string& kept) {
+  auto ended = Common::endSessionsOf(account_id, kept);
+  for (const auto& session : ended) note(Kind::Session, toHex(session));
+  return ended;
+}
+
+// Whoever lost the person has to look again too, so it is news to every desk.
+void PostgresHubTransaction::setAssigned(const std::string& account_id, const std::string& person_id,
+                                         bool assigned) {
+  Common::setAssigned(account_id, person_id, assigned);
+  note(Kind::Desks, "");
+}
+
+void PostgresHubTransaction::addOpening(const OpeningRow& row) {
+  Common::addOpening(row);
+  note(Kind::Desks, row.person_id);
+}
+
 }  // namespace newel

@@ -27,6 +27,9 @@ class PostgresHubTransaction : public SqlHubTransaction<PgSession> {
   void addDevice(const DeviceRow& row) override;
   void revokeDevice(const std::string& id) override;
   void endSession(const std::string& token_sha256) override;
+  std::vector<std::string> endSessionsOf(const std::string& account_id, const std::string& kept) override;
+  void setAssigned(const std::string& account_id, const std::string& person_id, bool assigned) override;
+  void addOpening(const OpeningRow& row) override;
 
  private:
   void note(StoreNews::Kind kind, const std::string& id) { m_news.insert({kind, id}); }

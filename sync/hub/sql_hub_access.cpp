@@ -44,7 +44,18 @@ std::vector<InvitationRow> invitationRows(Found rows) {
 
 template <typename Found>
 AccountRow accountAt(const Found& rows) {
-  return {rows.text(0), rows.text(1), rows.text(2), static_cast<v1::Role>(rows.number(3)), rows.text(4)};
+  AccountRow row{rows.text(0), rows.text(1),       rows.text(2), static_cast<v1::Role>(rows.number(3)),
+                 rows.text(4), rows.number(5) != 0};
+  if (rows.number(6) != 0) row.first_until = absl::FromUnixMicros(rows.number(6));
+  return row;
+}
+
+template <typename Found>
+std::vector<AuditRow> auditRows(Found rows) {
+  std::vector<AuditRow> list;
+  while (rows.next())
+    list.push_back({static_cast<std::uint64_t>(rows.number(0)), rows.text(1), rows.text(2)});
+  return list;
 }
 
 template <typename Found>
@@ -152,20 +163,25 @@ void SqlHubTransaction<Session>::dropInvitations(absl::Time expired_by) {
 template <typename Session>
 std::optional<AccountRow> SqlHubTransaction<Session>::accountByName(const std::string& user_name) {
   return accountRow(m_db.query(
-      "SELECT id, user_name, display_name, role, password_hash FROM account WHERE user_name = ?", user_name));
+      "SELECT id, user_name, display_name, role, password_hash, disabled, first_until FROM account "
+      "WHERE user_name = ?",
+      user_name));
 }
 
 template <typename Session>
 std::optional<AccountRow> SqlHubTransaction<Session>::account(const std::string& id) {
-  return accountRow(
-      m_db.query("SELECT id, user_name, display_name, role, password_hash FROM account WHERE id = ?", id));
+  return accountRow(m_db.query(
+      "SELECT id, user_name, display_name, role, password_hash, disabled, first_until FROM account "
+      "WHERE id = ?",
+      id));
 }
 
 template <typename Session>
 std::vector<AccountRow> SqlHubTransaction<Session>::accounts() {
   std::vector<AccountRow> list;
   auto rows = m_db.query(
-      "SELECT id, user_name, display_name, role, password_hash FROM account ORDER BY display_name, id");
+      "SELECT id, user_name, display_name, role, password_hash, disabled, first_until FROM account "
+      "ORDER BY display_name, id");
   while (rows.next()) list.push_back(accountAt(rows));
   return list;
 }
@@ -174,11 +190,16 @@ template <typename Session>
 void SqlHubTransaction<Session>::addAccount(const AccountRow& row) {
   m_db.run("INSERT INTO account (id, user_name, display_name, role, password_hash) VALUES (?, ?, ?, ?, ?)",
            row.id, row.user_name, row.display_name, static_cast<int>(row.role), row.password_hash);
+  if (row.disabled || row.first_until.has_value()) putAccount(row);
 }
 
 template <typename Session>
-void SqlHubTransaction<Session>::setPasswordHash(const std::string& account_id, const std::string& hash) {
-  m_db.run("UPDATE account SET password_hash = ?2 WHERE id = ?1", account_id, hash);
+void SqlHubTransaction<Session>::putAccount(const AccountRow& row) {
+  m_db.run(
+      "UPDATE account SET display_name = ?2, role = ?3, password_hash = ?4, disabled = ?5, "
+      "first_until = ?6 WHERE id = ?1",
+      row.id, row.display_name, static_cast<int>(row.role), row.password_hash, row.disabled ? 1 : 0,
+      row.first_until.has_value() ? micros(*row.first_until) : 0);
 }
 
 template <typename Session>
@@ -205,16 +226,28 @@ bool SqlHubTransaction<Session>::dropSecondFactor(const std::string& account_id)
 
 template <typename Session>
 void SqlHubTransaction<Session>::addSession(const std::string& token_sha256, const SessionRow& row) {
-  m_db.run("INSERT INTO session (token_sha256, account_id, ends_at) VALUES (?, ?, ?)", Blob{token_sha256},
-           row.account_id, micros(row.ends_at));
+  m_db.run(
+      "INSERT INTO session (token_sha256, account_id, ends_at, last_used, limited) VALUES (?, ?, ?, ?, ?)",
+      Blob{token_sha256}, row.account_id, micros(row.ends_at), micros(row.last_used), row.limited ? 1 : 0);
 }
 
 template <typename Session>
 std::optional<SessionRow> SqlHubTransaction<Session>::session(const std::string& token_sha256) {
-  auto rows =
-      m_db.query("SELECT account_id, ends_at FROM session WHERE token_sha256 = ?", Blob{token_sha256});
+  auto rows = m_db.query("SELECT account_id, ends_at, last_used, limited FROM session WHERE token_sha256 = ?",
+                         Blob{token_sha256});
   if (!rows.next()) return std::nullopt;
-  return SessionRow{rows.text(0), absl::FromUnixMicros(rows.number(1))};
+  return SessionRow{rows.text(0), absl::FromUnixMicros(rows.number(1)), absl::FromUnixMicros(rows.number(2)),
+                    rows.number(3) != 0};
+}
+
+template <typename Session>
+void SqlHubTransaction<Session>::noteSessionUse(const std::string& token_sha256, absl::Time at) {
+  m_db.run("UPDATE session SET last_used = ?2 WHERE token_sha256 = ?1", Blob{token_sha256}, micros(at));
+}
+
+template <typename Session>
+void SqlHubTransaction<Session>::setSessionLimited(const std::string& token_sha256, bool limited) {
+  m_db.run("UPDATE session SET limited = ?2 WHERE token_sha256 = ?1", Blob{token_sha256}, limited ? 1 : 0);
 }
 
 template <typename Session>
@@ -254,11 +287,13 @@ void SqlHubTransaction<Session>::addAudit(const AuditRow& row) {
 
 template <typename Session>
 std::vector<AuditRow> SqlHubTransaction<Session>::auditAfter(std::uint64_t n, std::uint32_t limit) {
-  std::vector<AuditRow> list;
-  auto rows = m_db.query("SELECT n, entry, hash FROM audit WHERE n > ? ORDER BY n LIMIT ?", n, limit);
-  while (rows.next())
-    list.push_back({static_cast<std::uint64_t>(rows.number(0)), rows.text(1), rows.text(2)});
-  return list;
+  return auditRows(m_db.query("SELECT n, entry, hash FROM audit WHERE n > ? ORDER BY n LIMIT ?", n, limit));
+}
+
+template <typename Session>
+std::vector<AuditRow> SqlHubTransaction<Session>::auditBefore(std::uint64_t n, std::uint32_t limit) {
+  return auditRows(
+      m_db.query("SELECT n, entry, hash FROM audit WHERE n < ? ORDER BY n DESC LIMIT ?", n, limit));
 }
 
 // The members of this file, for both engines.

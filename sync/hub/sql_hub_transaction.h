@@ -92,18 +92,21 @@ class SqlHubTransaction : public HubTransaction {
   bool wasErased(const std::string& person_id) override;
   bool tokenWasErased(const std::string& token_sha256) override;
   void addAccount(const AccountRow& row) override;
-  void setPasswordHash(const std::string& account_id, const std::string& hash) override;
+  void putAccount(const AccountRow& row) override;
   std::optional<SecondFactorRow> secondFactor(const std::string& account_id) override;
   void putSecondFactor(const std::string& account_id, const SecondFactorRow& row) override;
   bool dropSecondFactor(const std::string& account_id) override;
   void addSession(const std::string& token_sha256, const SessionRow& row) override;
   std::optional<SessionRow> session(const std::string& token_sha256) override;
+  void noteSessionUse(const std::string& token_sha256, absl::Time at) override;
+  void setSessionLimited(const std::string& token_sha256, bool limited) override;
   void endSession(const std::string& token_sha256) override;
   std::vector<std::string> endSessionsOf(const std::string& account_id, const std::string& kept) override;
   void dropSessions(absl::Time ended_by) override;
   std::optional<AuditRow> lastAudit() override;
   void addAudit(const AuditRow& row) override;
   std::vector<AuditRow> auditAfter(std::uint64_t n, std::uint32_t limit) override;
+  std::vector<AuditRow> auditBefore(std::uint64_t n, std::uint32_t limit) override;
 
  private:
   void addProgrammeFacts(const std::string& person_id, CaseFacts& facts);

@@ -38,6 +38,12 @@ FuzzHub::FuzzHub() {
   m_desk.therapist.set_user_name("f.lead");
   m_desk.therapist.set_display_name("Lead (invented)");
   m_desk.therapist.set_role(v1::ROLE_LEAD);
+  const absl::Status staffed = m_store->write([&](HubTransaction& transaction) {
+    transaction.addAccount({test::idOf(900), "f.lead", "Lead (invented)", v1::ROLE_LEAD, "$hash"});
+    transaction.addAccount({test::idOf(50), "f.other", "Other (invented)", v1::ROLE_THERAPIST, "$hash"});
+    return absl::OkStatus();
+  });
+  require(staffed.ok(), "accounts");
   v1::PutPersonRequest put;
   *put.mutable_person() = test::transfemoralLeft();
   put.mutable_identity()->set_person_id(put.person().id());

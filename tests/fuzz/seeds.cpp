@@ -142,18 +142,36 @@ void writeDesk(const fs::path& corpus) {
   open.set_person_id(person.id());
   open.set_reason("Their therapist is ill today.");
   put(folder, "break_glass", chosen(11, toBytes(open)));
-  v1::ChangePasswordRequest password;
-  password.set_password("f.lead");
-  password.set_new_password("quiet blue stairs 47");
-  put(folder, "password", chosen(14, toBytes(password)));
   put(folder, "session", chosen(13, std::string(43, 'a')));
+  v1::ChangeAccountRequest change;
+  change.set_account_id(test::idOf(50));
+  change.set_display_name("Changed (invented)");
+  change.set_role(v1::ROLE_LEAD);
+  put(folder, "change_account", chosen(14, toBytes(change)));
+  v1::TakeSecondFactorRequest take;
+  take.set_account_id(test::idOf(50));
+  put(folder, "take_factor", chosen(15, toBytes(take)));
+  v1::ListAuditRequest trail;
+  trail.set_person_id(person.id());
+  trail.mutable_from()->set_seconds(1795600000);
+  trail.set_limit(100);
+  put(folder, "audit", chosen(16, toBytes(trail)));
+  v1::AddAccountRequest add;
+  add.set_user_name("n.new");
+  add.set_display_name("New (invented)");
+  add.set_role(v1::ROLE_THERAPIST);
+  put(folder, "add_account", chosen(17, toBytes(add)));
+  v1::ChangePasswordRequest password;
+  password.set_old_password("7k2m-xq4t 9zrb-3hno");
+  password.set_new_password("a long enough phrase");
+  put(folder, "password", chosen(18, toBytes(password)));
   const std::string photo = test::photoOfColour(3);
-  put(folder, "put_media", chosen(14, toBytes(mediaPartOf(person.id(), photo, sha256(photo), 0))));
+  put(folder, "put_media", chosen(19, toBytes(mediaPartOf(person.id(), photo, sha256(photo), 0))));
   v1::GetMediaRequest get;
   get.set_person_id(person.id());
   get.set_sha256(sha256(photo));
   get.set_most_bytes(1000);
-  put(folder, "get_media", chosen(15, toBytes(get)));
+  put(folder, "get_media", chosen(20, toBytes(get)));
 }
 
 void writeOthers(const fs::path& corpus) {

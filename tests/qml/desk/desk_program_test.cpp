@@ -4,65 +4,14 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <QtCore/QElapsedTimer>
-#include <QtCore/QProcess>
-#include <filesystem>
-
 #include "sync/common/media_clean.h"
 #include "sync/common/text_codes.h"
 #include "tests/core/people/sample_people.h"
+#include "tests/qml/desk/driven_desk.h"
 #include "tests/sync/common/test_clinic.h"
 
 namespace newel::test {
 namespace {
-
-// One run of newel-desk. Commands and answers as in qml/parts/driver.h.
-class Desk {
- public:
-  Desk(const TestClinic& clinic, const std::string& folder, const std::string& fingerprint) {
-    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
-    environment.insert("QT_QPA_PLATFORM", "offscreen");
-    environment.insert("XDG_RUNTIME_DIR", QString::fromStdString(folder + "/run"));
-    std::filesystem::create_directories(folder + "/run");
-    std::filesystem::permissions(folder + "/run", std::filesystem::perms::owner_all);
-    m_process.setProcessEnvironment(environment);
-    m_process.setProcessChannelMode(QProcess::SeparateChannels);
-    m_process.start(QStringLiteral(NEWEL_BINARY_DIR "/bin/newel-desk"),
-                    {"--data", QString::fromStdString(folder + "/desk"), "--hub",
-                     QString::fromStdString(clinic.address()), "--fingerprint",
-                     QString::fromStdString(fingerprint), "--drive", "-"});
-    EXPECT_TRUE(m_process.waitForStarted(10000));
-  }
-  ~Desk() {
-    if (m_process.state() == QProcess::NotRunning) return;
-    m_process.kill();
-    m_process.waitForFinished(5000);
-  }
-
-  std::string run(const std::string& command, int wait_ms = 20000) {
-    m_process.write((command + "\n").c_str());
-    QElapsedTimer since;
-    since.start();
-    while (!m_process.canReadLine() && since.elapsed() < wait_ms) {
-      if (m_process.state() == QProcess::NotRunning) return "newel-desk ended";
-      m_process.waitForReadyRead(100);
-    }
-    return m_process.readLine().trimmed().toStdString();
-  }
-  void mustRun(const std::vector<std::string>& commands) {
-    for (const std::string& command : commands)
-      EXPECT_EQ(run(command), "ok") << command << "\n" << run("list");
-  }
-
- private:
-  QProcess m_process;
-};
-
-// With NEWEL_SHOTS=<folder> in the environment, to be looked at.
-void keepPicture(Desk& desk, const std::string& name) {
-  const QString folder = qEnvironmentVariable("NEWEL_SHOTS");
-  if (!folder.isEmpty()) desk.mustRun({"shot " + folder.toStdString() + "/desk-" + name + ".png"});
-}
 
 const std::vector<std::string> kWriteExercise = {
     "click \"Exercises that this clinic wrote\"",
@@ -113,10 +62,8 @@ TEST(DeskProgram, anOwnExerciseAndACardGoFromTheFormIntoASignedProgramme) {
   const v1::Person person = transtibialRight();
   const std::string id = clinic.addPerson(person);
   ASSERT_TRUE(clinic.hub().accounts().add("l.lead", "Lee Lead (invented)", v1::ROLE_LEAD, kPassword).ok());
-  Desk desk(clinic, clinic.folder().path(), toHex(clinic.hub().clinic().certificate_sha256));
-  desk.mustRun({"wait \"Sign in\"", "type \"User name\" l.lead",
-                std::string("type Password \"") + kPassword + "\"", "click \"Sign in\"",
-                "until page CaseloadPage 15000"});
+  DrivenDesk desk(clinic, clinic.folder().path());
+  desk.signIn("l.lead", kPassword);
   desk.mustRun({"click \"Clinic settings\"", "click \"Less: Pain that stops an exercise\"",
                 "click \"Save for the clinic\"", "wait \"Settings saved.*\" 10000",
                 "click \"Back to Caseload\""});
@@ -151,7 +98,7 @@ TEST(DeskProgram, aPhotoAndAClipGoFromTheirFilesToThePhone) {
   TestClinic clinic;
   const v1::Person person = transtibialRight();
   const std::string id = clinic.addPerson(person);
-  Desk desk(clinic, clinic.folder().path(), toHex(clinic.hub().clinic().certificate_sha256));
+  DrivenDesk desk(clinic, clinic.folder().path());
   const std::string files = std::string(NEWEL_SOURCE_DIR) + "/tests/data/media/";
   desk.mustRun({"wait \"Sign in\"",
                 std::string("type \"User name\" ") + kUser,
@@ -173,7 +120,7 @@ TEST(DeskProgram, aPhotoAndAClipGoFromTheirFilesToThePhone) {
                 "type \"Photo or clip (may be left out), Sit to stand\" \"" + files + "tagged.jpg\"",
                 "click \"Take this file, Sit to stand\"",
                 "wait \"Take the photo out, Sit to stand\" 10000"});
-  keepPicture(desk, "photo");
+  desk.shot("desk-photo");
   // Not to be signed before it is said in words.
   desk.mustRun({"wait \"say in words what the photo shows*\"",
                 "type \"What the photo shows, Sit to stand\" \"Both feet flat, hands on the seat.\"",
@@ -181,7 +128,7 @@ TEST(DeskProgram, aPhotoAndAClipGoFromTheirFilesToThePhone) {
                 "click \"Take this file, Sit to stand\"", "wait \"Take the clip out, Sit to stand\" 10000",
                 "type \"What the clip shows, Sit to stand\" \"Standing up slowly.\"",
                 "type \"What is said in the clip, Sit to stand\" \"Nose over toes.\""});
-  keepPicture(desk, "clip");
+  desk.shot("desk-clip");
   desk.mustRun({"click \"Review and sign\"", "until page SignPage", "click \"Sign for *\"",
                 "until page PersonPage 10000"});
 

@@ -1,5 +1,6 @@
 // Who may call what: every call of both services, by everybody who might try, about a person of their own and
 // about somebody else's, over TLS. The table below is the rule; a call without a row fails.
+#include <absl/time/clock.h>
 #include <grpcpp/client_context.h>
 #include <gtest/gtest.h>
 
@@ -142,9 +143,55 @@ char confirmFactor(const Cell& cell) {
 
 char changePassword(const Cell& cell) {
   v1::ChangePasswordRequest request;
-  request.set_password(test::kPassword);
-  request.set_new_password(test::kPassword);  // so that every cell has the same one
+  request.set_old_password(test::kPassword);
+  request.set_new_password("short");  // never good, so that the next cells' password stays
   return unary(cell, cell.desk, &Desk::ChangePassword, request);
+}
+
+char addAccount(const Cell& cell) {
+  v1::AddAccountRequest request;
+  request.set_user_name("new." + std::to_string(absl::ToUnixMicros(absl::Now())));
+  request.set_display_name("New (invented)");
+  request.set_role(v1::ROLE_THERAPIST);
+  return unary(cell, cell.desk, &Desk::AddAccount, request);
+}
+
+// An account of the cell's own colleague, who does not sign in.
+std::string colleague(const Cell& cell) {
+  const std::string id = newRecordId(cell.clinic->clock(), cell.clinic->random());
+  EXPECT_EQ(cell.clinic->store().write([&](HubTransaction& transaction) {
+    transaction.addAccount({id, "c." + id, "Colleague (invented)", v1::ROLE_THERAPIST, "$hash"});
+    transaction.putSecondFactor(id, {std::string(20, 's'), true, 0});
+    return absl::OkStatus();
+  }),
+            absl::OkStatus());
+  return id;
+}
+
+// "Own" is the caller's own account here, and a colleague's the other.
+template <typename Request, typename Reply>
+std::function<char(const Cell&)> onAccount(grpc::Status (Desk::*method)(grpc::ClientContext*, const Request&,
+                                                                        Reply*)) {
+  return [method](const Cell& cell) {
+    Request request;
+    request.set_account_id(cell.own ? cell.account_id : colleague(cell));
+    return unary(cell, cell.desk, method, request);
+  };
+}
+
+char changeAccount(const Cell& cell) {
+  v1::ChangeAccountRequest request;
+  request.set_account_id(cell.own ? cell.account_id : colleague(cell));
+  request.set_display_name("Changed (invented)");
+  request.set_role(v1::ROLE_LEAD);
+  return unary(cell, cell.desk, &Desk::ChangeAccount, request);
+}
+
+char audit(const Cell& cell) {
+  v1::ListAuditRequest request;
+  request.set_limit(1);
+  request.set_person_id(cell.person_id);
+  return unary(cell, cell.desk, &Desk::ListAudit, request);
 }
 
 char caseload(const Cell& cell) {
@@ -381,7 +428,14 @@ const std::vector<Row>& table() {
       {"DeskService.SignOut",           "UU UU UU UU UU OO OO OO OO", plain(&Desk::SignOut)},
       {"DeskService.BeginSecondFactor", "UU UU UU UU UU OO OO OO OO", beginFactor},
       {"DeskService.ConfirmSecondFactor", "UU UU UU UU UU FF FF FF FF", confirmFactor},
-      {"DeskService.ChangePassword",    "UU UU UU UU UU OO OO OO OO", changePassword},
+      {"DeskService.ChangePassword",    "UU UU UU UU UU II II II II", changePassword},
+      {"DeskService.ListAccounts",      "UU UU UU UU UU DD OO OO OO", plain(&Desk::ListAccounts)},
+      {"DeskService.AddAccount",        "UU UU UU UU UU DD OO OO DD", addAccount},
+      {"DeskService.ChangeAccount",     "UU UU UU UU UU DD FO FO DD", changeAccount},
+      {"DeskService.NewFirstPassword",  "UU UU UU UU UU DD FO FO DD", onAccount(&Desk::NewFirstPassword)},
+      {"DeskService.TakeSecondFactor",  "UU UU UU UU UU DD FO FO DD", onAccount(&Desk::TakeSecondFactor)},
+      {"DeskService.ListAudit",         "UU UU UU UU UU DD OO DD OO", audit},
+      {"DeskService.CheckAudit",        "UU UU UU UU UU DD OO DD OO", plain(&Desk::CheckAudit)},
       {"DeskService.ListCaseload",      "UU UU UU UU UU OH OO DD OO", caseload},
       {"DeskService.GetPerson",         "UU UU UU UU UU OD OO DD OO", byPerson(&Desk::GetPerson)},
       {"DeskService.PutPerson",         "UU UU UU UU UU OD OO DD DD", putPerson},
@@ -399,7 +453,7 @@ const std::vector<Row>& table() {
       {"DeskService.ListPractices",     "UU UU UU UU UU OD OO DD OO", practices},
       {"DeskService.ListReceipts",      "UU UU UU UU UU OD OO DD OO", byPerson(&Desk::ListReceipts)},
       {"DeskService.CreatePairing",     "UU UU UU UU UU OD OO OO DD", byPerson(&Desk::CreatePairing)},
-      {"DeskService.ListDevices",       "UU UU UU UU UU OD OO OO DD", byPerson(&Desk::ListDevices)},
+      {"DeskService.ListDevices",       "UU UU UU UU UU OD OO OO OO", byPerson(&Desk::ListDevices)},
       {"DeskService.RevokeDevice",      "UU UU UU UU UU OD OO OO DD", revokeDevice},
       {"DeskService.ListOwnExercises",  "UU UU UU UU UU OO OO DD OO", plain(&Desk::ListOwnExercises)},
       {"DeskService.PutOwnExercise",    "UU UU UU UU UU II II DD DD", plain(&Desk::PutOwnExercise)},
@@ -491,7 +545,7 @@ class AccessMatrix : public testing::Test {
         cell.token = newToken();
         transaction.setAssigned(cell.account_id, mine, true);
         transaction.addSession(sha256(cell.token),
-                               {cell.account_id, caller == EndedSession ? now : now + absl::Hours(1)});
+                               {cell.account_id, caller == EndedSession ? now : now + absl::Hours(1), now});
       }
     });
     if (caller == WrongToken) cell.token = newToken();

@@ -1,10 +1,12 @@
 #include "sync/hub/accounts.h"
 
+#include <absl/time/clock.h>
 #include <gtest/gtest.h>
 
 #include <algorithm>
 #include <chrono>
 
+#include "sync/common/content_hash.h"
 #include "sync/common/grpc_status.h"
 #include "sync/hub/password.h"
 #include "tests/sync/common/test_clinic.h"
@@ -86,9 +88,13 @@ TEST(Accounts, sessionsEndByTimeAndBySigningOut) {
   ASSERT_TRUE(reply.ok());
   EXPECT_GE(reply->session().size(), 43U) << "256 bits";
   EXPECT_TRUE(accounts.authenticate(reply->session(), CallKind::Clinical).ok());
+  EXPECT_EQ(reply->ends_at().seconds() - reply->hub_time().seconds(), 12 * 60 * 60);
   EXPECT_TRUE(absl::IsUnauthenticated(accounts.authenticate("", CallKind::Own).status()));
   EXPECT_TRUE(absl::IsUnauthenticated(accounts.authenticate(reply->session() + "x", CallKind::Own).status()));
-  clinic.clock().advance(absl::Hours(12));
+  for (int i = 0; i < 36; ++i) {  // in use all the time
+    EXPECT_TRUE(accounts.authenticate(reply->session(), CallKind::Own).ok()) << i;
+    clinic.clock().advance(absl::Minutes(20));
+  }
   EXPECT_TRUE(absl::IsUnauthenticated(accounts.authenticate(reply->session(), CallKind::Own).status()));
   const auto again = accounts.signIn(request(test::kUser, test::kPassword), "a");
   const auto caller = accounts.authenticate(again->session(), CallKind::Own);
@@ -96,18 +102,101 @@ TEST(Accounts, sessionsEndByTimeAndBySigningOut) {
   EXPECT_TRUE(absl::IsUnauthenticated(accounts.authenticate(again->session(), CallKind::Own).status()));
 }
 
+// NIST SP 800-63B 4.2.3: 30 minutes without use, or longer, end a session.
+TEST(Accounts, aSessionThatNobodyUsesEndsAfterHalfAnHour) {
+  test::TestClinic clinic;
+  auto& accounts = clinic.hub().accounts();
+  const auto reply = accounts.signIn(request(test::kUser, test::kPassword), "a");
+  ASSERT_TRUE(reply.ok());
+  clinic.clock().advance(absl::Minutes(30) - absl::Seconds(1));
+  EXPECT_TRUE(accounts.authenticate(reply->session(), CallKind::Read).ok());
+  clinic.clock().advance(absl::Minutes(30) - absl::Seconds(1));
+  EXPECT_TRUE(accounts.authenticate(reply->session(), CallKind::Read).ok()) << "the use before counted";
+  clinic.clock().advance(absl::Minutes(30));
+  EXPECT_TRUE(absl::IsUnauthenticated(accounts.authenticate(reply->session(), CallKind::Read).status()));
+  EXPECT_TRUE(absl::IsUnauthenticated(accounts.authenticate(reply->session(), CallKind::Read).status()))
+      << "a refused call is no use";
+}
+
+// To be told less exactly than to the minute is what it costs to write only once a minute.
+TEST(Accounts, useIsWrittenDownOnceAMinute) {
+  test::TestClinic clinic;
+  auto& accounts = clinic.hub().accounts();
+  const auto reply = accounts.signIn(request(test::kUser, test::kPassword), "a");
+  ASSERT_TRUE(reply.ok());
+  const auto lastUse = [&] {
+    absl::Time at;
+    EXPECT_EQ(clinic.store().read([&](HubTransaction& transaction) {
+      at = transaction.session(sha256(reply->session()))->last_used;
+      return absl::OkStatus();
+    }),
+              absl::OkStatus());
+    return at;
+  };
+  const absl::Time begun = clinic.clock().wall();
+  clinic.clock().advance(absl::Seconds(59));
+  EXPECT_TRUE(accounts.authenticate(reply->session(), CallKind::Read).ok());
+  EXPECT_EQ(lastUse(), begun);
+  clinic.clock().advance(absl::Seconds(1));
+  EXPECT_TRUE(accounts.authenticate(reply->session(), CallKind::Read).ok());
+  EXPECT_EQ(lastUse(), begun + absl::Minutes(1));
+}
+
+TEST(Accounts, anOpenStreamAloneKeepsNoSessionAndEndsWithIt) {
+  test::TestClinic clinic;
+  clinic.desk().watch([](const std::string&) {});
+  for (int i = 0; i < 200 && clinic.hub().board().openStreams() == 0; ++i)
+    absl::SleepFor(absl::Milliseconds(20));
+  ASSERT_EQ(clinic.hub().board().openStreams(), 1U);
+  clinic.clock().advance(absl::Minutes(31));
+  clinic.hub().stillHere();
+  for (int i = 0; i < 200 && clinic.hub().board().openStreams() > 0; ++i)
+    absl::SleepFor(absl::Milliseconds(20));
+  EXPECT_EQ(clinic.hub().board().openStreams(), 0U);
+  clinic.desk().stopWatching();
+}
+
+TEST(Accounts, onesOwnPasswordIsChangedWithTheOldOneAndEndsTheOtherSessions) {
+  test::TestClinic clinic;
+  auto& accounts = clinic.hub().accounts();
+  const auto other = accounts.signIn(request(test::kUser, test::kPassword), "a");
+  ASSERT_TRUE(other.ok());
+  EXPECT_TRUE(absl::IsUnauthenticated(clinic.desk().changePassword("wrong password", "a new long phrase")));
+  EXPECT_TRUE(absl::IsInvalidArgument(clinic.desk().changePassword(test::kPassword, "short")));
+  EXPECT_TRUE(absl::IsInvalidArgument(clinic.desk().changePassword(test::kPassword, test::kPassword)));
+  EXPECT_EQ(clinic.desk().changePassword(test::kPassword, "a new long phrase"), absl::OkStatus());
+  EXPECT_TRUE(clinic.desk().caseload().ok()) << "this one goes on";
+  EXPECT_TRUE(absl::IsUnauthenticated(accounts.authenticate(other->session(), CallKind::Own).status()));
+  EXPECT_FALSE(accounts.signIn(request(test::kUser, test::kPassword), "a").ok());
+  EXPECT_TRUE(accounts.signIn(request(test::kUser, "a new long phrase"), "a").ok());
+}
+
+TEST(Accounts, guessingTheOldPasswordAtAnOpenDeskIsSlowedToo) {
+  test::TestClinic clinic;
+  for (int i = 0; i < 5; ++i) {
+    EXPECT_TRUE(absl::IsUnauthenticated(clinic.desk().changePassword("guess", "a new long phrase")));
+  }
+  const absl::Status slowed = clinic.desk().changePassword(test::kPassword, "a new long phrase");
+  EXPECT_TRUE(absl::IsResourceExhausted(slowed)) << slowed;
+  EXPECT_GE(waitAsked(slowed), absl::Seconds(1));
+  EXPECT_LE(waitAsked(slowed), absl::Minutes(5));
+  EXPECT_EQ(waitAsked(absl::UnauthenticatedError("wait 5 seconds")), absl::ZeroDuration());
+  EXPECT_EQ(waitAsked(absl::ResourceExhaustedError("the disk is full")), absl::ZeroDuration());
+}
+
 // Every role by every kind of call.
 TEST(Accounts, rolesMayDoWhatTheTableSays) {
   struct Cell {
     v1::Role role;
-    bool own, read, clinical, access, settings, find, open, assign;
+    bool own, read, clinical, access, settings, find, open, assign, phones, staff, accounts, audit;
   };
   const std::vector<Cell> table = {
-      {v1::ROLE_THERAPIST, true, true, true, true, false, true, true, false},
-      {v1::ROLE_LEAD, true, true, true, true, true, true, true, true},
-      {v1::ROLE_ADMINISTRATOR, true, false, false, true, true, true, false, true},
-      {v1::ROLE_AUDITOR, true, true, false, false, false, false, false, false},
-      {v1::ROLE_UNSPECIFIED, false, false, false, false, false, false, false, false}};
+      {v1::ROLE_THERAPIST, true, true, true, true, false, true, true, false, true, false, false, false},
+      {v1::ROLE_LEAD, true, true, true, true, true, true, true, true, true, true, true, true},
+      {v1::ROLE_ADMINISTRATOR, true, false, false, true, true, true, false, true, true, true, true, false},
+      {v1::ROLE_AUDITOR, true, true, false, false, false, false, false, false, true, true, false, true},
+      {v1::ROLE_UNSPECIFIED, false, false, false, false, false, false, false, false, false, false, false,
+       false}};
   for (const auto& cell : table) {
     EXPECT_EQ(roleMay(cell.role, CallKind::Own), cell.own) << cell.role;
     EXPECT_EQ(roleMay(cell.role, CallKind::Read), cell.read) << cell.role;
@@ -117,6 +206,10 @@ TEST(Accounts, rolesMayDoWhatTheTableSays) {
     EXPECT_EQ(roleMay(cell.role, CallKind::Find), cell.find) << cell.role;
     EXPECT_EQ(roleMay(cell.role, CallKind::Open), cell.open) << cell.role;
     EXPECT_EQ(roleMay(cell.role, CallKind::Assign), cell.assign) << cell.role;
+    EXPECT_EQ(roleMay(cell.role, CallKind::Phones), cell.phones) << cell.role;
+    EXPECT_EQ(roleMay(cell.role, CallKind::Staff), cell.staff) << cell.role;
+    EXPECT_EQ(roleMay(cell.role, CallKind::Accounts), cell.accounts) << cell.role;
+    EXPECT_EQ(roleMay(cell.role, CallKind::Audit), cell.audit) << cell.role;
   }
 }
 

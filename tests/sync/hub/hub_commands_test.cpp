@@ -148,6 +148,24 @@ TEST_F(HubCommand, servesTheDemoUntilToldToEndAndEndsPromptly) {
   EXPECT_LT(std::chrono::steady_clock::now() - begun, std::chrono::seconds(2)) << "an open stream held it up";
 }
 
+TEST_F(HubCommand, aBackupLeavesALineInTheTrailOfTheClinicAndNotOfTheCopy) {
+  ASSERT_EQ(init(), 0);
+  ASSERT_EQ(backupCommand(m_machine, data(), m_folder.path("copy.db")), 0) << complained();
+  EXPECT_EQ(complained(), "");
+  EXPECT_EQ(verifyAuditCommand(m_machine, data(), ""), 0) << complained();
+  said();
+  ASSERT_EQ(auditHeadCommand(m_machine, data()), 0);
+  const std::string after = said();
+  fs::create_directories(m_folder.path("restored"));
+  fs::rename(m_folder.path("copy.db"), m_folder.path("restored") + "/hub.db");
+  ASSERT_EQ(verifyAuditCommand(m_machine, m_folder.path("restored"), ""), 0) << complained();
+  SQLite::Database store(data() + "/hub.db");
+  EXPECT_NE(
+      store.execAndGet("SELECT entry FROM audit ORDER BY n DESC LIMIT 1").getString().find("store.backup"),
+      std::string::npos)
+      << after;
+}
+
 TEST_F(HubCommand, aCutTrailIsFoundWithTheHead) {
   ASSERT_EQ(init(), 0);
   ASSERT_EQ(addUserCommand(m_machine, data(), {"a.name", "", "therapist", test::kPassword}), 0);

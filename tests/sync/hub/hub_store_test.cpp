@@ -228,7 +228,7 @@ TEST_F(HubStorePromise, devicesInvitationsAndAccountsKeepTheirRules) {
     t.addDevice(device);
     t.addInvitation(invitation);
     t.addAccount({idOf(80), "t.sample", "Terry", v1::ROLE_LEAD, "$password"});
-    t.addSession(kHash, {idOf(80), kNow + absl::Hours(1)});
+    t.addSession(kHash, {idOf(80), kNow + absl::Hours(1), kNow, true});
   });
   read([&](HubTransaction& t) {
     EXPECT_EQ(t.deviceByToken(kHash)->name, "Ann's phone");
@@ -237,7 +237,30 @@ TEST_F(HubStorePromise, devicesInvitationsAndAccountsKeepTheirRules) {
     EXPECT_FALSE(t.invitationByQr(kHash, kNow + absl::Minutes(10)).has_value());
     EXPECT_EQ(t.accountByName("t.sample")->role, v1::ROLE_LEAD);
     EXPECT_EQ(t.account(idOf(80))->password_hash, "$password");
+    EXPECT_FALSE(t.account(idOf(80))->disabled);
+    EXPECT_EQ(t.account(idOf(80))->first_until, std::nullopt);
     EXPECT_EQ(t.session(kHash)->ends_at, kNow + absl::Hours(1));
+    EXPECT_EQ(t.session(kHash)->last_used, kNow);
+    EXPECT_TRUE(t.session(kHash)->limited);
+  });
+  write([&](HubTransaction& t) {
+    t.noteSessionUse(kHash, kNow + absl::Minutes(2));
+    t.setSessionLimited(kHash, false);
+    AccountRow row{idOf(80), "not.changed", "Terry S.",           v1::ROLE_AUDITOR,
+                   "$other", true,          kNow + absl::Hours(3)};
+    t.putAccount(row);
+  });
+  read([&](HubTransaction& t) {
+    EXPECT_EQ(t.session(kHash)->last_used, kNow + absl::Minutes(2));
+    EXPECT_FALSE(t.session(kHash)->limited);
+    const auto row = t.accountByName("t.sample");
+    ASSERT_TRUE(row.has_value()) << "a user name stays";
+    EXPECT_EQ(row->display_name, "Terry S.");
+    EXPECT_EQ(row->role, v1::ROLE_AUDITOR);
+    EXPECT_EQ(row->password_hash, "$other");
+    EXPECT_TRUE(row->disabled);
+    EXPECT_EQ(row->first_until, kNow + absl::Hours(3));
+    EXPECT_TRUE(t.accounts().at(0).disabled);
   });
   write([&](HubTransaction& t) {
     t.noteContact(idOf(90), kNow + absl::Hours(1), "");
@@ -261,7 +284,7 @@ TEST_F(HubStorePromise, devicesInvitationsAndAccountsKeepTheirRules) {
     EXPECT_FALSE(t.session(kHash).has_value());
   });
   write([&](HubTransaction& t) {
-    t.addSession("a" + kHash.substr(1), {idOf(80), kNow});
+    t.addSession("a" + kHash.substr(1), {idOf(80), kNow, kNow});
     t.dropSessions(kNow);
     EXPECT_FALSE(t.session("a" + kHash.substr(1)).has_value());
     t.addInvitation({idOf(71), idOf(1), "$hash", kHash, kNow, 2});
@@ -283,6 +306,10 @@ TEST_F(HubStorePromise, theTrailGrowsInOrder) {
     ASSERT_EQ(t.auditAfter(9, UINT32_MAX).size(), 3U);
     EXPECT_EQ(t.auditAfter(9, 1).at(0).n, 10U);
     EXPECT_EQ(t.auditAfter(0, 1).at(0).entry, R"({"a":"x"})");
+    ASSERT_EQ(t.auditBefore(4, 100).size(), 3U);
+    EXPECT_EQ(t.auditBefore(4, 100).at(0).n, 3U) << "the latest first";
+    EXPECT_EQ(t.auditBefore(INT64_MAX, 1).at(0).n, 12U);
+    EXPECT_TRUE(t.auditBefore(1, 5).empty());
   });
 }
 

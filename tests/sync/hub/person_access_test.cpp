@@ -6,6 +6,7 @@
 
 #include <algorithm>
 
+#include "core/time/local_day.h"
 #include "sync/hub/hub_schema.h"
 #include "sync/hub/sqlite_hub_store.h"
 #include "tests/core/people/sample_people.h"
@@ -46,7 +47,9 @@ class PersonAccessRule : public testing::Test {
 TEST_F(PersonAccessRule, whoAddsAPersonHasThemAndNoOtherTherapist) {
   EXPECT_EQ(m_clinic.desk().caseload()->size(), 1U);
   EXPECT_EQ(m_other->caseload()->size(), 0U);
-  EXPECT_EQ(m_lead->caseload()->size(), 1U);
+  ASSERT_EQ(m_lead->caseload()->size(), 1U);
+  EXPECT_TRUE(m_clinic.desk().caseload()->at(0).mine());
+  EXPECT_FALSE(m_lead->caseload()->at(0).mine()) << "seen, and not theirs";
   EXPECT_TRUE(absl::IsPermissionDenied(m_other->person(m_person).status()));
   EXPECT_TRUE(audited("\"f\":\"assigned\""));
   v1::PutPersonRequest again;
@@ -93,8 +96,16 @@ TEST_F(PersonAccessRule, breakGlassOpensForAnHourIsAuditedAndShown) {
   EXPECT_EQ(rows->at(0).openings(0).reason(), kReason);
   EXPECT_TRUE(audited("person.break_glass"));
   EXPECT_FALSE(audited("socket")) << "the trail names no content";
+  // With the record itself too, for the bar of whoever opened it.
+  const auto opened = m_other->person(m_person);
+  ASSERT_TRUE(opened.ok());
+  ASSERT_EQ(opened->openings_size(), 1);
+  EXPECT_EQ(opened->openings(0).therapist_id(), m_ids["o.other"]);
+  EXPECT_EQ(toTime(opened->openings(0).until()), m_clinic.clock().wall() + kOpeningLife);
 
   m_clinic.clock().advance(kOpeningLife);
+  ASSERT_TRUE(m_other->signIn("o.other", test::kPassword).ok());  // an hour without use
+  ASSERT_TRUE(m_clinic.desk().signIn(test::kUser, test::kPassword).ok());
   EXPECT_TRUE(absl::IsPermissionDenied(m_other->person(m_person).status()));
   EXPECT_EQ(m_other->caseload()->size(), 0U);
   EXPECT_EQ(m_clinic.desk().caseload()->at(0).openings_size(), 1) << "still shown when it is over";

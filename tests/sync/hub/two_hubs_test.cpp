@@ -132,6 +132,53 @@ TEST_F(TwoHubs, desksAtTheOtherHearOfPracticesAndSigningOutEndsTheirStreams) {
   EXPECT_TRUE(soon([&] { return desk->closed(); }));
 }
 
+// What one hub decides about an account counts for the streams at the other.
+TEST_F(TwoHubs, anAccountSwitchedOffAtOneIsCutOffAtTheOther) {
+  const auto lead =
+      m_clinic.hub().accounts().add("l.lead", "Lead (invented)", v1::ROLE_LEAD, test::kPassword);
+  ASSERT_TRUE(lead.ok());
+  v1::SignInRequest sign_in;
+  sign_in.set_user_name(test::kUser);
+  sign_in.set_password(test::kPassword);
+  const auto session = m_hub->accounts().signIn(sign_in, "a");
+  ASSERT_TRUE(session.ok());
+  const auto caller = m_hub->accounts().authenticate(session->session(), CallKind::Own);
+  ASSERT_TRUE(caller.ok());
+  const auto desk = std::make_shared<DeskEars>();
+  m_hub->board().joinDesk(caller->session_sha256, desk, [](const std::string&) { return true; });
+  DeskCaller by;
+  by.therapist = *lead;
+  v1::ChangeAccountRequest request;
+  request.set_account_id(caller->therapist.id());
+  request.set_display_name(caller->therapist.display_name());
+  request.set_role(v1::ROLE_THERAPIST);
+  request.set_disabled(true);
+  ASSERT_TRUE(m_clinic.hub().accountBook().change(by, request).ok());
+  EXPECT_TRUE(soon([&] { return desk->closed(); }));
+  EXPECT_FALSE(m_hub->accounts().authenticate(session->session(), CallKind::Own).ok());
+}
+
+TEST_F(TwoHubs, desksAtTheOtherHearThatAPersonWasAssignedOrOpened) {
+  const auto desk = std::make_shared<DeskEars>();
+  m_hub->board().joinDesk("session", desk, [](const std::string&) { return true; });
+  const auto other =
+      m_clinic.hub().accounts().add("o.other", "Other (invented)", v1::ROLE_THERAPIST, test::kPassword);
+  ASSERT_TRUE(other.ok());
+  DeskCaller caller;
+  caller.therapist = *other;
+  v1::BreakGlassRequest open;
+  open.set_person_id(m_person);
+  open.set_reason("Their therapist is ill today.");
+  ASSERT_TRUE(m_clinic.hub().access().breakGlass(caller, open).ok());
+  EXPECT_TRUE(soon([&] { return desk->heardOf(m_person); }));
+  v1::PutAssignmentRequest assign;
+  assign.set_person_id(m_person);
+  assign.set_therapist_id(other->id());
+  assign.set_assigned(true);
+  ASSERT_TRUE(m_clinic.hub().access().assign(caller, assign).ok());
+  EXPECT_TRUE(soon([&] { return desk->heardOf(""); }));
+}
+
 // Both sign at the same moment: one number each, and the second is told that its base is old.
 TEST_F(TwoHubs, neverGiveOneNumberTwice) {
   std::vector<std::thread> desks;
