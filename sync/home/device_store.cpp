@@ -100,6 +100,8 @@ void verify(Database& database) {
 
 }  // namespace
 
+int deviceStoreVersion() { return migrations().back().number; }
+
 absl::StatusOr<std::unique_ptr<DeviceStore>> DeviceStore::open(const std::string& folder,
                                                                const std::string& vfs, const std::string& key,
                                                                Random& random) {

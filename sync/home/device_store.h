@@ -38,6 +38,9 @@ struct DeviceSettings {
   std::optional<absl::Time> key_since;  // not written by saveSettings(): it is the store's, not the pairing's
 };
 
+// Of the present store; earlier ones are brought up to it.
+int deviceStoreVersion();
+
 // Thread-safe: one lock for all.
 class DeviceStore {
  public:

@@ -8,6 +8,7 @@
 #include <sodium.h>
 
 #include <algorithm>
+#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -211,12 +212,22 @@ TEST_F(SealedStore, aMovedRecordIsNotTakenForAnother) {
   EXPECT_LT(phone->practices().size(), 2U);
 }
 
-// Made by the version that kept everything open; everybody in it is invented.
-TEST_F(SealedStore, aStoreOfTheVersionBeforeIsSealedAndLosesNothing) {
+// Stores as each version of the phone's program left them, everybody in them invented; the present one's is
+// sealed with the tests' key. Up to version 2 everything lay open. NEWEL_WRITE_STORES=<folder> writes the
+// last one anew.
+class PastPhoneStore : public SealedStore, public testing::WithParamInterface<int> {
+ protected:
+  static constexpr int kLastOpen = 2;
+};
+
+TEST_P(PastPhoneStore, opensSealedAndLosesNothing) {
   auto options = m_clinic.phoneOptions("old");
   fs::create_directories(options.folder);
-  fs::copy_file(std::string(NEWEL_SOURCE_DIR) + "/tests/data/stores/home-1.db", options.folder + "/home.db");
-  ASSERT_NE(everything(options.folder).find("sit-to-stand"), std::string::npos) << "it was open";
+  fs::copy_file(
+      std::string(NEWEL_SOURCE_DIR) + "/tests/data/stores/home-" + std::to_string(GetParam()) + ".db",
+      options.folder + "/home.db");
+  const bool was_open = everything(options.folder).find("sit-to-stand") != std::string::npos;
+  ASSERT_EQ(was_open, GetParam() <= kLastOpen);
   auto phone = HomeEngine::open(options);
   ASSERT_TRUE(phone.ok()) << phone.status();
   EXPECT_TRUE((*phone)->state().paired);
@@ -228,8 +239,18 @@ TEST_F(SealedStore, aStoreOfTheVersionBeforeIsSealedAndLosesNothing) {
   for (const std::string& word : {std::string("sit-to-stand"), name})
     EXPECT_EQ(everything(options.folder).find(word), std::string::npos) << word;
   phone->reset();
+  if (const char* folder = std::getenv("NEWEL_WRITE_STORES"); folder != nullptr && was_open) {
+    SQLite::Database(options.folder + "/home.db", SQLite::OPEN_READWRITE)
+        .exec("PRAGMA journal_mode = DELETE");
+    fs::copy_file(options.folder + "/home.db",
+                  std::string(folder) + "/home-" + std::to_string(deviceStoreVersion()) + ".db",
+                  fs::copy_options::overwrite_existing);
+  }
   EXPECT_EQ((*HomeEngine::open(options))->practices().size(), 3U);
 }
+
+INSTANTIATE_TEST_SUITE_P(OfEveryVersion, PastPhoneStore, testing::Range(1, deviceStoreVersion() + 1),
+                         [](const auto& version) { return "version" + std::to_string(version.param); });
 
 }  // namespace
 }  // namespace newel

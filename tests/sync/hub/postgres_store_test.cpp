@@ -85,6 +85,28 @@ TEST_F(PostgresStore, migrationsGoForwardOnceAndKeepWhatIsThere) {
   EXPECT_EQ(number("SELECT count(*) FROM newel.kept"), 1);
 }
 
+TEST_F(PostgresStore, everyPastVersionIsBroughtForward) {
+  const auto& all = postgresHubMigrations();
+  const std::string kept = "kept";
+  for (std::size_t known = 1; known <= all.size(); ++known) {
+    test::PostgresTestStore place;
+    {
+      const auto session = *PgSession::open(place.address());
+      ASSERT_EQ(migrate(*session, {all.begin(), all.begin() + static_cast<std::ptrdiff_t>(known)}),
+                absl::OkStatus());
+      session->run("INSERT INTO newel.person (id, revision, content) VALUES (?, ?, ?)", test::idOf(1), 1,
+                   Blob{kept});
+    }
+    const auto store = openPostgresHubStore(place.address());
+    ASSERT_TRUE(store.ok()) << "version " << known << ": " << store.status();
+    EXPECT_EQ((*store)->read([&](HubTransaction& transaction) {
+      EXPECT_EQ(transaction.person(test::idOf(1))->content, "kept") << "version " << known;
+      return absl::OkStatus();
+    }),
+              absl::OkStatus());
+  }
+}
+
 TEST_F(PostgresStore, aNewerStoreIsRefusedInPlainWordsAndLeftAlone) {
   opened();
   TestPostgres::server().sql(m_place.database(), "UPDATE newel.store_version SET number = 999");
