@@ -2,6 +2,7 @@
 #pragma once
 
 #include <benchmark/benchmark.h>
+#include <time.h>
 
 #include <algorithm>
 #include <chrono>
@@ -16,6 +17,19 @@ double secondsOf(Body body) {
   const auto begun = std::chrono::steady_clock::now();
   body();
   return std::chrono::duration<double>(std::chrono::steady_clock::now() - begun).count();
+}
+
+// Of the processor, on this thread: what a busy machine or a slow disk does not change.
+template <typename Body>
+double cpuSecondsOf(Body body) {
+  const auto now = [] {
+    timespec time{};
+    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &time);
+    return static_cast<double>(time.tv_sec) + static_cast<double>(time.tv_nsec) * 1e-9;
+  };
+  const double begun = now();
+  body();
+  return now() - begun;
 }
 
 // Thread-safe.

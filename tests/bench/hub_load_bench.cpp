@@ -98,6 +98,7 @@ void hubHoldOverTls(benchmark::State& state) {
     });
   });
   const test::NetPhone& one = phones.front();
+  if (!one.connect()) ++tally.errors;
   grpc::ClientContext context;
   context.AddMetadata("authorization", "Bearer " + one.token);
   v1::ListenRequest listen;
