@@ -60,9 +60,9 @@ absl::Status checkEverybodyKnows(HubTransaction& transaction) {
   const int unaware = phonesWithoutBackup(transaction, knownSince(transaction));
   if (unaware == 0) return absl::OkStatus();
   return absl::FailedPreconditionError(
-      std::to_string(unaware) +
-      " phones have not been in contact since the backup certificate was made, so they would need a new "
-      "pairing code; wait, or say --anyway");
+      "phones that were not in contact since the backup certificate was made and would need a new pairing "
+      "code: " +
+      std::to_string(unaware) + "; wait for them, or say --anyway");
 }
 
 }  // namespace

@@ -5,6 +5,8 @@
 #include <sys/stat.h>
 
 #include <algorithm>
+#include <atomic>
+#include <chrono>
 #include <csignal>
 #include <filesystem>
 #include <fstream>
@@ -13,6 +15,7 @@
 #include <regex>
 #include <set>
 #include <sstream>
+#include <thread>
 
 #include "sync/common/pinned_channel.h"
 #include "sync/hub/demo_clinic.h"
@@ -70,9 +73,12 @@ TEST_F(FreshHub, listensOnThisMachineOnlyAndOverTlsOnly) {
   const test::ServedHub hub(place(), m_folder.path());
   char port[5] = {};
   std::snprintf(port, sizeof(port), "%04X", hub.port());
-  // 127.0.0.1 as the kernel writes it on a little-endian machine.
-  EXPECT_EQ(listening(hub.pid()), std::set<std::string>{std::string("0100007F:") + port})
-      << "and nothing else";
+  // 127.0.0.1 as the kernel writes it on a little-endian machine, or the same in IPv6's clothes.
+  const std::string loopback = std::string("0100007F:") + port;
+  const std::set<std::string> sockets = listening(hub.pid());
+  ASSERT_EQ(sockets.size(), 1U) << "and nothing else";
+  EXPECT_TRUE(*sockets.begin() == loopback || *sockets.begin() == "0000000000000000FFFF0000" + loopback)
+      << *sockets.begin();
   const auto plain = grpc::CreateChannel(hub.address(), grpc::InsecureChannelCredentials());
   grpc::ClientContext context;
   setDeadline(context, absl::Seconds(5));
@@ -150,32 +156,41 @@ TEST_F(EndOfServing, streamsAreToldCallsUnderWayFinishAndTheExitIsClean) {
   const auto stream = stub->Watch(&context, v1::WatchRequest());
   v1::DeskNudge nudge;
   ASSERT_TRUE(stream->Read(&nudge));
-  // Each takes two at a time a tenth of a second of Argon2id and more: when the signal comes, some are under
-  // way.
-  std::vector<std::future<absl::Status>> calls;
-  std::vector<std::unique_ptr<DeskClient>> desks;
-  for (int i = 0; i < 6; ++i) desks.push_back(desk(*m_hub, m_pin));
-  for (auto& each : desks) {
-    calls.push_back(
-        std::async(std::launch::async, [&each] { return each->signIn("l.lead", test::kPassword).status(); }));
-  }
-  std::this_thread::sleep_for(std::chrono::milliseconds(150));
-  const auto begun = std::chrono::steady_clock::now();
+  // Two who sign in again and again, each a tenth of a second of Argon2id and more: whenever the signal
+  // comes, one is in the middle of it.
+  using Time = std::chrono::steady_clock::time_point;
+  std::atomic<int> signed_in{0};
+  const auto signInUntilRefused = [&](DeskClient* client) {
+    Time last_good;
+    while (true) {
+      const absl::Status status = client->signIn("l.lead", test::kPassword).status();
+      if (!status.ok()) return std::pair(status, last_good);
+      last_good = std::chrono::steady_clock::now();
+      ++signed_in;
+    }
+  };
+  const auto second = desk(*m_hub, m_pin);
+  std::vector<std::future<std::pair<absl::Status, Time>>> calls;
+  for (DeskClient* client : {one.get(), second.get()})
+    calls.push_back(std::async(std::launch::async, signInUntilRefused, client));
+  while (signed_in < 3) std::this_thread::sleep_for(std::chrono::milliseconds(5));
+  const Time begun = std::chrono::steady_clock::now();
   m_hub->tell(SIGTERM);
   while (stream->Read(&nudge)) {
   }
   const grpc::Status why = stream->Finish();
   EXPECT_EQ(why.error_code(), grpc::StatusCode::UNAVAILABLE);
   EXPECT_EQ(why.error_message(), "the hub is stopping");
-  EXPECT_EQ(m_hub->wait(std::chrono::seconds(15)), 0);
-  EXPECT_LT(std::chrono::steady_clock::now() - begun, std::chrono::seconds(8));
+  EXPECT_EQ(m_hub->wait(std::chrono::seconds(30)), 0);
+  // Five seconds for calls that hang, and a machine that has much else to do.
+  EXPECT_LT(std::chrono::steady_clock::now() - begun, std::chrono::seconds(12));
   int finished = 0;
   for (auto& call : calls) {
-    const absl::Status status = call.get();
-    EXPECT_TRUE(status.ok() || absl::IsUnavailable(status)) << status << ": cut off in the middle";
-    finished += status.ok() ? 1 : 0;
+    const auto [status, last_good] = call.get();
+    EXPECT_TRUE(absl::IsUnavailable(status)) << status << ": cut off in the middle";
+    finished += last_good > begun ? 1 : 0;
   }
-  EXPECT_GT(finished, 0);
+  EXPECT_GT(finished, 0) << "what was under way was answered";
   EXPECT_NE(m_hub->said().find("Stopped.\n"), std::string::npos);
   EXPECT_TRUE(absl::IsUnavailable(one->caseload().status())) << "nobody is there any more";
 }
