@@ -80,8 +80,8 @@ Rectangle {
 
                 readonly property real wanted: {
                     let all = 0;
-                    for (const button of children)
-                        all += button.visible ? button.width + spacing : 0;
+                    for (let i = 0; i < children.length; ++i)
+                        all += children[i].visible ? children[i].width + spacing : 0;
                     return all;
                 }
 

@@ -74,14 +74,15 @@ class DeskPages : public testing::TestWithParam<Look> {
                          m_warnings.push_back(error.toString().toStdString());
                      });
     m_engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
-    auto* const theme = m_engine->singletonInstance<parts::Theme*>(qmlTypeId("Newel.Parts", 1, 0, "Theme"));
-    theme->setTextPercent(GetParam().percent);
-    theme->setDark(GetParam().dark);
     m_engine->setInitialProperties({{QStringLiteral("desk"), QVariant::fromValue(m_desk.get())},
                                     {QStringLiteral("width"), 1280},
                                     {QStringLiteral("height"), 720}});
     m_engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Newel/Desk/Main.qml")));
     ASSERT_FALSE(m_engine->rootObjects().isEmpty());
+    // Known once a page has brought its module in.
+    auto* const theme = m_engine->singletonInstance<parts::Theme*>(qmlTypeId("Newel.Parts", 1, 0, "Theme"));
+    theme->setTextPercent(GetParam().percent);
+    theme->setDark(GetParam().dark);
     m_window = qobject_cast<QQuickWindow*>(m_engine->rootObjects().constFirst());
     settle();
   }
