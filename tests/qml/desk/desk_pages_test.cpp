@@ -5,6 +5,7 @@
 
 #include <QtCore/QDir>
 #include <QtCore/QMetaEnum>
+#include <QtGui/QKeyEvent>
 #include <QtQml/QQmlApplicationEngine>
 #include <QtQml/QQmlExtensionPlugin>
 #include <QtQuick/QQuickItem>
@@ -242,17 +243,15 @@ TEST_P(DeskPages, accessToAPersonHoldsTogether) {
   answered();
   check(DeskModel::PersonPage, "-opened");
   EXPECT_NE(m_desk->openedWords(), "");
-  // The hour is over on both clocks.
-  m_clinic.clock().advance(absl::Minutes(25));
-  m_desk->person()->reload();
-  answered();
-  m_clinic.clock().advance(absl::Minutes(25));
-  m_desk->person()->reload();
-  answered();
-  EXPECT_NE(m_desk->openedWords(), "");
-  m_clinic.clock().advance(absl::Minutes(11));
-  m_desk->person()->reload();
-  answered();
+  // The hour passes on both clocks, with somebody at the desk.
+  for (int i = 0; i < 15; ++i) {
+    EXPECT_NE(m_desk->openedWords(), "") << i;
+    m_clinic.clock().advance(absl::Minutes(4));
+    QKeyEvent key(QEvent::KeyPress, Qt::Key_Shift, Qt::NoModifier);
+    QCoreApplication::sendEvent(m_window, &key);
+    m_desk->person()->reload();
+    answered();
+  }
   EXPECT_EQ(m_desk->page(), DeskModel::CaseloadPage) << "what is not open any more leaves the screen";
   EXPECT_EQ(m_desk->openedWords(), "");
   EXPECT_FALSE(m_desk->person()->loaded());
