@@ -44,7 +44,7 @@ Rectangle {
             Say {
                 id: who
 
-                height: 36
+                height: Math.max(36, implicitHeight)
                 verticalAlignment: Text.AlignVCenter
                 wrapMode: Text.NoWrap
                 elide: Text.ElideRight
@@ -55,7 +55,7 @@ Rectangle {
             }
 
             Say {
-                height: 36
+                height: Math.max(36, implicitHeight)
                 verticalAlignment: Text.AlignVCenter
                 visible: text !== ""
                 text: head.desk.busyWords === "" ? "" : qsTr("%1 …").arg(head.desk.busyWords)
@@ -80,8 +80,8 @@ Rectangle {
 
                 readonly property real wanted: {
                     let all = 0;
-                    for (const button of children)
-                        all += button.visible ? button.width + spacing : 0;
+                    for (let i = 0; i < children.length; ++i)
+                        all += children[i].visible ? children[i].width + spacing : 0;
                     return all;
                 }
 

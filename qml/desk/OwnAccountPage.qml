@@ -220,7 +220,13 @@ FocusScope {
 
                     Say {
                         width: parent.width
-                        text: qsTr("It is shown only now, and belongs to you alone. 2. Type the six digits that the app then shows:")
+                        text: qsTr("It is shown only now, and belongs to you alone.")
+                        color: Theme.soft
+                    }
+
+                    Say {
+                        width: parent.width
+                        text: qsTr("2. Type the six digits that the app then shows:")
                     }
 
                     LineField {

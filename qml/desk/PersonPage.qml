@@ -97,6 +97,8 @@ FocusScope {
             }
 
             Column {
+                id: openings
+
                 width: parent.width
                 visible: page.person.openings.length > 0
                 spacing: 4
@@ -107,7 +109,7 @@ FocusScope {
                     Problem {
                         required property string modelData
 
-                        width: left.inner
+                        width: openings.width
                         grave: false
                         text: modelData
                     }

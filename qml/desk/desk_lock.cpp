@@ -150,6 +150,9 @@ void DeskLock::unlock(const QString& password, const QString& code) {
       [this](const absl::StatusOr<v1::SignInReply>& reply) {
         if (!m_locked) return;
         m_try.end(reply.status(), tr("unlock this desk"));
+        // The name stands above the field; it cannot be the wrong part.
+        if (absl::IsUnauthenticated(reply.status()) && !isWrongCode(reply.status()))
+          m_try.say(tr("This is not the password. Type it again."));
         if (reply.ok()) emit unlocked(*reply);
       });
 }

@@ -38,7 +38,7 @@ void DeskModel::connectSession() {
           [this] { dutiesDone(tr("The second factor is in use from the next sign-in on.")); });
   connect(&m_own_account, &OwnAccountModel::passwordSet, this,
           [this] { dutiesDone(tr("The password is changed.")); });
-  connect(&m_lock, &DeskLock::due, this, &DeskModel::lockNow);
+  connect(&m_lock, &DeskLock::due, this, [this] { coverDesk(tr("Nobody touched this desk for a while.")); });
   connect(&m_lock, &DeskLock::stillUsed, this, &DeskModel::tellHub);
   connect(&m_lock, &DeskLock::unlocked, this, &DeskModel::uncover);
   connect(&m_lock, &DeskLock::givenUp, this, [this] {
@@ -178,12 +178,13 @@ void DeskModel::tellHub() {
 }
 
 void DeskModel::lockNow() {
-  if (m_signed_in && !m_lock.locked()) coverDesk(tr("Nobody touched this desk for a while."));
+  if (m_signed_in) coverDesk(tr("It was locked with the button or Ctrl and L."));
 }
 
 // 1 the draft is on the disk, 2 everything is covered, 3 the session ends at the hub. A crash after any of
 // them leaves nothing open: the next start asks for the password.
 void DeskModel::coverDesk(const QString& reason) {
+  if (!m_signed_in || m_lock.locked()) return;
   if (m_page == ProgrammePage || m_page == SignPage) m_draft.keepNow();
   m_session_check.stop();
   m_session_words.clear();

@@ -4,6 +4,7 @@
 
 #include <utility>
 
+#include "sync/common/everybody.h"
 #include "sync/common/pinned_channel.h"
 #include "sync/common/retry_rule.h"
 
@@ -80,7 +81,8 @@ bool HubWatch::readUntilEnd(const std::function<void(const std::string& person_i
   v1::DeskNudge nudge;
   while (stream->Read(&nudge)) {
     // What changed while no stream was open is not known, so the first word means everything.
-    if (!any || !nudge.person_id().empty()) changed(any ? nudge.person_id() : "");
+    const bool everybody = !any || nudge.person_id() == kEverybody;
+    if (everybody || !nudge.person_id().empty()) changed(everybody ? "" : nudge.person_id());
     any = true;
   }
   // Why it ended does not matter: it is opened again in any case.

@@ -2,6 +2,8 @@
 
 #include <utility>
 
+#include "sync/common/everybody.h"
+
 namespace newel {
 namespace {
 
@@ -76,7 +78,7 @@ void NudgeBoard::pushHold(const std::string& person_id, const v1::SignedHoldOrde
 
 void NudgeBoard::nudgeDesks(const std::string& person_id) {
   v1::DeskNudge nudge;
-  nudge.set_person_id(person_id);
+  nudge.set_person_id(person_id.empty() ? kEverybody : person_id);
   for (const auto& desk : desksWhere([](const Desk&) { return true; })) {
     if (person_id.empty() || desk.may_hear(person_id)) desk.stream->push(nudge);
   }

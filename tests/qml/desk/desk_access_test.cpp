@@ -173,7 +173,7 @@ TEST_F(DeskAccess, aLockedDeskShowsNothingAndKeepsWhatWasWritten) {
   EXPECT_TRUE(soon([&] { return m_clinic.hub().board().openStreams() == 0; })) << "the session is over";
   EXPECT_TRUE(audited("account.sign_out"));
   desk.mustRun(
-      {"type Password wrong", "click Unlock", "wait \"Name or password is wrong. Type both again.\" 15000",
+      {"type Password wrong", "click Unlock", "wait \"This is not the password. Type it again.\" 15000",
        std::string("type Password \"") + kPassword + "\"", "click Unlock", "until locked false 15000"});
   EXPECT_EQ(desk.state().value("page").toString(), "ProgrammePage");
   EXPECT_EQ(desk.state().value("entries").toInt(), 1);

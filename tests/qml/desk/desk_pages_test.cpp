@@ -5,6 +5,7 @@
 
 #include <QtCore/QDir>
 #include <QtCore/QMetaEnum>
+#include <QtGui/QKeyEvent>
 #include <QtQml/QQmlApplicationEngine>
 #include <QtQml/QQmlExtensionPlugin>
 #include <QtQuick/QQuickItem>
@@ -74,14 +75,15 @@ class DeskPages : public testing::TestWithParam<Look> {
                          m_warnings.push_back(error.toString().toStdString());
                      });
     m_engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
-    auto* const theme = m_engine->singletonInstance<parts::Theme*>(qmlTypeId("Newel.Parts", 1, 0, "Theme"));
-    theme->setTextPercent(GetParam().percent);
-    theme->setDark(GetParam().dark);
     m_engine->setInitialProperties({{QStringLiteral("desk"), QVariant::fromValue(m_desk.get())},
                                     {QStringLiteral("width"), 1280},
                                     {QStringLiteral("height"), 720}});
     m_engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Newel/Desk/Main.qml")));
     ASSERT_FALSE(m_engine->rootObjects().isEmpty());
+    // Known once a page has brought its module in.
+    auto* const theme = m_engine->singletonInstance<parts::Theme*>(qmlTypeId("Newel.Parts", 1, 0, "Theme"));
+    theme->setTextPercent(GetParam().percent);
+    theme->setDark(GetParam().dark);
     m_window = qobject_cast<QQuickWindow*>(m_engine->rootObjects().constFirst());
     settle();
   }
@@ -241,17 +243,15 @@ TEST_P(DeskPages, accessToAPersonHoldsTogether) {
   answered();
   check(DeskModel::PersonPage, "-opened");
   EXPECT_NE(m_desk->openedWords(), "");
-  // The hour is over on both clocks.
-  m_clinic.clock().advance(absl::Minutes(25));
-  m_desk->person()->reload();
-  answered();
-  m_clinic.clock().advance(absl::Minutes(25));
-  m_desk->person()->reload();
-  answered();
-  EXPECT_NE(m_desk->openedWords(), "");
-  m_clinic.clock().advance(absl::Minutes(11));
-  m_desk->person()->reload();
-  answered();
+  // The hour passes on both clocks, with somebody at the desk.
+  for (int i = 0; i < 15; ++i) {
+    EXPECT_NE(m_desk->openedWords(), "") << i;
+    m_clinic.clock().advance(absl::Minutes(4));
+    QKeyEvent key(QEvent::KeyPress, Qt::Key_Shift, Qt::NoModifier);
+    QCoreApplication::sendEvent(m_window, &key);
+    m_desk->person()->reload();
+    answered();
+  }
   EXPECT_EQ(m_desk->page(), DeskModel::CaseloadPage) << "what is not open any more leaves the screen";
   EXPECT_EQ(m_desk->openedWords(), "");
   EXPECT_FALSE(m_desk->person()->loaded());

@@ -20,7 +20,8 @@ class DrivenDesk {
   DrivenDesk& operator=(const DrivenDesk&) = delete;
 
   std::string run(const std::string& command, int wait_ms = 60000);
-  // Each has to answer "ok"; what was on the screen is in the failure.
+  // Each has to answer "ok"; what was on the screen is in the failure. After the first that does not, none is
+  // run.
   void mustRun(const std::vector<std::string>& commands);
   QJsonObject state();
   // From the sign-in page; `page` is where it leads.
@@ -30,6 +31,7 @@ class DrivenDesk {
 
  private:
   QProcess m_process;
+  bool m_lost = false;
 };
 
 }  // namespace newel::test

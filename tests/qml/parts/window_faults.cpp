@@ -58,8 +58,10 @@ std::string nameOf(const Seen& seen) {
 
 // The rectangle that the letters of a text cover.
 QRectF lettersOf(const Seen& text) {
-  const double width = text.item->property("contentWidth").toDouble();
-  double height = text.item->property("contentHeight").toDouble();
+  // A preview is drawn smaller than it lays itself out.
+  const double scale = text.item->width() > 0 ? text.box.width() / text.item->width() : 1;
+  const double width = text.item->property("contentWidth").toDouble() * scale;
+  double height = text.item->property("contentHeight").toDouble() * scale;
   // Digits have neither ascenders nor descenders: Noto Sans' cap height is 0.714 of an em, a line 1.36.
   if (text.item->objectName() == "numeral") height *= 0.714 / 1.36;
   QRectF letters = text.box;

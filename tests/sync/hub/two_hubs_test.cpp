@@ -8,6 +8,7 @@
 #include <mutex>
 #include <thread>
 
+#include "sync/common/everybody.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/sync/common/ears.h"
 #include "tests/sync/common/test_clinic.h"
@@ -176,7 +177,7 @@ TEST_F(TwoHubs, desksAtTheOtherHearThatAPersonWasAssignedOrOpened) {
   assign.set_therapist_id(other->id());
   assign.set_assigned(true);
   ASSERT_TRUE(m_clinic.hub().access().assign(caller, assign).ok());
-  EXPECT_TRUE(soon([&] { return desk->heardOf(""); }));
+  EXPECT_TRUE(soon([&] { return desk->heardOf(kEverybody); }));
 }
 
 // Both sign at the same moment: one number each, and the second is told that its base is old.
