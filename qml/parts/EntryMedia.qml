@@ -1,4 +1,6 @@
 // The therapist's photo and clip for one entry, and what is still to come of them. A practice waits for neither.
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Newel.Parts
 
