@@ -89,10 +89,9 @@ Column {
     }
 
     Image {
-        width: Math.min(parent.width, 320)
+        width: Math.min(parent.width, 320, implicitWidth)
         visible: fields.media.photo !== ""
         fillMode: Image.PreserveAspectFit
-        horizontalAlignment: Image.AlignLeft
         source: fields.media.photo
         Accessible.role: Accessible.Graphic
         Accessible.name: fields.media.photoWords

@@ -17,6 +17,7 @@
 #include "qml/desk/desk_model.h"
 #include "qml/desk/print_command.h"
 #include "qml/paint/contact_sheet.h"
+#include "qml/parts/clip_player.h"
 #include "qml/parts/driver.h"
 #include "qml/parts/theme.h"
 #include "qml/print/handout.h"
@@ -236,6 +237,7 @@ int main(int argc, char** argv) {
     }
   }
   QGuiApplication app(argc, argv);
+  newel::parts::chooseClipReader();
   QGuiApplication::setApplicationName(QStringLiteral("newel-desk"));
   QGuiApplication::setApplicationDisplayName(QStringLiteral("Newel Desk"));
   QGuiApplication::setApplicationVersion(QStringLiteral("0.1.0"));

@@ -22,6 +22,7 @@
 #include "qml/home/screen_language.h"
 #include "qml/home/store_key.h"
 #include "qml/home/trouble.h"
+#include "qml/parts/clip_player.h"
 #include "qml/parts/driver.h"
 #include "qml/parts/theme.h"
 #include "sync/common/real_random.h"
@@ -122,6 +123,7 @@ int failed(const absl::Status& status) {
 
 int main(int argc, char** argv) {
   QGuiApplication app(argc, argv);
+  newel::parts::chooseClipReader();
   QGuiApplication::setApplicationName(QStringLiteral("newel-home"));
   QGuiApplication::setApplicationDisplayName(QStringLiteral("Newel"));
   QGuiApplication::setApplicationVersion(QString::fromLatin1(kAppVersion));

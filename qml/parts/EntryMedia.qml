@@ -1,4 +1,6 @@
 // The therapist's photo and clip for one entry, and what is still to come of them. A practice waits for neither.
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Newel.Parts
 
@@ -16,10 +18,10 @@ Column {
     spacing: Theme.space
 
     Image {
-        width: Math.min(parent.width, 400)
+        // No wider than it is, so that a small one stands where reading begins.
+        width: Math.min(parent.width, 400, implicitWidth)
         visible: pane.photo !== ""
         fillMode: Image.PreserveAspectFit
-        horizontalAlignment: Image.AlignLeft
         source: pane.photo
         Accessible.role: Accessible.Graphic
         Accessible.name: pane.media.photoWords ?? ""

@@ -18,6 +18,11 @@ class QVideoSink;
 
 namespace newel::parts {
 
+// To be called once, behind the application and before anything sounds. Qt 6.4 takes GStreamer first on
+// Linux, which ends the program where its own plugins are missing; FFmpeg's reader, where it is there, has
+// all in it. QT_MEDIA_BACKEND in the environment is left as it is.
+void chooseClipReader();
+
 class ClipPlayer : public QObject {
   Q_OBJECT
   QML_ELEMENT
@@ -50,6 +55,7 @@ class ClipPlayer : public QObject {
  private:
   void makePlayer();
   void end(bool failed);
+  void endSoon(bool failed);
 
   QPointer<ClipContent> m_clip;
   QByteArray m_bytes;
@@ -58,6 +64,7 @@ class ClipPlayer : public QObject {
   std::unique_ptr<QAudioOutput> m_sound;
   std::unique_ptr<QMediaPlayer> m_player;  // made when the first clip is played; before what it uses goes
   QImage m_picture;
+  int m_turn = 0;  // of play()
   bool m_playing = false;
   bool m_may_play = true;
   bool m_failed = false;

@@ -7,6 +7,7 @@
 #include <QtGui/QGuiApplication>
 #include <QtQml/QQmlExtensionPlugin>
 
+#include "qml/parts/clip_player.h"
 #include "qml/parts/theme.h"
 
 Q_IMPORT_QML_PLUGIN(Newel_PartsPlugin)
@@ -16,6 +17,7 @@ int main(int argc, char** argv) {
   qputenv("QT_QUICK_BACKEND", "software");
   testing::InitGoogleTest(&argc, argv);
   QGuiApplication app(argc, argv);
+  newel::parts::chooseClipReader();
   newel::parts::useOurFont();
   QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
   QAccessible::setActive(true);
