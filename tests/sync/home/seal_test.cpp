@@ -13,6 +13,7 @@
 #include <fstream>
 #include <iterator>
 
+#include "sync/home/device_store.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/sync/common/test_clinic.h"
 
