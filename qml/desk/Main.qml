@@ -1,4 +1,5 @@
 // The desk's window: the head, and the page that the desk is on.
+pragma ComponentBehavior: Bound
 
 import QtQuick
 import Newel.Desk
