@@ -10,6 +10,7 @@ FocusScope {
 
     required property DeskModel desk
     readonly property AccessModel access: desk.access
+    readonly property var asked: access.asked
 
     Pane {
         id: sheet
@@ -99,7 +100,7 @@ FocusScope {
                 width: sheet.inner
                 phone: modelData
                 mayRevoke: page.access.mayRevoke
-                sure: page.access.asked.id === modelData.id
+                sure: page.asked.id === modelData.id
                 busy: page.access.busy
                 onAsked: page.access.ask(modelData.id)
                 onRefused: page.access.ask("")

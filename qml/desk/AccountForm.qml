@@ -10,7 +10,8 @@ Pane {
     readonly property bool others: !accounts.isNew && !accounts.isMine
     property string sure: "" // which of the grave actions was pressed once
 
-    readonly property string openId: accounts.open.id ?? ""
+    readonly property var row: accounts.open
+    readonly property string openId: row.id ?? ""
     readonly property string sureWords: sure === "off" ? qsTr("The account is signed out at once and cannot sign in until it is switched on again. What it has written stays.")
         : sure === "password" ? qsTr("The old password is no longer good, and the account is signed out. You get a first password to pass on.")
         : sure === "factor" ? qsTr("The account is signed out and then signs in with its password alone, until it sets up a new second factor. Make sure that it is really them who asks.")
@@ -32,7 +33,7 @@ Pane {
 
     Heading {
         width: parent.width
-        text: form.accounts.isNew ? qsTr("New account") : qsTr("Account of %1").arg(form.accounts.open.name)
+        text: form.accounts.isNew ? qsTr("New account") : qsTr("Account of %1").arg(form.row.name)
     }
 
     Notice {
@@ -138,7 +139,7 @@ Pane {
             spacing: Theme.space
 
             SmallButton {
-                visible: form.accounts.open.off === true
+                visible: form.row.off === true
                 text: qsTr("Switch on")
                 Accessible.name: qsTr("Switch the account on")
                 enabled: !form.accounts.busy
@@ -146,7 +147,7 @@ Pane {
             }
 
             SmallButton {
-                visible: form.accounts.open.off === false
+                visible: form.row.off === false
                 text: qsTr("Switch off")
                 Accessible.name: qsTr("Switch the account off")
                 words: Theme.stop
@@ -161,7 +162,7 @@ Pane {
             }
 
             SmallButton {
-                visible: form.accounts.open.factor === true
+                visible: form.row.factor === true
                 text: qsTr("Take the second factor away")
                 enabled: !form.accounts.busy
                 onClicked: form.sure = "factor"

@@ -10,6 +10,7 @@ FocusScope {
 
     required property DeskModel desk
     readonly property AccountsModel accounts: desk.accounts
+    readonly property var openRow: accounts.open
     readonly property bool wide: width >= 900 * Theme.scale
     readonly property bool listShown: wide || !accounts.writing
 
@@ -72,7 +73,7 @@ FocusScope {
 
                 width: list.inner
                 account: modelData
-                chosen: page.accounts.writing && page.accounts.open.id === modelData.id
+                chosen: page.accounts.writing && page.openRow.id === modelData.id
                 onClicked: page.accounts.write(modelData.id)
             }
         }

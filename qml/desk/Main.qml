@@ -65,14 +65,18 @@ Window {
     Loader {
         id: cover
 
+        readonly property bool locked: window.desk.lock.locked
+
         anchors.fill: parent
-        active: window.desk.lock.locked
-        sourceComponent: LockCover {
-            desk: window.desk
-        }
-        onActiveChanged: {
-            if (!active)
+        onLockedChanged: {
+            if (locked) {
+                setSource("LockCover.qml", {
+                    "desk": window.desk
+                });
+            } else {
+                source = "";
                 open.forceActiveFocus();
+            }
         }
     }
 

@@ -23,11 +23,11 @@ Rectangle {
     }
 
     // What was pressed lies under the pointer and stays there.
-    function bringIntoView(item: Item): void {
+    function bringIntoView(item: var): void {
         let at = item;
         while (at !== null && at !== column)
             at = at.parent;
-        if (at === null || item["focusReason"] === Qt.MouseFocusReason)
+        if (at === null || item.focusReason === Qt.MouseFocusReason)
             return;
         const top = item.mapToItem(column, 0, 0).y + padding - gap;
         const bottom = top + item.height + 2 * gap;
