@@ -277,13 +277,15 @@ TEST(Changes, sayThatAPhotoOrAClipCameChangedOrWent) {
 TEST(Review, aPhotoOrAClipWithoutWordsStandsInTheWayOfSigning) {
   const v1::Person person = test::personNamed("tt-k3");
   v1::Programme draft = draftOf(person, {"sit-to-stand"});
-  draft.mutable_entries(0)->mutable_photo()->set_words(" ");
+  v1::MediaRef& photo = *draft.mutable_entries(0)->mutable_photo();
+  photo.set_type(v1::MEDIA_TYPE_JPEG);
+  photo.set_words(" ");
   auto result = review(draft, person);
   ASSERT_TRUE(result.ok()) << result.status();
   EXPECT_FALSE(result->may_sign);
   EXPECT_EQ(result->entries[0].problem, "say in words what the photo shows");
-  draft.mutable_entries(0)->mutable_photo()->set_words("Feet flat");
-  draft.mutable_entries(0)->mutable_clip();
+  photo.set_words("Feet flat");
+  draft.mutable_entries(0)->mutable_clip()->set_type(v1::MEDIA_TYPE_WEBM);
   result = review(draft, person);
   EXPECT_EQ(result->entries[0].problem, "say in words what the clip shows");
   draft.mutable_entries(0)->mutable_clip()->set_words("Rising");
