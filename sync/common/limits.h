@@ -15,8 +15,8 @@ inline constexpr std::size_t kMostOfferBytes = (std::size_t{3} << 20U);    // of
 inline constexpr std::size_t kMostMessageBytes = (std::size_t{4} << 20U);  // of any gRPC message
 inline constexpr std::uint32_t kMostFetched = 200;                         // of one Fetch
 
-// Of one part of a photo or clip; how large the whole may be: core/records/media_type.h. Ours, no source: a few
-// seconds on a slow mobile network, so that little is lost when it is cut.
+// Of one part of a photo or clip; how large the whole may be: core/records/media_type.h. Ours, no source: a
+// few seconds on a slow mobile network, so that little is lost when it is cut.
 inline constexpr std::uint32_t kMostMediaPartBytes = std::uint32_t{256} << 10U;
 // What a desk may leave with the hub for one person without a signature: unfinished uploads, all bytes.
 inline constexpr std::uint32_t kMostMediaUploads = 8;

@@ -85,8 +85,9 @@ CREATE TABLE erased_person (id TEXT PRIMARY KEY, at INTEGER NOT NULL) WITHOUT RO
 CREATE TABLE erased_token (token_sha256 BLOB PRIMARY KEY, at INTEGER NOT NULL) WITHOUT ROWID;
 )";
 
-// In the database and not in files beside it: one backup, one transaction with the programme that names it, and
-// the same for several hubs on one database. In parts as they came, so that none is read whole to give some.
+// In the database and not in files beside it: one backup, one transaction with the programme that names it,
+// and the same for several hubs on one database. In parts as they came, so that none is read whole to give
+// some.
 constexpr char kMedia[] = R"(
 CREATE TABLE media (id TEXT PRIMARY KEY, sha256 BLOB NOT NULL UNIQUE, type INTEGER NOT NULL,
   size INTEGER NOT NULL, at INTEGER NOT NULL) WITHOUT ROWID;
