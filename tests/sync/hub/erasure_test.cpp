@@ -11,10 +11,12 @@
 #include <map>
 #include <sstream>
 
+#include "sync/common/content_hash.h"
 #include "sync/hub/demo_people.h"
 #include "sync/hub/hub_commands.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/sync/common/test_clinic.h"
+#include "tests/sync/common/test_media.h"
 
 namespace newel {
 namespace {
@@ -96,6 +98,12 @@ TEST_F(Erasure, leavesNoRowAndNoByteAndTellsThePhone) {
   ASSERT_EQ(phone->syncOnce(), absl::OkStatus()) << "the receipts of what the first one brought";
   EXPECT_TRUE(m_clinic.desk().createPairing(id).ok());
   openOne(id);
+  // A photo that came whole, and one that was cut.
+  ASSERT_EQ(m_clinic.desk().putMedia(id, test::photoOfColour(1)), absl::OkStatus());
+  const std::string cut = test::photoOfColour(2);
+  v1::PutMediaRequest part = mediaPartOf(id, cut, sha256(cut), 0);
+  part.mutable_content()->resize(cut.size() / 2);
+  ASSERT_TRUE(m_clinic.desk().putMediaPart(part).ok());
   for (const auto& [table, count] : rowsOf(id)) EXPECT_GT(count, 0) << table << ": the test has to fill it";
   EXPECT_TRUE(onDisk(kWords) && onDisk("Unmistakable"));
   ASSERT_EQ(erase(id), 0) << m_err.str();
