@@ -158,10 +158,11 @@ EntryReview reviewEntry(const v1::Entry& entry, const v1::Person& person, const 
                         const RuleBook& rules, const std::string& language) {
   EntryReview review;
   review.entry_id = entry.id();
+  review.problem = mediaProblem(entry);
   auto findings = rules.check(entry, person, catalogue);
   if (findings.ok()) {
     review.findings = *std::move(findings);
-  } else {
+  } else if (review.problem.empty()) {
     review.problem = std::string(findings.status().message());
   }
   const auto timeline = compileTimeline(entry, person, catalogue, language);
@@ -171,7 +172,6 @@ EntryReview reviewEntry(const v1::Entry& entry, const v1::Person& person, const 
   } else if (review.problem.empty()) {
     review.problem = std::string(timeline.status().message());
   }
-  if (review.problem.empty()) review.problem = mediaProblem(entry);
   return review;
 }
 

@@ -1,6 +1,4 @@
 // The therapist's photo and clip for one entry, and what is still to come of them. A practice waits for neither.
-pragma ComponentBehavior: Bound
-
 import QtQuick
 import Newel.Parts
 
@@ -34,14 +32,34 @@ Column {
     }
 
     Loader {
+        id: place
+
+        // Set rather than bound: this page is itself a part of components that are bound.
+        function fill() {
+            if ((pane.media.clip ?? null) === null || pane.player === null) {
+                place.source = "";
+                return;
+            }
+            place.setSource(Qt.resolvedUrl("ClipView.qml"), {
+                "player": pane.player,
+                "clip": pane.media.clip,
+                "words": pane.media.clipWords ?? "",
+                "captions": pane.media.captions ?? ""
+            });
+        }
+
         width: parent.width
-        active: (pane.media.clip ?? null) !== null && pane.player !== null
-        visible: active
-        sourceComponent: ClipView {
-            player: pane.player
-            clip: pane.media.clip
-            words: pane.media.clipWords ?? ""
-            captions: pane.media.captions ?? ""
+        visible: status === Loader.Ready
+        Component.onCompleted: fill()
+
+        Connections {
+            target: pane
+            function onMediaChanged() {
+                place.fill();
+            }
+            function onPlayerChanged() {
+                place.fill();
+            }
         }
     }
 

@@ -7,7 +7,6 @@ namespace {
 
 using namespace std::string_view_literals;
 
-constexpr unsigned kStart = 0xD8;
 constexpr unsigned kEnd = 0xD9;
 constexpr unsigned kScan = 0xDA;
 constexpr unsigned kJfif = 0xE0;
