@@ -279,16 +279,21 @@ TEST(Review, aPhotoOrAClipWithoutWordsStandsInTheWayOfSigning) {
   v1::Programme draft = draftOf(person, {"sit-to-stand"});
   v1::MediaRef& photo = *draft.mutable_entries(0)->mutable_photo();
   photo.set_type(v1::MEDIA_TYPE_JPEG);
+  photo.set_sha256(std::string(32, 'p'));
+  photo.set_size_bytes(1000);
   photo.set_words(" ");
   auto result = review(draft, person);
   ASSERT_TRUE(result.ok()) << result.status();
   EXPECT_FALSE(result->may_sign);
   EXPECT_EQ(result->entries[0].problem, "say in words what the photo shows");
   photo.set_words("Feet flat");
-  draft.mutable_entries(0)->mutable_clip()->set_type(v1::MEDIA_TYPE_WEBM);
+  v1::MediaRef& clip = *draft.mutable_entries(0)->mutable_clip();
+  clip.set_type(v1::MEDIA_TYPE_WEBM);
+  clip.set_sha256(std::string(32, 'c'));
+  clip.set_size_bytes(1000);
   result = review(draft, person);
   EXPECT_EQ(result->entries[0].problem, "say in words what the clip shows");
-  draft.mutable_entries(0)->mutable_clip()->set_words("Rising");
+  clip.set_words("Rising");
   EXPECT_TRUE(review(draft, person)->entries[0].problem.empty());
 }
 
