@@ -22,7 +22,7 @@ void checkDays(const FieldCheck& check, const v1::Weekdays& days) {
 
 }  // namespace
 
-void checkAdviceEntry(FieldCheck check, const v1::AdviceEntry& entry) {
+void checkAdviceEntry(const FieldCheck& check, const v1::AdviceEntry& entry) {
   check.key("card_id", entry.card_id());
   check.range("card_revision", entry.card_revision(), 1, 1000000);
   checkDays(check.at("days"), entry.days());

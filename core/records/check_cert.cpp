@@ -6,7 +6,7 @@
 namespace newel {
 namespace {
 
-void checkLineId(FieldCheck check, const std::string& field, const std::string& id) {
+void checkLineId(const FieldCheck& check, const std::string& field, const std::string& id) {
   const std::size_t digits = id.find_first_not_of("0123456789");
   const std::string letter = digits == std::string::npos ? "" : id.substr(digits);
   const bool form =

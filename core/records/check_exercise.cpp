@@ -6,7 +6,7 @@
 namespace newel {
 namespace {
 
-void checkPhase(FieldCheck check, const v1::Phase& phase, v1::DoseKind dose_kind) {
+void checkPhase(const FieldCheck& check, const v1::Phase& phase, v1::DoseKind dose_kind) {
   check.key("id", phase.id());
   const bool fixed = phase.length() == v1::PHASE_LENGTH_FIXED;
   if (fixed) {
@@ -23,7 +23,7 @@ void checkPhase(FieldCheck check, const v1::Phase& phase, v1::DoseKind dose_kind
              "needs a dose in minutes");
 }
 
-void checkParts(FieldCheck check, const v1::Exercise& exercise) {
+void checkParts(const FieldCheck& check, const v1::Exercise& exercise) {
   check.that(!exercise.parts().empty(), "parts", "is missing");
   std::set<std::string> ids;
   for (int p = 0; p < exercise.parts_size(); ++p) {
@@ -62,7 +62,7 @@ void checkLadder(const FieldCheck& check, const v1::Exercise& exercise) {
 
 }  // namespace
 
-void checkDose(FieldCheck check, const v1::Dose& dose) {
+void checkDose(const FieldCheck& check, const v1::Dose& dose) {
   if (dose.has_sets()) {
     FieldCheck sets = check.at("sets");
     sets.range("sets", dose.sets().sets(), 1, 10);
@@ -99,7 +99,7 @@ absl::Status check(const v1::Dose& dose) {
   return check.status();
 }
 
-void checkSources(FieldCheck check, const google::protobuf::RepeatedPtrField<v1::Source>& sources) {
+void checkSources(const FieldCheck& check, const google::protobuf::RepeatedPtrField<v1::Source>& sources) {
   check.that(!sources.empty(), "sources", "is missing");
   for (int i = 0; i < sources.size(); ++i) check.at("sources", i).text("text", sources[i].text(), 1, 500);
 }

@@ -6,12 +6,12 @@
 namespace newel {
 namespace {
 
-void checkNumber(FieldCheck check, const std::string& field, double value) {
+void checkNumber(const FieldCheck& check, const std::string& field, double value) {
   check.that(std::isfinite(value), field, "is not a number");
   check.that(std::abs(value) <= 1e6, field, "is out of all bounds");
 }
 
-void checkBand(FieldCheck check, const v1::NumberBand& band, double least, double most) {
+void checkBand(const FieldCheck& check, const v1::NumberBand& band, double least, double most) {
   checkNumber(check, "low", band.low());
   check.that(band.low() >= least && band.low() <= most, "low", "is out of its bounds");
   if (!band.has_high()) return;
@@ -20,7 +20,7 @@ void checkBand(FieldCheck check, const v1::NumberBand& band, double least, doubl
   check.that(band.high() <= most, "high", "is out of its bounds");
 }
 
-void checkError(FieldCheck check, const v1::MeasureError& error) {
+void checkError(const FieldCheck& check, const v1::MeasureError& error) {
   check.text("population", error.population(), 3, 300);
   if (error.has_reliability()) checkBand(check.at("reliability"), error.reliability(), 0, 1);
   if (error.has_deviation()) {
@@ -40,7 +40,7 @@ void checkError(FieldCheck check, const v1::MeasureError& error) {
   checkSource(check, error.has_source(), error.source());
 }
 
-void checkCutoff(FieldCheck check, const v1::Cutoff& cutoff) {
+void checkCutoff(const FieldCheck& check, const v1::Cutoff& cutoff) {
   switch (cutoff.bound_case()) {
     case v1::Cutoff::kAtLeast:
       checkNumber(check, "at_least", cutoff.at_least());
@@ -67,7 +67,7 @@ void checkCutoff(FieldCheck check, const v1::Cutoff& cutoff) {
   checkSource(check, cutoff.has_source(), cutoff.source());
 }
 
-void checkReference(FieldCheck check, const v1::ReferenceValue& reference) {
+void checkReference(const FieldCheck& check, const v1::ReferenceValue& reference) {
   checkNumber(check, "low", reference.low());
   if (reference.has_high()) {
     checkNumber(check, "high", reference.high());
@@ -82,7 +82,7 @@ void checkReference(FieldCheck check, const v1::ReferenceValue& reference) {
   checkSource(check, reference.has_source(), reference.source());
 }
 
-void checkImportant(FieldCheck check, const v1::ImportantChange& change) {
+void checkImportant(const FieldCheck& check, const v1::ImportantChange& change) {
   checkNumber(check, "change", change.change());
   check.that(change.change() > 0, "change", "is not over 0");
   check.text("meaning", change.meaning(), 3, 300);
@@ -90,7 +90,7 @@ void checkImportant(FieldCheck check, const v1::ImportantChange& change) {
   checkSource(check, change.has_source(), change.source());
 }
 
-void checkWords(FieldCheck check, const v1::MeasureKind& kind) {
+void checkWords(const FieldCheck& check, const v1::MeasureKind& kind) {
   check.that(kind.words().contains("en"), "words", "English is missing");
   for (const auto& [language, words] : kind.words()) {
     check.language("words[" + language + "]", language);

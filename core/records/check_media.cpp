@@ -11,7 +11,7 @@ constexpr std::size_t kHashBytes = 32;
 constexpr std::size_t kMostWords = 300;
 constexpr std::size_t kMostCaptions = 2000;
 
-void checkMedia(FieldCheck check, const v1::MediaRef& media) {
+void checkMedia(const FieldCheck& check, const v1::MediaRef& media) {
   check.that(media.sha256().size() == kHashBytes, "sha256", "is not 32 bytes");
   check.range("size_bytes", media.size_bytes(), 1, mostBytesOf(media.type()));
   check.text("words", media.words(), 1, kMostWords);
@@ -22,18 +22,18 @@ void checkMedia(FieldCheck check, const v1::MediaRef& media) {
 
 }  // namespace
 
-void checkPhoto(FieldCheck check, const v1::MediaRef& photo) {
+void checkPhoto(const FieldCheck& check, const v1::MediaRef& photo) {
   check.that(isPhoto(photo.type()), "type", "is neither JPEG nor PNG");
   check.that(photo.captions().empty(), "captions", "a photo says nothing");
   checkMedia(check, photo);
 }
 
-void checkClip(FieldCheck check, const v1::MediaRef& clip) {
+void checkClip(const FieldCheck& check, const v1::MediaRef& clip) {
   check.that(isClip(clip.type()), "type", "is neither MP4 nor WebM");
   checkMedia(check, clip);
 }
 
-void checkMediaTogether(FieldCheck check, const v1::Programme& programme) {
+void checkMediaTogether(const FieldCheck& check, const v1::Programme& programme) {
   std::map<std::string, std::uint64_t> sizes;  // one content named twice is there once
   for (const v1::MediaRef* media : mediaNamedBy(programme)) sizes[media->sha256()] = media->size_bytes();
   std::uint64_t together = 0;

@@ -11,7 +11,7 @@ constexpr char kOwnPrefix[] = "own-";
 constexpr std::size_t kMostPictureBytes = 48UL * 1024;
 
 // The status of a part's own check(): its message begins with the field's path.
-void checkNested(FieldCheck check, const absl::Status& status) {
+void checkNested(const FieldCheck& check, const absl::Status& status) {
   if (status.ok()) return;
   const std::string message(status.message());
   const std::size_t colon = message.find(": ");
@@ -19,7 +19,7 @@ void checkNested(FieldCheck check, const absl::Status& status) {
 }
 
 void checkOwnWords(const FieldCheck& check, const v1::OwnExercise& own) {
-  FieldCheck top = check;
+  const FieldCheck& top = check;
   top.that(!own.words().empty(), "words", "is missing");
   std::set<std::string> languages;
   for (int i = 0; i < own.words_size(); ++i) {
@@ -37,7 +37,7 @@ void checkOwnWords(const FieldCheck& check, const v1::OwnExercise& own) {
 
 bool isOwnExerciseId(const std::string& id) { return id.rfind(kOwnPrefix, 0) == 0; }
 
-void checkOwnExercise(FieldCheck check, const v1::OwnExercise& own) {
+void checkOwnExercise(const FieldCheck& check, const v1::OwnExercise& own) {
   check.uuid("clinic_id", own.clinic_id());
   check.uuid("author_id", own.author_id());
   check.text("author_name", own.author_name(), 1, 200);

@@ -10,21 +10,22 @@
 
 namespace newel {
 
-void checkDose(FieldCheck check, const v1::Dose& dose);
-void checkSources(FieldCheck check, const google::protobuf::RepeatedPtrField<v1::Source>& sources);
+void checkDose(const FieldCheck& check, const v1::Dose& dose);
+void checkSources(const FieldCheck& check, const google::protobuf::RepeatedPtrField<v1::Source>& sources);
 // One source on a number, in the field "source". A common practice must say that it has no source.
-void checkSource(FieldCheck check, bool given, const v1::Source& source);
+void checkSource(const FieldCheck& check, bool given, const v1::Source& source);
 // As checkSources(), and a common practice must say that it has no source.
-void checkStatedSources(FieldCheck check, const google::protobuf::RepeatedPtrField<v1::Source>& sources);
-void checkSchedule(FieldCheck check, const v1::Schedule& schedule);
-void checkThresholds(FieldCheck check, const v1::StopThresholds& thresholds);
-void checkProgression(FieldCheck check, const v1::ProgressionRule& rule);
+void checkStatedSources(const FieldCheck& check,
+                        const google::protobuf::RepeatedPtrField<v1::Source>& sources);
+void checkSchedule(const FieldCheck& check, const v1::Schedule& schedule);
+void checkThresholds(const FieldCheck& check, const v1::StopThresholds& thresholds);
+void checkProgression(const FieldCheck& check, const v1::ProgressionRule& rule);
 // A photo or a clip that an entry names, and what the entries of a programme name together.
-void checkPhoto(FieldCheck check, const v1::MediaRef& photo);
-void checkClip(FieldCheck check, const v1::MediaRef& clip);
-void checkMediaTogether(FieldCheck check, const v1::Programme& programme);
-void checkEntry(FieldCheck check, const v1::Entry& entry);
-void checkAdviceEntry(FieldCheck check, const v1::AdviceEntry& entry);
-void checkOwnExercise(FieldCheck check, const v1::OwnExercise& own);
+void checkPhoto(const FieldCheck& check, const v1::MediaRef& photo);
+void checkClip(const FieldCheck& check, const v1::MediaRef& clip);
+void checkMediaTogether(const FieldCheck& check, const v1::Programme& programme);
+void checkEntry(const FieldCheck& check, const v1::Entry& entry);
+void checkAdviceEntry(const FieldCheck& check, const v1::AdviceEntry& entry);
+void checkOwnExercise(const FieldCheck& check, const v1::OwnExercise& own);
 
 }  // namespace newel

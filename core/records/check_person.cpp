@@ -8,7 +8,7 @@ namespace {
 
 bool kneeIsLost(v1::LimbLossLevel level) { return level >= v1::LIMB_LOSS_LEVEL_KNEE_DISARTICULATION; }
 
-void checkLimb(FieldCheck check, const v1::LimbLoss& limb) {
+void checkLimb(const FieldCheck& check, const v1::LimbLoss& limb) {
   if (!kneeIsLost(limb.level())) {
     check.that(limb.knee() == v1::KNEE_KIND_OWN_KNEE, "knee", "a loss below the knee keeps its own knee");
   } else {

@@ -5,7 +5,7 @@
 
 namespace newel {
 
-void checkSchedule(FieldCheck check, const v1::Schedule& schedule) {
+void checkSchedule(const FieldCheck& check, const v1::Schedule& schedule) {
   switch (schedule.rhythm_case()) {
     case v1::Schedule::kWeekdays: {
       check.that(!schedule.weekdays().days().empty(), "weekdays.days", "is missing");
@@ -44,12 +44,12 @@ void checkSchedule(FieldCheck check, const v1::Schedule& schedule) {
   }
 }
 
-void checkThresholds(FieldCheck check, const v1::StopThresholds& thresholds) {
+void checkThresholds(const FieldCheck& check, const v1::StopThresholds& thresholds) {
   check.range("pain_stop_0_10", thresholds.pain_stop_0_10(), 1, 10);
   check.range("pain_rise_0_10", thresholds.pain_rise_0_10(), 1, 10);
 }
 
-void checkProgression(FieldCheck check, const v1::ProgressionRule& rule) {
+void checkProgression(const FieldCheck& check, const v1::ProgressionRule& rule) {
   check.range("practices", rule.practices(), 1, 10);
   check.range("goal_repetitions", rule.goal_repetitions(), 0, 60);
   check.range("repetitions_over_goal", rule.repetitions_over_goal(), 0, 20);
@@ -73,7 +73,7 @@ void checkEntryProgression(const FieldCheck& check, const v1::Entry& entry) {
                    "a goal of repetitions needs a dose in sets");
 }
 
-void checkEntry(FieldCheck check, const v1::Entry& entry) {
+void checkEntry(const FieldCheck& check, const v1::Entry& entry) {
   check.uuid("id", entry.id());
   check.key("exercise_id", entry.exercise_id());
   check.range("exercise_revision", entry.exercise_revision(), 1, 1000000);
@@ -110,7 +110,7 @@ namespace {
 
 constexpr int kMostCards = 10;
 
-void checkCards(FieldCheck check, const v1::Programme& programme) {
+void checkCards(const FieldCheck& check, const v1::Programme& programme) {
   check.that(programme.cards_size() <= kMostCards, "cards", "more than 10");
   std::set<std::string> ids;
   for (int i = 0; i < programme.cards_size(); ++i) {
@@ -120,7 +120,7 @@ void checkCards(FieldCheck check, const v1::Programme& programme) {
 }
 
 // Every own exercise that an entry names is carried, and none that no entry names.
-void checkOwn(FieldCheck check, const v1::Programme& programme) {
+void checkOwn(const FieldCheck& check, const v1::Programme& programme) {
   using Named = std::set<std::pair<std::string, std::uint32_t>>;
   Named carried;
   for (int i = 0; i < programme.own_exercises_size(); ++i) {

@@ -8,7 +8,7 @@ namespace {
 
 constexpr int kDeepest = 12;
 
-void checkTest(FieldCheck check, const v1::RuleTest& test, int depth) {
+void checkTest(const FieldCheck& check, const v1::RuleTest& test, int depth) {
   check.that(depth < kDeepest, "when", "is nested too deep");
   if (!check.ok()) return;
   switch (test.kind_case()) {

@@ -8,7 +8,7 @@
 namespace newel {
 namespace {
 
-void checkSteps(FieldCheck check, const google::protobuf::RepeatedPtrField<v1::WearStep>& steps) {
+void checkSteps(const FieldCheck& check, const google::protobuf::RepeatedPtrField<v1::WearStep>& steps) {
   check.that(!steps.empty(), "steps", "is missing");
   check.that(steps.size() <= 60, "steps", "more than 60");
   for (int i = 0; i < steps.size(); ++i) {
@@ -28,7 +28,7 @@ bool has(const v1::SkinCheck& check, v1::SkinSign sign) {
   return std::find(check.signs().begin(), check.signs().end(), sign) != check.signs().end();
 }
 
-void checkSkin(FieldCheck check, const v1::SkinCheck& skin) {
+void checkSkin(const FieldCheck& check, const v1::SkinCheck& skin) {
   check.that(!skin.signs().empty(), "signs", "is missing: clear is a sign too");
   std::set<int> signs;
   for (int i = 0; i < skin.signs_size(); ++i) {
@@ -40,7 +40,7 @@ void checkSkin(FieldCheck check, const v1::SkinCheck& skin) {
   check.range("redness.watched_min", skin.redness().watched_min(), 0, 240);
 }
 
-void checkBlock(FieldCheck check, const v1::WearBlock& block) {
+void checkBlock(const FieldCheck& check, const v1::WearBlock& block) {
   check.uuid("id", block.id());
   check.range("revision", block.revision(), 1, 1000000);
   check.uuid("person_id", block.person_id());
@@ -60,7 +60,7 @@ void checkBlock(FieldCheck check, const v1::WearBlock& block) {
   checkSkin(check.at("check"), block.check());
 }
 
-void checkExample(FieldCheck check, const v1::WearExample& example) {
+void checkExample(const FieldCheck& check, const v1::WearExample& example) {
   check.key("id", example.id());
   check.range("revision", example.revision(), 1, 1000000);
   check.that(example.words().contains("en"), "words", "English is missing");

@@ -142,7 +142,7 @@ void blankBox(std::string& bytes, const Box& box) {
 }
 
 absl::Status blankSamples(std::string& bytes, const Box& trak) {
-  const absl::Status unknown = absl::InvalidArgumentError(
+  absl::Status unknown = absl::InvalidArgumentError(
       "content: the clip has a track that is neither picture nor sound; save it again without");
   Box mdia;
   Box minf;

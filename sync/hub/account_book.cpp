@@ -93,7 +93,7 @@ absl::Status AccountBook::changeOther(
   }
   std::vector<std::string> ended;
   absl::Status changed = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
-    const absl::Status may = stillMay(transaction, caller);
+    absl::Status may = stillMay(transaction, caller);
     if (!may.ok()) return may;
     auto row = transaction.account(account_id);
     if (!row.has_value()) return absl::NotFoundError("account_id: there is no such account");

@@ -51,7 +51,7 @@ absl::Status verifyAudit(const std::vector<AuditRow>& rows, const std::optional<
   AuditChecker checker;
   bool met = !expected.has_value() || (expected->n == 0 && expected->hash == checker.head().hash);
   for (const auto& row : rows) {
-    const absl::Status good = checker.add(row);
+    absl::Status good = checker.add(row);
     if (!good.ok()) return good;
     if (!expected.has_value() || expected->n != checker.head().n) continue;
     if (expected->hash != checker.head().hash) {

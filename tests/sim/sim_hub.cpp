@@ -148,6 +148,7 @@ void SimHub::hubFault() {
   } else if (which <= 30) {
     m_stage->say("hub", "flushes will fail");
     m_disk.failFlushes(static_cast<int>(m_stage->random.between(1, 3)));
+    if (m_stage->chance(500)) restartUnderAFailingDisk();
   } else if (which <= 35) {
     stop("restarted", false);
   } else if (which <= 39) {
@@ -159,6 +160,23 @@ void SimHub::hubFault() {
   } else if (which == 46) {
     changeCertificate();
   }
+}
+
+// Somebody writes and is told that it failed, the program is killed and started anew, and some hours later
+// the power goes: what was kept in between must not hang on what the failed flush left.
+void SimHub::restartUnderAFailingDisk() {
+  for (int i = 0; i < 3 && isUp(); ++i) deskAction();
+  cut("killed, for its disk complains", false);
+  m_stage->in(m_stage->seconds(5 * 3600, 12 * 3600), [this] {
+    if (!m_stage->calm) cut("the power fails", true);
+  });
+}
+
+// Nothing is tidied up on the way out.
+void SimHub::cut(const std::string& why, bool power_lost) {
+  if (!isUp()) return;
+  m_disk.stopAfter(0);
+  stop(why, power_lost);
 }
 
 // As newel-hub does it, but for SQLite's copying: a copy of the files between two transactions, which the

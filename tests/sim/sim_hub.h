@@ -83,6 +83,8 @@ class SimHub {
   void sendUnknown(const v1::Person& person);
   void revokeOne(const v1::Person& person);
   void hubFault();
+  void restartUnderAFailingDisk();
+  void cut(const std::string& why, bool power_lost);
   void backUp();
   void changeCertificate();
   void noteSent();
