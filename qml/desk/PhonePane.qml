@@ -111,7 +111,7 @@ Column {
         }
 
         Say {
-            height: 32
+            height: Math.max(32, implicitHeight)
             verticalAlignment: Text.AlignVCenter
             text: qsTr("%1 of %2").arg(pane.preview.at + 1).arg(pane.preview.count)
             color: Theme.soft
