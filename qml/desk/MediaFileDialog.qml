@@ -8,6 +8,6 @@ FileDialog {
 
     title: qsTr("A photo or a clip")
     nameFilters: [qsTr("Photos and clips (*.jpg *.jpeg *.png *.webp *.bmp *.mp4 *.m4v *.mov *.webm)"), qsTr("All files (*)")]
-    onAccepted: media.attach(selectedFile.toString())
+    onAccepted: media.attach(String(selectedFile))
     Component.onCompleted: open()
 }

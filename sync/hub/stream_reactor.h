@@ -50,7 +50,8 @@ class StreamReactor : public grpc::ServerWriteReactor<Nudge>, public NudgeStream
     advance();
   }
 
-  // Runs `what` unless the stream is ending: what belongs to the call is there and nobody else uses it meanwhile.
+  // Runs `what` unless the stream is ending: what belongs to the call is there and nobody else uses it
+  // meanwhile.
   void whileOpen(const std::function<void()>& what) {
     const std::lock_guard lock(m_mutex);
     if (!m_finished) what();
