@@ -178,8 +178,9 @@ void DraftModel::editEntry(const std::string& entry_id, const std::string& key,
   const auto& entries = m_draft.value().entries();
   for (int i = 0; i < entries.size(); ++i) {
     if (entries[i].id() != entry_id) continue;
-    change(key.empty() ? key : entry_id + "." + key,
-           [i, &edit](v1::Programme& draft) { edit(*draft.mutable_entries(i)); });
+    std::string joined = key;
+    if (!key.empty()) joined.insert(0, entry_id + ".");
+    change(joined, [i, &edit](v1::Programme& draft) { edit(*draft.mutable_entries(i)); });
     return;
   }
 }

@@ -85,8 +85,9 @@ void FindModel::find() {
       },
       [this](absl::StatusOr<std::vector<v1::FoundPerson>> found) {
         m_busy = false;
-        m_problem = problemWords(found.status(), tr("look for a person"));
-        if (found.ok()) {
+        const absl::Status status = found.status();
+        m_problem = problemWords(status, tr("look for a person"));
+        if (status.ok()) {
           m_found = *std::move(found);
           const auto count = static_cast<int>(m_found.size());
           m_found_words = count == 0 ? tr("Nobody here has exactly this family name.")
@@ -95,7 +96,7 @@ void FindModel::find() {
                               : tr("%1 found, and there may be more. Ask for the day of birth.").arg(count);
         }
         emit changed();
-        if (absl::IsUnauthenticated(found.status())) emit sessionEnded();
+        if (absl::IsUnauthenticated(status)) emit sessionEnded();
       });
 }
 
