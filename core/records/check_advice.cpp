@@ -10,7 +10,7 @@ constexpr int kMostSteps = 8;
 constexpr int kFewestSteps = 2;
 
 void checkDays(const FieldCheck& check, const v1::Weekdays& days) {
-  FieldCheck at = check;
+  const FieldCheck& at = check;
   at.that(!days.days().empty(), "days", "is missing");
   std::set<int> seen;
   for (int i = 0; i < days.days_size(); ++i) {
