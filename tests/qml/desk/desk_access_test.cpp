@@ -10,6 +10,7 @@
 #include "sync/hub/totp.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/qml/desk/driven_desk.h"
+#include "tests/sync/common/code_device.h"
 
 namespace newel::test {
 namespace {
@@ -31,22 +32,8 @@ class DeskAccess : public testing::Test {
   }
   std::string folder(const std::string& name) { return m_clinic.folder().path(name); }
 
-  // What a code app shows that was given the key as text: RFC 4648 base 32, RFC 6238.
   std::string codeOf(const std::string& secret_text) {
-    constexpr char kAlphabet[] = "ABCDEFGHIJKLMNOPQRSTUVWXYZ234567";
-    std::string secret;
-    std::uint32_t buffer = 0;
-    int bits = 0;
-    for (const char c : secret_text) {
-      if (c == ' ') continue;
-      buffer =
-          (buffer << 5U) | static_cast<std::uint32_t>(std::find(kAlphabet, kAlphabet + 32, c) - kAlphabet);
-      bits += 5;
-      if (bits < 8) continue;
-      bits -= 8;
-      secret += static_cast<char>((buffer >> static_cast<unsigned>(bits)) & 255U);
-    }
-    return hotpCode(secret, totpStepAt(m_clinic.clock().wall()), kTotpDigits);
+    return CodeDevice(secret_text, &m_clinic.clock()).code();
   }
   static std::string anotherThan(const std::string& code) { return code == "000000" ? "000001" : "000000"; }
 

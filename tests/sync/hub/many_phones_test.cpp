@@ -6,6 +6,7 @@
 #include <atomic>
 #include <chrono>
 #include <map>
+#include <memory>
 #include <set>
 #include <thread>
 
@@ -24,6 +25,21 @@ constexpr auto kPatience = std::chrono::seconds(60);
 
 class ManyPhones : public testing::Test {
  protected:
+  // The store's one writer: at work when this returns, and standing still until `go`.
+  std::thread standingWriter(std::atomic<bool>& go) {
+    const auto at_work = std::make_shared<std::atomic<bool>>(false);  // the writer outlives this call
+    std::thread writer([this, &go, at_work] {
+      EXPECT_EQ(m_clinic.store().write([&](HubTransaction&) {
+        *at_work = true;
+        while (!go) std::this_thread::sleep_for(std::chrono::milliseconds(1));
+        return absl::OkStatus();
+      }),
+                absl::OkStatus());
+    });
+    while (!*at_work) std::this_thread::yield();
+    return writer;
+  }
+
   // Ends the test with a failure when one of them cannot.
   void connectPhones(int count) {
     m_phones = test::manyPhones(m_clinic.hub(), m_clinic.address(), count);
@@ -126,17 +142,8 @@ TEST_F(ManyPhones, twoHundredAtOnceGetEverythingInExactlyOnce) {
 TEST_F(ManyPhones, aHoldOrderFromTheDeskPassesTwoHundredUploads) {
   connectPhones(kPhones);
   const std::string person = m_clinic.addPerson(test::transfemoralLeft());
-  std::atomic<bool> at_work{false};
   std::atomic<bool> go{false};
-  std::thread writer([&] {
-    EXPECT_EQ(m_clinic.store().write([&](HubTransaction&) {
-      at_work = true;
-      while (!go) std::this_thread::sleep_for(std::chrono::milliseconds(1));
-      return absl::OkStatus();
-    }),
-              absl::OkStatus());
-  });
-  while (!at_work) std::this_thread::yield();
+  std::thread writer = standingWriter(go);
   std::thread phones([&] {
     onEach([](test::NetPhone& phone, std::size_t number) {
       const auto reply = phone.offer(requestOf(phone, number, 0));
@@ -194,17 +201,8 @@ TEST_F(ManyPhones, streamsThatEndAtOnceLeaveTheBoard) {
 
 TEST_F(ManyPhones, anUploadUnderWayIsFinishedWhenTheHubStops) {
   connectPhones(40);
-  std::atomic<bool> at_work{false};
   std::atomic<bool> go{false};
-  std::thread writer([&] {
-    EXPECT_EQ(m_clinic.store().write([&](HubTransaction&) {
-      at_work = true;
-      while (!go) std::this_thread::sleep_for(std::chrono::milliseconds(1));
-      return absl::OkStatus();
-    }),
-              absl::OkStatus());
-  });
-  while (!at_work) std::this_thread::yield();
+  std::thread writer = standingWriter(go);
   std::atomic<int> kept{0};
   std::thread phones([&] {
     onEach([&](test::NetPhone& phone, std::size_t number) {
