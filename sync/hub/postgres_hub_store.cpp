@@ -47,13 +47,13 @@ class PostgresHubStore : public HubStore {
       beginView(*lent.session);
       PostgresHubTransaction tables(*lent.session);
       absl::Status status = body(tables);
-      lent.session->exec("ROLLBACK");
+      lent.session->rollBackUnheard();
       return status;
     } catch (const PgError& error) {
-      endView(*lent.session);
+      lent.session->rollBackUnheard();
       return statusOf(error);
     } catch (...) {
-      endView(*lent.session);
+      lent.session->rollBackUnheard();
       throw;
     }
   }
@@ -79,24 +79,10 @@ class PostgresHubStore : public HubStore {
     std::unique_ptr<PgSession> session;
   };
 
-  // Again once, when the connection died while nobody used it.
+  // With the first question. A connection that died while nobody used it is made anew here.
   static void beginView(PgSession& session) {
-    const char* begin = "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY";
     session.ensure();
-    try {
-      session.exec(begin);
-    } catch (const PgError&) {
-      if (session.isOpen()) throw;
-      session.ensure();
-      session.exec(begin);
-    }
-  }
-  static void endView(PgSession& session) {
-    try {
-      if (session.isOpen()) session.exec("ROLLBACK");
-    } catch (const PgError&) {
-      // Gone; the next user connects again.
-    }
+    session.later("BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY");
   }
 
   std::unique_ptr<PgSession> takeReader() {

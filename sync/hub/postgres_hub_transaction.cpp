@@ -83,7 +83,7 @@ void PostgresHubTransaction::addPractices(const std::vector<PracticeRow>& rows) 
     flags.add(std::int64_t{row.red_flag ? 1 : 0});
     note(Kind::Desks, row.person_id);
   }
-  m_session.run(
+  m_session.later(
       "INSERT INTO practice (id, revision, person_id, device_id, content, sha256, sequence, at, red_flag) "
       "SELECT * FROM unnest(?::text[], ?::bigint[], ?::text[], ?::text[], ?::bytea[], ?::bytea[], "
       "?::bigint[], ?::bigint[], ?::bigint[])",

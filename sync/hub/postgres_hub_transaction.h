@@ -13,7 +13,8 @@ namespace newel {
 
 class PostgresHubTransaction : public SqlHubTransaction<PgSession> {
  public:
-  explicit PostgresHubTransaction(PgSession& session) : SqlHubTransaction(session), m_session(session) {}
+  explicit PostgresHubTransaction(PgSession& session, std::uint64_t last_taken = 0)
+      : SqlHubTransaction(session, last_taken), m_session(session) {}
 
   const std::set<StoreNews>& news() const { return m_news; }
   void putSetting(const std::string& name, const std::string& value) override;

@@ -145,6 +145,8 @@ PgSession::~PgSession() { close(); }
 
 void PgSession::close() {
   m_prepared.clear();
+  m_waiting.clear();
+  m_owed = false;
   PQfinish(m_connection);
   m_connection = nullptr;
 }
@@ -188,7 +190,23 @@ void PgSession::setUp() {
 }
 
 void PgSession::ensure() {
+  if (isOpen()) noticeEnd();
   if (!isOpen()) connect();
+}
+
+// A server that ended this connection said so while nobody listened: the socket has something to read, and
+// then its end. Nothing is sent, so a connection that is well costs no time.
+void PgSession::noticeEnd() {
+  hearOwed();
+  pollfd socket{PQsocket(m_connection), POLLIN, 0};
+  while (isOpen() && poll(&socket, 1, 0) > 0) {
+    if (PQconsumeInput(m_connection) == 0) return close();
+  }
+}
+
+void PgSession::hearOwed() {
+  if (!std::exchange(m_owed, false)) return;
+  while (pg_result* result = PQgetResult(m_connection)) PQclear(result);
 }
 
 bool PgSession::isOpen() const { return m_connection != nullptr && PQstatus(m_connection) == CONNECTION_OK; }
@@ -205,16 +223,30 @@ PgResult PgSession::checked(pg_result* raw) {
   throw PgError(state, primaryOf(raw));
 }
 
-void PgSession::exec(const char* sql) {
+void PgSession::exec(const char* sql) { ask(sql); }
+
+PgRows PgSession::ask(const char* sql) {
+  settle();
   if (m_connection == nullptr) throw PgError("", "there is no connection to PostgreSQL");
-  checked(PQexec(m_connection, sql));
+  hearOwed();
+  return PgRows(checked(PQexec(m_connection, sql)));
 }
 
 void PgSession::commit() {
-  if (m_connection == nullptr) throw PgError("", "there is no connection to PostgreSQL");
-  const PgResult result = checked(PQexec(m_connection, "COMMIT"));
+  const PgResult result = execute("COMMIT", {});
   // A transaction that failed before is rolled back by COMMIT, and PostgreSQL calls that a success.
   if (std::string_view(PQcmdStatus(result.get())) != "COMMIT") throw PgError("25P02", "it was rolled back");
+}
+
+void PgSession::rollBackUnheard() {
+  forgetWaiting();
+  if (!isOpen()) return;
+  hearOwed();
+  m_owed = PQsendQuery(m_connection, "ROLLBACK") == 1;
+}
+
+void PgSession::settle() {
+  if (!m_waiting.empty()) sendAll(std::exchange(m_waiting, {}));
 }
 
 const std::string& PgSession::prepared(const char* sql) {
@@ -225,18 +257,67 @@ const std::string& PgSession::prepared(const char* sql) {
   return m_prepared.emplace(sql, name).first->second;
 }
 
-PgResult PgSession::execute(const char* sql, const std::vector<Value>& values) {
-  if (m_connection == nullptr) throw PgError("", "there is no connection to PostgreSQL");
-  std::vector<const char*> bytes;
-  std::vector<int> lengths;
-  std::vector<int> formats;
+PgSession::Parameters::Parameters(const std::vector<Value>& values) {
   for (const Value& value : values) {
     bytes.push_back(value.bytes.c_str());
     lengths.push_back(static_cast<int>(value.bytes.size()));
     formats.push_back(value.binary);
   }
-  return checked(PQexecPrepared(m_connection, prepared(sql).c_str(), static_cast<int>(values.size()),
-                                bytes.data(), lengths.data(), formats.data(), /*resultFormat=*/1));
+}
+
+PgResult PgSession::execute(const char* sql, std::vector<Value> values) {
+  std::vector<Statement> statements = std::exchange(m_waiting, {});
+  statements.push_back({sql, std::move(values)});
+  return sendAll(std::move(statements));
+}
+
+// All of them in one message, as far as the network lets it (PostgreSQL 15, 34.5 "Pipeline Mode"); the answer
+// to the last. Behind one that fails, the server does none of the others.
+PgResult PgSession::sendAll(std::vector<Statement> statements) {
+  if (m_connection == nullptr) throw PgError("", "there is no connection to PostgreSQL");
+  hearOwed();
+  // First of all: a statement is made ready by a question of its own.
+  for (const Statement& statement : statements) prepared(statement.sql);
+  if (statements.size() == 1) {
+    const Parameters with(statements[0].values);
+    return checked(PQexecPrepared(m_connection, prepared(statements[0].sql).c_str(), with.count(),
+                                  with.bytes.data(), with.lengths.data(), with.formats.data(),
+                                  /*resultFormat=*/1));
+  }
+  if (PQenterPipelineMode(m_connection) != 1) throw PgError("", "the connection to PostgreSQL was lost");
+  for (const Statement& statement : statements) send(statement);
+  if (PQpipelineSync(m_connection) != 1) {
+    close();
+    throw PgError("", "the connection to PostgreSQL was lost");
+  }
+  return answers(statements.size());
+}
+
+void PgSession::send(const Statement& statement) {
+  const Parameters with(statement.values);
+  if (PQsendQueryPrepared(m_connection, prepared(statement.sql).c_str(), with.count(), with.bytes.data(),
+                          with.lengths.data(), with.formats.data(), /*resultFormat=*/1) == 1) {
+    return;
+  }
+  close();
+  throw PgError("", "the connection to PostgreSQL was lost");
+}
+
+// One answer each, then the server's word that it has done them all. Every one is taken before anything is
+// thrown, so that the next question gets its own answer.
+PgResult PgSession::answers(std::size_t count) {
+  PgResult last;
+  PgResult wrong;
+  for (std::size_t i = 0; i < count && isOpen(); ++i) {
+    last.reset(PQgetResult(m_connection));
+    const ExecStatusType status = PQresultStatus(last.get());
+    const bool good = status == PGRES_COMMAND_OK || status == PGRES_TUPLES_OK;
+    if (!good && wrong == nullptr) wrong.reset(last.release());
+    while (pg_result* more = PQgetResult(m_connection)) PQclear(more);
+  }
+  PQclear(PQgetResult(m_connection));  // PGRES_PIPELINE_SYNC
+  if (PQexitPipelineMode(m_connection) != 1) close();
+  return checked(wrong != nullptr ? wrong.release() : last.release());
 }
 
 int PgSession::changedBy(const PgResult& result) { return std::atoi(PQcmdTuples(result.get())); }

@@ -92,11 +92,26 @@ class PgSession {
   PgRows query(const char* sql, const Values&... values) {
     return PgRows(execute(sql, {Value(values)...}));
   }
-  // Several statements, no values.
+  // Without waiting: it goes to the server together with whatever is asked for next, in this order, and its
+  // error is thrown there. Each answer that nobody waits for is one way to the server and back less.
+  template <typename... Values>
+  void later(const char* sql, const Values&... values) {
+    m_waiting.push_back({sql, {Value(values)...}});
+  }
+  // Several statements, no values. Goes at once, behind what waits.
   void exec(const char* sql);
+  // The same; the last one's rows, all of them text.
+  PgRows ask(const char* sql);
+  // With what waits.
   void commit();
+  // Ends the transaction and forgets what waits. Nobody waits for the answer: it is taken by whatever comes
+  // next.
+  void rollBackUnheard();
+  // Sends what waits; throws the first error of it.
+  void settle();
+  void forgetWaiting() { m_waiting.clear(); }
 
-  // Connects again when the connection is gone; throws when that fails too.
+  // Connects again when the connection is gone, as far as this side has heard; throws when that fails too.
   void ensure();
   bool isOpen() const;
   // Waits up to `ms` for what others announced; empty: nothing came.
@@ -113,19 +128,38 @@ class PgSession {
     std::string bytes;
     int binary = 1;  // text and bytes go as they are, with their length; numbers as digits
   };
+  struct Statement {
+    const char* sql;
+    std::vector<Value> values;
+  };
+  // What libpq wants of values; lives no longer than they do.
+  struct Parameters {
+    explicit Parameters(const std::vector<Value>& values);
+    int count() const { return static_cast<int>(bytes.size()); }
+    std::vector<const char*> bytes;
+    std::vector<int> lengths;
+    std::vector<int> formats;
+  };
 
   explicit PgSession(std::string address) : m_address(std::move(address)) {}
   void connect();
   void close();
   void setUp();
   const std::string& prepared(const char* sql);
-  PgResult execute(const char* sql, const std::vector<Value>& values);
+  PgResult execute(const char* sql, std::vector<Value> values);
+  PgResult sendAll(std::vector<Statement> statements);
+  void send(const Statement& statement);
+  PgResult answers(std::size_t count);
+  void hearOwed();
+  void noticeEnd();
   static int changedBy(const PgResult& result);
   PgResult checked(pg_result* result);
 
   const std::string m_address;
   pg_conn* m_connection = nullptr;
   std::map<const char*, std::string> m_prepared;  // literal to its name
+  std::vector<Statement> m_waiting;
+  bool m_owed = false;  // the answer to rollBackUnheard()
 };
 
 // Brings the schema up to the last migration, each in one transaction with its number, one process at a time.

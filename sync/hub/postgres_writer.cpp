@@ -9,7 +9,11 @@ namespace newel {
 absl::Status PostgresWriter::beginOnce() {
   try {
     m_session->ensure();
-    m_session->exec("BEGIN ISOLATION LEVEL REPEATABLE READ; LOCK TABLE writer IN EXCLUSIVE MODE");
+    // In one question with the number that every write counts on from.
+    auto counter = m_session->ask(
+        "BEGIN ISOLATION LEVEL REPEATABLE READ; LOCK TABLE writer IN EXCLUSIVE MODE; "
+        "SELECT value FROM counter WHERE one = 1");
+    m_last_taken = counter.next() ? std::stoull(counter.text(0)) : 0;
     return absl::OkStatus();
   } catch (const PgError& error) {
     absl::Status status = noted(error);
@@ -41,6 +45,7 @@ absl::Status PostgresWriter::run(const WriteBody& body, bool alone) {
   const auto takeBack = [&] {
     if (alone || m_lost) return;
     try {
+      sendWhatWaits();
       m_session->exec("ROLLBACK TO SAVEPOINT body");
     } catch (const PgError& error) {
       noted(error).IgnoreError();
@@ -48,12 +53,15 @@ absl::Status PostgresWriter::run(const WriteBody& body, bool alone) {
     }
   };
   try {
-    if (!alone) m_session->exec("SAVEPOINT body");
-    PostgresHubTransaction tables(*m_session);
+    if (!alone) m_session->later("SAVEPOINT body");
+    PostgresHubTransaction tables(*m_session, m_last_taken);
     verdict = body(tables);
     if (verdict.ok()) {
       tables.finish();
-      if (!alone) m_session->exec("RELEASE SAVEPOINT body");
+      // What waits is the body's own: it fails here, not in the next one's hands. One that is alone goes with
+      // its commit.
+      if (!alone) m_session->run("RELEASE SAVEPOINT body");
+      m_last_taken = tables.lastTaken();
       m_news.insert(tables.news().begin(), tables.news().end());
     }
   } catch (const PgError& error) {
@@ -66,11 +74,20 @@ absl::Status PostgresWriter::run(const WriteBody& body, bool alone) {
   return verdict;
 }
 
+// The savepoint may be among it, and is gone back to.
+void PostgresWriter::sendWhatWaits() {
+  try {
+    m_session->settle();
+  } catch (const PgError&) {
+    if (!m_session->isOpen()) throw;
+  }
+}
+
 void PostgresWriter::announce() {
   if (m_news.empty()) return;
   PgArray words = PgArray::ofText();
   for (const StoreNews& news : m_news) words.add(m_name + " " + textOf(news));
-  m_session->query("SELECT pg_notify('newel_hub', word) FROM unnest(?::text[]) AS word", words);
+  m_session->later("SELECT pg_notify('newel_hub', word) FROM unnest(?::text[]) AS word", words);
 }
 
 absl::Status PostgresWriter::commit() {
@@ -84,6 +101,7 @@ absl::Status PostgresWriter::commit() {
 }
 
 void PostgresWriter::rollBack() {
+  m_session->forgetWaiting();
   try {
     if (m_session->isOpen()) m_session->exec("ROLLBACK");
   } catch (const PgError&) {

@@ -30,10 +30,12 @@ class PostgresWriter : public CommitEngine {
   absl::Status beginOnce();
   absl::Status noted(const PgError& error);
   void announce();
+  void sendWhatWaits();
 
   std::unique_ptr<PgSession> m_session;
   const std::string m_name;
   std::set<StoreNews> m_news;
+  std::uint64_t m_last_taken = 0;  // of the hub's one sequence
   bool m_lost = false;
   bool m_clashed = false;
 };

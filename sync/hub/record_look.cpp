@@ -3,6 +3,9 @@
 #include <google/protobuf/arena.h>
 
 #include <algorithm>
+#include <future>
+#include <span>
+#include <thread>
 
 #include "core/records/check.h"
 #include "sync/common/content_hash.h"
@@ -96,19 +99,40 @@ absl::Status lookAt(const PhoneCaller& caller, const RuleBook& rules, Arena& are
   }
 }
 
-}  // namespace
+// Below this a thread costs more than it saves. Ours, measured.
+constexpr std::size_t kWorthAThread = 32;
 
-std::vector<LookedAt> lookAtAll(const PhoneCaller& caller, const v1::OfferRequest& request,
-                                const RuleBook& rules) {
-  std::vector<LookedAt> all(static_cast<std::size_t>(request.records_size()));
+void lookAtThese(const PhoneCaller& caller, const v1::OfferRequest& request, const RuleBook& rules,
+                 std::span<LookedAt> these, std::size_t first) {
   // One record is looked at and let go before the next: an arena that holds a whole call would be several
   // times as large as the call.
   Arena arena;
-  for (std::size_t i = 0; i < all.size(); ++i) {
-    all[i].envelope = &request.records(static_cast<int>(i));
-    all[i].good = lookAt(caller, rules, arena, all[i]);
+  for (std::size_t i = 0; i < these.size(); ++i) {
+    these[i].envelope = &request.records(static_cast<int>(first + i));
+    these[i].good = lookAt(caller, rules, arena, these[i]);
     arena.Reset();
   }
+}
+
+}  // namespace
+
+// A phone that comes back after weeks brings a hundred at a time: a second core takes half of them.
+std::vector<LookedAt> lookAtAll(const PhoneCaller& caller, const v1::OfferRequest& request,
+                                const RuleBook& rules) {
+  static const bool kSecondCore = std::thread::hardware_concurrency() > 1;
+  std::vector<LookedAt> all(static_cast<std::size_t>(request.records_size()));
+  const std::span<LookedAt> whole(all);
+  const std::size_t half = kSecondCore && all.size() >= kWorthAThread ? all.size() / 2 : 0;
+  const auto look = [&](std::span<LookedAt> these, std::size_t first) {
+    lookAtThese(caller, request, rules, these, first);
+  };
+  if (half == 0) {
+    look(whole, 0);
+    return all;
+  }
+  auto other = std::async(std::launch::async, look, whole.first(half), 0);
+  look(whole.subspan(half), half);
+  other.get();
   return all;
 }
 

@@ -101,7 +101,7 @@ std::vector<DeviceRow> SqlHubTransaction<Session>::devices(const std::string& pe
 template <typename Session>
 void SqlHubTransaction<Session>::noteContact(const std::string& device_id, absl::Time at,
                                              const std::string& app_version) {
-  m_db.run(
+  runSometime(
       "UPDATE device SET last_contact = ?2, app_version = CASE WHEN ?3 = '' THEN app_version ELSE ?3 END "
       "WHERE id = ?1",
       device_id, micros(at), app_version);

@@ -204,14 +204,14 @@ template <typename Session>
 std::uint64_t SqlHubTransaction<Session>::takeSequence() {
   if (m_last_taken == 0) {
     auto rows = m_db.query("SELECT value FROM counter WHERE one = 1");
-    if (rows.next()) m_last_taken = static_cast<std::uint64_t>(rows.number(0));
+    if (rows.next()) m_known_taken = m_last_taken = static_cast<std::uint64_t>(rows.number(0));
   }
   return ++m_last_taken;
 }
 
 template <typename Session>
 void SqlHubTransaction<Session>::finish() {
-  if (m_last_taken > 0) m_db.run("UPDATE counter SET value = ? WHERE one = 1", m_last_taken);
+  if (m_last_taken != m_known_taken) runSometime("UPDATE counter SET value = ? WHERE one = 1", m_last_taken);
 }
 
 template <typename Session>

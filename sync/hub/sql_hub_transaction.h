@@ -14,10 +14,13 @@ namespace newel {
 template <typename Session>
 class SqlHubTransaction : public HubTransaction {
  public:
-  explicit SqlHubTransaction(Session& session) : m_db(session) {}
+  // `last_taken`: the last number of the sequence, where the session has looked already; 0: it has not.
+  explicit SqlHubTransaction(Session& session, std::uint64_t last_taken = 0)
+      : m_db(session), m_known_taken(last_taken), m_last_taken(last_taken) {}
 
   // Writes down how far the sequence went. A body that is kept has to end with this.
   void finish();
+  std::uint64_t lastTaken() const { return m_last_taken; }
 
   std::string setting(const std::string& name) override;
   void putSetting(const std::string& name, const std::string& value) override;
@@ -115,8 +118,19 @@ class SqlHubTransaction : public HubTransaction {
   void dropMediaOf(const std::string& person_id);
   void dropUnusedMedia();
 
+  // Where the session can, with the next question: nobody looks at the answer.
+  template <typename... Values>
+  void runSometime(const char* sql, const Values&... values) {
+    if constexpr (requires { m_db.later(sql, values...); }) {
+      m_db.later(sql, values...);
+    } else {
+      m_db.run(sql, values...);
+    }
+  }
+
   Session& m_db;
-  std::uint64_t m_last_taken = 0;  // 0: none yet
+  std::uint64_t m_known_taken;  // as the table has it; 0: not known
+  std::uint64_t m_last_taken;   // 0: none yet
 };
 
 }  // namespace newel

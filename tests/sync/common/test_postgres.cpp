@@ -24,6 +24,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
+constexpr char kShared[] = "NEWEL_TEST_POSTGRES";
 constexpr char kPrograms[] = "/usr/lib/postgresql";
 constexpr int kStartTries = 600;  // of 100 ms: the machine may be busy
 
@@ -56,6 +57,8 @@ TestPostgres& TestPostgres::server() {
   return postgres;
 }
 
+void TestPostgres::serverOfItsOwn() { unsetenv(kShared); }
+
 TestPostgres::TestPostgres() : m_programs(programFolder()), m_user(geteuid()), m_group(getegid()) {
   if (m_programs.empty()) {
     throw std::runtime_error(
@@ -67,6 +70,11 @@ TestPostgres::TestPostgres() : m_programs(programFolder()), m_user(geteuid()), m
     if (user == nullptr) throw std::runtime_error("there is no user to run PostgreSQL as");
     m_user = user->pw_uid;
     m_group = user->pw_gid;
+  }
+  if (const char* shared = std::getenv(kShared); shared != nullptr && *shared != '\0') {
+    m_folder = shared;
+    m_ours = false;
+    return;
   }
   RealRandom random;
   m_folder = (fs::temp_directory_path() / ("newel-pg-" + toHex(randomBytes(random, 6)))).string();
@@ -81,7 +89,8 @@ TestPostgres::TestPostgres() : m_programs(programFolder()), m_user(geteuid()), m
 }
 
 TestPostgres::~TestPostgres() {
-  stop();
+  if (!m_ours) return;
+  if (m_server != 0) stop();
   std::error_code error;
   fs::remove_all(m_folder, error);
 }
@@ -119,7 +128,7 @@ void TestPostgres::start() {
 }
 
 void TestPostgres::stop() {
-  if (m_server == 0) return;
+  if (!m_ours) throw std::runtime_error("this PostgreSQL is not this program's alone");
   kill(m_server, SIGQUIT);
   endedWell(m_server);
   m_server = 0;
@@ -136,7 +145,7 @@ void TestPostgres::sql(const std::string& database, const char* statements) cons
 }
 
 std::string TestPostgres::newDatabase() {
-  const std::string name = "clinic_" + std::to_string(++m_databases);
+  const std::string name = "clinic_" + std::to_string(getpid()) + "_" + std::to_string(++m_databases);
   sql("postgres", ("CREATE DATABASE " + name).c_str());
   return name;
 }

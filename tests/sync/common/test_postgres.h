@@ -1,5 +1,7 @@
-// A real PostgreSQL server of the test program's own: a new cluster in a folder of its own, reached by a unix
-// socket, run by somebody who is not root, durable as in earnest, and gone with the program.
+// A real PostgreSQL server: a new cluster in a folder of its own, reached by a unix socket, run by somebody
+// who is not root, durable as in earnest, and gone with the program that started it. Where
+// NEWEL_TEST_POSTGRES names the folder of one that runs already (newel_test_postgres, below the tests of a
+// whole build), that one is used.
 #pragma once
 
 #include <sys/types.h>
@@ -15,6 +17,8 @@ class TestPostgres {
   // The program's one server, started with the first call. Ends the test with a plain message when PostgreSQL
   // is not installed: platform/linux/packages.txt has it.
   static TestPostgres& server();
+  // To be called before server(): this program is going to stop it.
+  static void serverOfItsOwn();
   ~TestPostgres();
   TestPostgres(const TestPostgres&) = delete;
   TestPostgres& operator=(const TestPostgres&) = delete;
@@ -27,7 +31,9 @@ class TestPostgres {
   bool run(const std::string& program, std::vector<std::string> arguments) const;
   // One statement or several, in `database`.
   void sql(const std::string& database, const char* statements) const;
-  // As a crash would: nobody is told.
+  const std::string& folder() const { return m_folder; }
+  // As a crash would: nobody is told. Throws for a server that others use as well: serverOfItsOwn() comes
+  // first then.
   void stop();
   void start();
 
@@ -39,7 +45,8 @@ class TestPostgres {
   std::string m_folder;
   uid_t m_user = 0;
   gid_t m_group = 0;
-  pid_t m_server = 0;
+  pid_t m_server = 0;  // 0: stopped, or not ours
+  bool m_ours = true;
   int m_databases = 0;
 };
 

@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <chrono>
+#include <ctime>
 
 #include "sync/common/content_hash.h"
 #include "sync/common/grpc_status.h"
@@ -51,15 +51,21 @@ TEST(Accounts, wrongNameAndWrongPasswordCannotBeToldApart) {
   EXPECT_EQ(toGrpc(name).error_message(), toGrpc(password).error_message());
   EXPECT_EQ(toGrpc(name).error_details(), toGrpc(password).error_details());
   EXPECT_TRUE(absl::IsUnauthenticated(name));
-  // Both pay for one Argon2id; the best of three, so that a busy machine does not decide.
+  // Both pay for one Argon2id. In this thread's own processor time, and the best of three, so that a busy
+  // machine does not decide.
+  const auto processorTime = [] {
+    timespec now{};
+    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &now);
+    return static_cast<double>(now.tv_sec) + static_cast<double>(now.tv_nsec) * 1e-9;
+  };
   const auto fastest = [&](const std::string& user, const std::string& from) {
-    auto best = std::chrono::nanoseconds::max();
+    double best = 1e9;
     for (int i = 0; i < 3; ++i) {
-      const auto begun = std::chrono::steady_clock::now();
+      const double begun = processorTime();
       EXPECT_FALSE(accounts.signIn(request(user, "wrong password"), from).ok());
-      best = std::min<std::chrono::nanoseconds>(best, std::chrono::steady_clock::now() - begun);
+      best = std::min(best, processorTime() - begun);
     }
-    return std::chrono::duration<double>(best).count();
+    return best;
   };
   const double unknown = fastest("nobody", "c");
   const double known = fastest(test::kUser, "d");

@@ -4,21 +4,33 @@
 
 #include <atomic>
 #include <chrono>
+#include <memory>
 #include <thread>
+
+#include "sync/common/database.h"
+#include "sync/hub/sql_hub_transaction.h"
 
 namespace newel {
 namespace {
 
-// Counts what is asked of it. Bodies get no tables: they must not touch their argument here.
+// Counts what is asked of it. Bodies get an empty store without tables: they must not touch it here.
 class FakeEngine : public CommitEngine {
  public:
+  FakeEngine() {
+    DatabaseOptions options;
+    options.path = ":memory:";
+    options.vfs = "unix";  // named: no file is made for it
+    m_empty = *Database::open(options, {});
+  }
+
   absl::Status begin() override {
     ++begun;
     return begin_says;
   }
   absl::Status run(const WriteBody& body, bool alone) override {
     ++(alone ? ran_alone : ran_joined);
-    absl::Status verdict = body(*static_cast<HubTransaction*>(nullptr));
+    SqlHubTransaction<Database> untouched(*m_empty);
+    absl::Status verdict = body(untouched);
     lost = absl::IsResourceExhausted(verdict);
     clashed = clashes > 0;
     if (!clashed) return verdict;
@@ -42,6 +54,9 @@ class FakeEngine : public CommitEngine {
   int committed = 0;
   bool lost = false;
   bool clashed = false;
+
+ private:
+  std::unique_ptr<Database> m_empty;
 };
 
 class GroupCommitRule : public testing::Test {

@@ -205,7 +205,13 @@ TEST_F(PostgresStore, lostConnectionsComeBackAndNothingIsHalfKept) {
   EXPECT_EQ(store->watch(nullptr), absl::OkStatus());
 }
 
-TEST_F(PostgresStore, aServerThatIsAwayIsUnavailableAndThenBack) {
+// The first base is made first.
+struct OwnServer {
+  OwnServer() { TestPostgres::serverOfItsOwn(); }
+};
+class PostgresAway : private OwnServer, public PostgresStore {};
+
+TEST_F(PostgresAway, aServerThatIsAwayIsUnavailableAndThenBack) {
   const auto store = opened();
   ASSERT_EQ(put(*store, "a", "1"), absl::OkStatus());
   TestPostgres::server().stop();
