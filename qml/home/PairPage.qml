@@ -9,7 +9,7 @@ HomePage {
 
     Words {
         width: parent.width
-        text: qsTr("The clinic shows you an address and a code. Type both. The code works once.")
+        text: qsTr("The clinic shows you a square, and beside it an address and a code. Point the camera at the square, or type both. They work once.")
     }
 
     Notice {
@@ -17,6 +17,13 @@ HomePage {
         visible: page.models.pair.error !== ""
         kind: Notice.Attention
         title: page.models.pair.error
+    }
+
+    SecondaryButton {
+        width: parent.width
+        enabled: !page.models.pair.busy
+        text: qsTr("Use the camera")
+        onClicked: page.models.app.show(AppModel.Scan)
     }
 
     TextEntry {

@@ -76,7 +76,8 @@ void AppModel::follow() {
   Page page = Page::Today;
   if (!paired()) {
     page = Page::Pair;
-    if (m_aside != Page::Help && m_aside != Page::Settings && m_aside != Page::Drawn) m_aside = Page::Today;
+    if (m_aside != Page::Help && m_aside != Page::Settings && m_aside != Page::Drawn && m_aside != Page::Scan)
+      m_aside = Page::Today;
   } else if (m_session.active()) {
     page = pageOf(m_session.run()->step());
     // Whatever was looked up gives way when a rule or the clinic speaks.
@@ -84,6 +85,7 @@ void AppModel::follow() {
   } else if (m_today.unfinished()) {
     page = Page::Unfinished;
   }
+  if (m_aside == Page::Scan && paired()) m_aside = Page::Today;
   if (m_aside == Page::LeaveOut && page != Page::Practice && page != Page::GetReady) m_aside = Page::Today;
   if (m_aside != Page::Today) page = m_aside;
   if (page == m_page) return;
@@ -92,8 +94,8 @@ void AppModel::follow() {
 }
 
 void AppModel::show(Page page) {
-  if (page != Page::Programme && page != Page::Advice && page != Page::Help && page != Page::Settings &&
-      page != Page::Drawn && page != Page::LeaveOut)
+  if (page != Page::Scan && page != Page::Programme && page != Page::Advice && page != Page::Help &&
+      page != Page::Settings && page != Page::Drawn && page != Page::LeaveOut)
     return;
   m_aside = page;
   follow();

@@ -35,6 +35,7 @@ class AppModel : public QObject {
  public:
   enum class Page {
     Pair,
+    Scan,
     Paired,
     Today,
     Unfinished,
@@ -72,7 +73,8 @@ class AppModel : public QObject {
   QString greetingName() const;
   QString fingerprint() const;
 
-  // Programme, Advice, Help, Settings, Drawn or LeaveOut over what is in front; anything else is ignored.
+  // Scan, Programme, Advice, Help, Settings, Drawn or LeaveOut over what is in front; anything else is
+  // ignored.
   Q_INVOKABLE void show(newel::home::AppModel::Page page);
   Q_INVOKABLE void back();
   // A pairing has just succeeded: its own page first.

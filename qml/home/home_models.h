@@ -11,6 +11,7 @@
 #include "qml/home/player_model.h"
 #include "qml/home/practice_model.h"
 #include "qml/home/programme_model.h"
+#include "qml/home/scan_model.h"
 #include "qml/home/settings_model.h"
 #include "qml/home/today_model.h"
 #include "qml/parts/clip_player.h"
@@ -23,6 +24,7 @@ class HomeModels : public QObject {
   QML_UNCREATABLE("made in main")
   Q_PROPERTY(newel::home::AppModel* app MEMBER app CONSTANT)
   Q_PROPERTY(newel::home::PairModel* pair MEMBER pair CONSTANT)
+  Q_PROPERTY(newel::home::ScanModel* scan MEMBER scan CONSTANT)
   Q_PROPERTY(newel::home::TodayModel* today MEMBER today CONSTANT)
   Q_PROPERTY(newel::home::PracticeModel* practice MEMBER practice CONSTANT)
   Q_PROPERTY(newel::home::PlayerModel* player MEMBER player CONSTANT)
@@ -36,6 +38,7 @@ class HomeModels : public QObject {
 
   AppModel* app = nullptr;
   PairModel* pair = nullptr;
+  ScanModel* scan = nullptr;
   TodayModel* today = nullptr;
   PracticeModel* practice = nullptr;
   PlayerModel* player = nullptr;

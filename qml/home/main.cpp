@@ -11,6 +11,7 @@
 #include <iostream>
 
 #include "core/records/record_text.h"
+#include "platform/camera.h"
 #include "platform/clock.h"
 #include "platform/offset_clock.h"
 #include "platform/paths.h"
@@ -188,6 +189,8 @@ int main(int argc, char** argv) {
   PlayerModel player(session, parts);
   ProgrammeModel programme(bridge, settings, parts);
   PairModel pair(bridge, parts);
+  const auto camera = platform::makeCamera();
+  ScanModel scan(camera.get());
   const QString banner = offset == absl::ZeroDuration()
                              ? QString()
                              : QCoreApplication::translate("main", "Test clock: the date is shifted");
@@ -196,6 +199,7 @@ int main(int argc, char** argv) {
   HomeModels models;
   models.app = &model;
   models.pair = &pair;
+  models.scan = &scan;
   models.today = &today;
   models.practice = &practice;
   models.player = &player;
@@ -203,6 +207,10 @@ int main(int argc, char** argv) {
   models.settings = &settings;
   models.advice = &advice;
   models.clips = &clips;
+  QObject::connect(&scan, &ScanModel::found, &model, [&](const QString& text) {
+    model.back();
+    pair.pairText(text);
+  });
   QObject::connect(&pair, &PairModel::paired, &model, &AppModel::pairedNow);
   QObject::connect(&settings, &SettingsModel::erased, &model, &AppModel::leavePractice);
   QObject::connect(&settings, &SettingsModel::changed, &session, [&] { session.setVoice(settings.voice()); });

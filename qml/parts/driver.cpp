@@ -125,6 +125,10 @@ int numberAt(const QStringList& words, int index, int otherwise) {
 Driver::Driver(QQuickWindow* window, State state, QObject* parent)
     : QObject(parent), m_window(window), m_state(std::move(state)) {
   QAccessible::setActive(true);
+  connect(window, &QQuickWindow::frameSwapped, this, [this] {
+    ++m_frames;
+    m_since_frame.restart();
+  });
 }
 
 void Driver::readFrom(const QString& source) {
@@ -193,6 +197,15 @@ QString Driver::act(const QStringList& words) {
     const bool release = verb == "click";
     whenStill(name, release ? numberAt(words, 2, 1) : 1,
               [this, release](QQuickItem*, const QPointF& at) { return pressAt(at, release); });
+    return QString();
+  }
+  if (verb == "frame") {
+    waitUntil(numberAt(words, 1, 30000), QStringLiteral("no picture was shown"),
+              [this] { return m_frames > 0; });
+    return QString();
+  }
+  if (verb == "time") {
+    whenStill(name, 1, [this](QQuickItem*, const QPointF& at) { return timeAt(at); });
     return QString();
   }
   if (verb == "type") {
@@ -303,6 +316,17 @@ QString Driver::pressAt(const QPointF& at, bool release) {
     QTimer::singleShot(50, this, [this, at] { sendMouse(QEvent::MouseButtonRelease, at); });
   }
   return QStringLiteral("ok");
+}
+
+QString Driver::timeAt(const QPointF& at) {
+  const int before = m_frames;
+  QElapsedTimer since;
+  since.start();
+  pressAt(at, true);
+  while (m_frames == before && since.elapsed() < kMostLooks * kLookMs) QCoreApplication::processEvents();
+  if (m_frames == before) return QStringLiteral("error nothing changed");
+  const double took = static_cast<double>(since.nsecsElapsed() - m_since_frame.nsecsElapsed()) / 1e6;
+  return QStringLiteral("ok ") + QString::number(took, 'f', 2);
 }
 
 QString Driver::typeAt(const QPointF& at, const QString& text) {

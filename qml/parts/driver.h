@@ -21,6 +21,8 @@
 //   shot FILE.png             the window as a picture
 //   size W H                  resizes the window
 //   state                     ok {the program's own facts: "page" and more}
+//   frame [MS]                until the window has shown a picture of itself at all (default 30000 ms)
+//   time NAME                 as click; ok <milliseconds until the next picture is shown>
 //   sleep MS                  lets the program run
 //   quit                      ok, then the program ends
 // A NAME matches exactly; a NAME ending in * matches the beginning.
@@ -61,6 +63,7 @@ class Driver : public QObject {
  private:
   using Test = std::function<bool()>;
 
+  QString timeAt(const QPointF& at);
   void waitUntil(int milliseconds, const QString& what, Test test);
   void answer(const QString& text);
   QString act(const QStringList& words);  // empty: the answer comes later
@@ -80,6 +83,8 @@ class Driver : public QObject {
 
   QQuickWindow* m_window;
   State m_state;
+  int m_frames = 0;
+  QElapsedTimer m_since_frame;  // the last one
   bool m_busy = false;
 };
 

@@ -300,12 +300,16 @@
     <context>
         <name>PairPage</name>
         <message>
+            <source>Use the camera</source>
+            <translation>استخدم الكاميرا</translation>
+        </message>
+        <message>
             <source>Connect this phone to your clinic</source>
             <translation>اربط هذا الهاتف بعيادتك</translation>
         </message>
         <message>
-            <source>The clinic shows you an address and a code. Type both. The code works once.</source>
-            <translation>تعرض لك العيادة عنوانًا ورمزًا. اكتب الاثنين. يعمل الرمز مرة واحدة.</translation>
+            <source>The clinic shows you a square, and beside it an address and a code. Point the camera at the square, or type both. They work once.</source>
+            <translation>تعرض لك العيادة مربعًا، وبجانبه عنوان ورمز. وجّه الكاميرا إلى المربع، أو اكتب الاثنين. يعملان مرة واحدة.</translation>
         </message>
         <message>
             <source>Address of the clinic</source>
@@ -1369,6 +1373,48 @@
         <message>
             <source>Read the message from the clinic first.</source>
             <translation>اقرأ رسالة العيادة أولًا.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ScanPage</name>
+        <message>
+            <source>Point at the square</source>
+            <translation>وجّه الهاتف إلى المربع</translation>
+        </message>
+        <message>
+            <source>Hold the phone so that the square on the clinic&apos;s screen is inside the frame. It is read by itself.</source>
+            <translation>أمسك الهاتف بحيث يكون المربع الذي على شاشة العيادة داخل الإطار. يُقرأ من تلقاء نفسه.</translation>
+        </message>
+        <message>
+            <source>This square is not from a clinic. Look for the one under “Pair a phone”.</source>
+            <translation>هذا المربع ليس من عيادة. ابحث عن المربع الذي تحت «Pair a phone».</translation>
+        </message>
+        <message>
+            <source>What the camera sees</source>
+            <translation>ما تراه الكاميرا</translation>
+        </message>
+        <message>
+            <source>Nothing that the camera sees is kept or sent.</source>
+            <translation>لا يُحفظ ولا يُرسل شيء مما تراه الكاميرا.</translation>
+        </message>
+        <message>
+            <source>Type the code instead</source>
+            <translation>اكتب الرمز بدلًا من ذلك</translation>
+        </message>
+    </context>
+    <context>
+        <name>newel::home::ScanModel</name>
+        <message>
+            <source>Newel may not use the camera. Allow it in the settings of this phone, or go back and type the code.</source>
+            <translation>لا يُسمح لـ Newel باستخدام الكاميرا. اسمح بذلك في إعدادات هذا الهاتف، أو ارجع واكتب الرمز.</translation>
+        </message>
+        <message>
+            <source>This phone has no camera that Newel can use. Go back and type the code.</source>
+            <translation>لا توجد في هذا الهاتف كاميرا يستطيع Newel استخدامها. ارجع واكتب الرمز.</translation>
+        </message>
+        <message>
+            <source>The camera does not work just now. Go back and type the code.</source>
+            <translation>الكاميرا لا تعمل الآن. ارجع واكتب الرمز.</translation>
         </message>
     </context>
 </TS>

@@ -300,12 +300,16 @@
     <context>
         <name>PairPage</name>
         <message>
+            <source>Use the camera</source>
+            <translation>Usar la cámara</translation>
+        </message>
+        <message>
             <source>Connect this phone to your clinic</source>
             <translation>Conecte este teléfono a su clínica</translation>
         </message>
         <message>
-            <source>The clinic shows you an address and a code. Type both. The code works once.</source>
-            <translation>La clínica le muestra una dirección y un código. Escriba los dos. El código sirve una vez.</translation>
+            <source>The clinic shows you a square, and beside it an address and a code. Point the camera at the square, or type both. They work once.</source>
+            <translation>La clínica le muestra un cuadro, y al lado una dirección y un código. Apunte la cámara al cuadro, o escriba los dos. Sirven una vez.</translation>
         </message>
         <message>
             <source>Address of the clinic</source>
@@ -1305,6 +1309,48 @@
         <message>
             <source>Read the message from the clinic first.</source>
             <translation>Lea antes el mensaje de la clínica.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ScanPage</name>
+        <message>
+            <source>Point at the square</source>
+            <translation>Apunte al cuadro</translation>
+        </message>
+        <message>
+            <source>Hold the phone so that the square on the clinic&apos;s screen is inside the frame. It is read by itself.</source>
+            <translation>Sostenga el teléfono de modo que el cuadro de la pantalla de la clínica quede dentro del marco. Se lee solo.</translation>
+        </message>
+        <message>
+            <source>This square is not from a clinic. Look for the one under “Pair a phone”.</source>
+            <translation>Este cuadro no es de una clínica. Busque el que está bajo «Pair a phone».</translation>
+        </message>
+        <message>
+            <source>What the camera sees</source>
+            <translation>Lo que ve la cámara</translation>
+        </message>
+        <message>
+            <source>Nothing that the camera sees is kept or sent.</source>
+            <translation>Nada de lo que ve la cámara se guarda ni se envía.</translation>
+        </message>
+        <message>
+            <source>Type the code instead</source>
+            <translation>Escribir el código</translation>
+        </message>
+    </context>
+    <context>
+        <name>newel::home::ScanModel</name>
+        <message>
+            <source>Newel may not use the camera. Allow it in the settings of this phone, or go back and type the code.</source>
+            <translation>Newel no puede usar la cámara. Permítalo en los ajustes de este teléfono, o vuelva atrás y escriba el código.</translation>
+        </message>
+        <message>
+            <source>This phone has no camera that Newel can use. Go back and type the code.</source>
+            <translation>Este teléfono no tiene una cámara que Newel pueda usar. Vuelva atrás y escriba el código.</translation>
+        </message>
+        <message>
+            <source>The camera does not work just now. Go back and type the code.</source>
+            <translation>La cámara no funciona en este momento. Vuelva atrás y escriba el código.</translation>
         </message>
     </context>
 </TS>

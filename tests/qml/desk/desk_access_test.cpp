@@ -321,7 +321,8 @@ TEST_F(DeskAccess, anAdministratorFindsAccountsFirstAndNoRecords) {
   desk.mustRun({"wait \"Account of Lee Lead (invented)\" 10000", "click \"Account of Mo Admin (invented)\"",
                 "wait \"This is your own account.*\"", "click \"Close the account\"",
                 "click \"Find a person\"", "until page FindPage", "type \"Whole family name\" invented",
-                "click Find", "click \"Phones and therapists: Ada Invented*\"", "until page AccessPage 10000",
+                "click Find", "wait \"Phones and therapists: Ada Invented*\" 10000",
+                "click \"Phones and therapists: Ada Invented*\"", "until page AccessPage 10000",
                 "wait \"Looks after Ada Invented: Terry Sample (invented)\" 10000",
                 "click \"Back to Find a person\"", "click \"Back to Accounts\"", "until page AccountsPage"});
 }

@@ -13,6 +13,7 @@
 #include "qml/home/screen_language.h"
 #include "qml/parts/driver.h"
 #include "qml/parts/theme.h"
+#include "tests/qml/home/grey_square.h"
 #include "tests/qml/home/home_world.h"
 #include "tests/qml/home/media_entry.h"
 
@@ -123,6 +124,14 @@ TEST_P(HomePages, fromPairingToTodayHoldTogether) {
   check(Page::Pair);
   program().pair->pairTyped("nowhere", "x");
   check(Page::Pair, "-errors");
+  program().app->show(Page::Scan);
+  check(Page::Scan);
+  program().camera.show(greySquare("https://example.org"));
+  check(Page::Scan, "-other");
+  program().camera.breakWith("camera.refused");
+  program().scan->end();
+  check(Page::Scan, "-refused");
+  program().app->back();
   v1::Programme programme = inventedProgramme(1, {"sit-to-stand", "stairs-one-at-a-time", "face-down-lying"});
   for (const char* id : {"after-a-fall", "sock-changes"}) {
     auto& card = *programme.add_cards();

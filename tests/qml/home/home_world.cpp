@@ -39,10 +39,12 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   player = std::make_unique<home::PlayerModel>(*session, parts);
   programme = std::make_unique<home::ProgrammeModel>(*bridge, *settings, parts);
   pair = std::make_unique<home::PairModel>(*bridge, parts);
+  scan = std::make_unique<home::ScanModel>(&camera);
   advice = std::make_unique<home::AdviceModel>(*bridge, parts);
   app = std::make_unique<AppModel>(*session, *today, *bridge, parts, QString());
   models.app = app.get();
   models.pair = pair.get();
+  models.scan = scan.get();
   models.today = today.get();
   models.practice = practice.get();
   models.player = player.get();
@@ -50,6 +52,10 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   models.settings = settings.get();
   models.advice = advice.get();
   models.clips = &clips;
+  QObject::connect(scan.get(), &home::ScanModel::found, app.get(), [this](const QString& text) {
+    app->back();
+    pair->pairText(text);
+  });
   QObject::connect(pair.get(), &home::PairModel::paired, app.get(), &AppModel::pairedNow);
   QObject::connect(settings.get(), &home::SettingsModel::erased, app.get(), &AppModel::leavePractice);
   engine->setListener(bridge.get());

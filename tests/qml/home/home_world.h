@@ -5,6 +5,7 @@
 #include <memory>
 
 #include "platform/fake/recorded_sound.h"
+#include "platform/fake/shown_camera.h"
 #include "qml/home/current_content.h"
 #include "qml/home/home_models.h"
 #include "tests/qml/home/paper_clinic.h"
@@ -20,6 +21,7 @@ struct HomeProgram {
   platform::RecordedSpeech speech;
   platform::RecordedTones tones;
   platform::RecordedStayAwake stay_awake;
+  platform::ShownCamera camera;
   std::unique_ptr<HomeEngine> engine;
   newel::parts::ClipPlayer clips;
   home::HomeParts parts;
@@ -32,6 +34,7 @@ struct HomeProgram {
   std::unique_ptr<home::PlayerModel> player;
   std::unique_ptr<home::ProgrammeModel> programme;
   std::unique_ptr<home::PairModel> pair;
+  std::unique_ptr<home::ScanModel> scan;
   std::unique_ptr<home::AdviceModel> advice;
   std::unique_ptr<home::AppModel> app;
   home::HomeModels models;
