@@ -13,10 +13,13 @@ HomePage {
     Component.onCompleted: scan.begin()
     Component.onDestruction: scan.end()
 
-    Words {
+    CameraView {
         width: parent.width
+        height: Math.min(width, page.height * 0.4) // whole beside large words
         visible: page.scan.on
-        text: qsTr("Hold the phone so that the square on the clinic's screen is inside the frame. It is read by itself.")
+        scan: page.scan
+        Accessible.role: Accessible.Graphic
+        Accessible.name: qsTr("What the camera sees")
     }
 
     Notice {
@@ -33,13 +36,10 @@ HomePage {
         title: qsTr("This square is not from a clinic. Look for the one under “Pair a phone”.")
     }
 
-    CameraView {
+    Words {
         width: parent.width
-        height: width
         visible: page.scan.on
-        scan: page.scan
-        Accessible.role: Accessible.Graphic
-        Accessible.name: qsTr("What the camera sees")
+        text: qsTr("Hold the phone so that the square on the clinic's screen is inside the frame. It is read by itself.")
     }
 
     Words {
