@@ -90,7 +90,7 @@ HomePage {
                     focusPolicy: Qt.StrongFocus
                     onClicked: page.settings.skin = index
                     Accessible.role: Accessible.RadioButton
-                    Accessible.name: qsTr("Skin %1 of %2, from light to dark").arg(index + 1).arg(4)
+                    Accessible.name: qsTr("Skin %L1 of %L2, from light to dark").arg(index + 1).arg(4)
                     Accessible.checkable: true
                     Accessible.checked: checked
                     Accessible.onPressAction: skin.clicked()

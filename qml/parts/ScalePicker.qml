@@ -46,7 +46,7 @@ Column {
 
                 width: picker.cell
                 height: Math.max(Theme.target + Theme.space, implicitHeight)
-                text: index
+                text: "%L1".arg(index)
                 textSize: Theme.heading
                 leftPadding: 0
                 rightPadding: 0
@@ -54,7 +54,7 @@ Column {
                 words: chosen ? Theme.paper : Theme.ink
                 edge: chosen ? Theme.rail : Theme.soft
                 Accessible.role: Accessible.RadioButton
-                Accessible.name: picker.label === "" ? index : qsTr("%1: %2").arg(picker.label).arg(index)
+                Accessible.name: picker.label === "" ? text : qsTr("%1: %2").arg(picker.label).arg(text)
                 Accessible.checkable: true
                 Accessible.checked: chosen
                 onClicked: picker.picked(index)
