@@ -23,7 +23,7 @@ HomePage {
 
     Words {
         width: parent.width
-        visible: page.history.empty && !page.history.hasEarlier
+        visible: page.history.empty && !page.history.hasEarlier && !page.history.hasLater
         text: qsTr("Nothing to show yet. After your first practice you see here what you did and how it felt.")
     }
 
@@ -36,7 +36,7 @@ HomePage {
 
     WeekGrid {
         width: parent.width
-        visible: !page.history.empty
+        visible: page.history.weeks.length > 0
         history: page.history
     }
 

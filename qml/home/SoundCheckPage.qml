@@ -10,6 +10,7 @@ FirstRunPage {
     property int heard: -1 // 0 both, 1 the tone alone, 2 nothing
 
     title: qsTr("Can you hear the phone?")
+    fromBottom: heard >= 0 // what follows from the answer comes into sight
 
     Words {
         width: parent.width

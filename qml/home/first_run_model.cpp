@@ -1,10 +1,10 @@
 #include "qml/home/first_run_model.h"
 
-#include <QtCore/QLocale>
 #include <QtCore/QMetaEnum>
 
 #include "qml/home/facts_for_pages.h"
 #include "qml/home/phrasing.h"
+#include "qml/home/place_words.h"
 #include "qml/home/screen_language.h"
 
 namespace newel::home {
@@ -45,10 +45,7 @@ bool FirstRunModel::canGoBack() const {
 QVariantList FirstRunModel::languages() const {
   QVariantList rows;
   for (const QString& language : ScreenLanguage::offered()) {
-    QString name = language == QLatin1String("en") ? QStringLiteral("English") : QLocale(language).nativeLanguageName();
-    // CLDR writes names of languages as in the middle of a sentence.
-    if (!name.isEmpty()) name[0] = name[0].toUpper();
-    rows << QVariantMap{{"id", language}, {"name", name}};
+    rows << QVariantMap{{"id", language}, {"name", ownNameOf(language)}};
   }
   return rows;
 }

@@ -6,7 +6,7 @@
 #include "core/progress/held_days.h"
 #include "core/schedule/occasions.h"
 #include "core/time/local_day.h"
-#include "qml/home/date_span.h"
+#include "qml/home/place_words.h"
 #include "qml/home/facts_for_pages.h"
 #include "qml/home/phrasing.h"
 
@@ -59,7 +59,8 @@ void HistoryModel::later() {
   read();
 }
 
-bool HistoryModel::hasEarlier() const { return first() > std::min(m_known_from, m_programme_from); }
+// Before it knew anything there is nothing to leaf to.
+bool HistoryModel::hasEarlier() const { return first() > m_known_from; }
 
 // Noted once: from then on no old practice has to be looked at for it.
 void HistoryModel::noteKnownFrom() {
@@ -82,12 +83,7 @@ void HistoryModel::read() {
   m_weeks.clear();
   m_ratings.clear();
   const absl::CivilDay today = todayOf(m_parts);
-  m_programme_from = today;
   const std::vector<v1::Programme> programmes = m_parts.engine->programmes();
-  for (const v1::Programme& programme : programmes) {
-    const auto from = parseLocalDay(programme.effective_day());
-    if (from.ok()) m_programme_from = std::min(m_programme_from, *from);
-  }
   // Times a week are counted by weeks from Monday on, wherever the place's week begins.
   const absl::CivilDay from = mondayOf(first());
   const absl::CivilDay to = mondayOf(last()) + 6;
@@ -97,6 +93,8 @@ void HistoryModel::read() {
                                      heldDaysOf(m_parts.engine->holdOrders(), zoneOf(m_parts)));
   if (adherence.ok()) {
     m_weeks = courseWeeks(*adherence, first(), kWeeks, m_known_from);
+    // Whole weeks before that would be signs for nothing.
+    while (m_weeks.size() > 1 && m_weeks.front().first + 6 < m_known_from) m_weeks.erase(m_weeks.begin());
   } else {
     m_error = errorWords(adherence.status());
   }
@@ -106,7 +104,7 @@ void HistoryModel::read() {
 
 bool HistoryModel::empty() const {
   return m_ratings.empty() &&
-         std::all_of(m_weeks.begin(), m_weeks.end(), [](const auto& week) { return week.count.all() == 0; });
+         std::all_of(m_weeks.begin(), m_weeks.end(), [](const auto& week) { return week.count.due() == 0; });
 }
 
 QString HistoryModel::span() const { return yearSpanWords(first(), last()); }

@@ -21,7 +21,7 @@ class HistoryModel : public QObject {
   Q_PROPERTY(QString span READ span NOTIFY changed)  // "20 October – 30 November 2026"
   Q_PROPERTY(QString summary READ summary NOTIFY changed)
   Q_PROPERTY(QString error READ error NOTIFY changed)
-  Q_PROPERTY(bool empty READ empty NOTIFY changed)           // nothing was due and nothing rated
+  Q_PROPERTY(bool empty READ empty NOTIFY changed)           // nothing that was due is known, nothing rated
   Q_PROPERTY(QStringList dayNames READ dayNames NOTIFY changed)  // seven, as the place begins its week
   // Newest first, maps: "title" (the days), "words" (what the marks say), "states" (seven lists for DayMark).
   Q_PROPERTY(QVariantList weeks READ weeks NOTIFY changed)
@@ -71,7 +71,6 @@ class HistoryModel : public QObject {
   const HomeParts& m_parts;
   int m_back = 0;  // pages back from the present one
   absl::CivilDay m_known_from;
-  absl::CivilDay m_programme_from;  // of the oldest programme here
   std::vector<CourseWeek> m_weeks;  // oldest first
   std::vector<CourseRating> m_ratings;
   QString m_error;

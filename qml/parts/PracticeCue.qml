@@ -14,26 +14,29 @@ Item {
     readonly property bool drawn: facts.figure !== null && facts.figure.there
     readonly property bool tight: height < 330 * Theme.scale || height < 250
     // So little room that the sentence would not fit beside all the rest: the number and what it counts stay.
-    readonly property bool poor: height < smallest.height + 150
+    readonly property bool poor: height < smallest.height + (split ? 220 : 150)
     // Words beside the number grow with the person's setting as far as this screen can hold them.
     readonly property real most: poor ? 1 : height < 300 ? 1.15 : height < 600 ? 1.45 : 2
     readonly property real ringSide: Math.min(200, width - 138, Math.max(150, height * 0.46))
-    readonly property real figureWidth: !drawn ? 0 : split ? Math.min(width * 0.38, height * 1.2) : width
+    readonly property real figureWidth: !drawn ? 0 : split ? Math.min(width * (Theme.scale > 1.35 ? 0.3 : 0.38), height * 1.2) : width
     readonly property real lowerWidth: !split ? width : drawn ? width - figureWidth - Theme.edge : width
 
     // What figure and sentence share when the screen is upright.
     readonly property real room: height - lower.height - 2 * Theme.space
     readonly property real figureShare: Theme.scale > 1.35 ? 0.5 : 0.66
 
+    // A tablet is further away: what is read grows with it.
+    readonly property real grow: split ? 1 : Math.min(1.7, Math.max(1, Math.min(width / 420, height / 700)))
+
     function sized(atHundred: int): int {
-        return Math.round(atHundred * Math.min(Theme.scale, most));
+        return Math.round(atHundred * Math.min(Theme.scale, most) * grow);
     }
 
     FigurePane {
         id: figure
 
         source: cue.facts.figure
-        visible: there && height >= 90
+        visible: there && height >= 72
         width: cue.figureWidth
         // The sentence comes first: where it is long the figure gives way.
         height: !cue.drawn ? 0 : cue.split ? cue.height
@@ -67,7 +70,7 @@ Item {
         text: cue.facts.cue
         textFormat: Text.PlainText
         color: Theme.ink
-        font.pixelSize: Theme.title
+        font.pixelSize: Math.round(Theme.title * cue.grow)
         font.bold: true
         minimumPixelSize: 18
         fontSizeMode: Text.Fit
@@ -125,6 +128,7 @@ Item {
                 anchors.left: parent.left
                 anchors.verticalCenter: parent.verticalCenter
                 visible: counting.barred
+                grow: cue.grow
                 width: implicitWidth
                 height: implicitHeight
                 number: cue.facts.number
@@ -160,7 +164,7 @@ Item {
 
         Words {
             width: parent.width
-            visible: text !== "" && !cue.tight
+            visible: text !== "" && !cue.tight && cue.height - smallest.height > 300
             text: cue.facts.next
             color: Theme.soft
             font.pixelSize: cue.sized(16)

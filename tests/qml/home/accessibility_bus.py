@@ -115,6 +115,7 @@ def unnamed(program):
 def walk(program):
     tree = program.page("Your language")
     check_page(tree, "Your language")
+    print([(n.getRoleName(), n.name) for n in tree])
     choices = [n for n in tree if n.getRoleName() == "radio button"]
     assert {n.name for n in choices} >= {"English", "Español"}, [n.name for n in choices]
     chosen = [n.name for n in choices if n.getState().contains(pyatspi.STATE_CHECKED)]

@@ -18,8 +18,11 @@ class FirstRun : public testing::Test {
   HomeProgram& program() { return m_world.program(); }
   void goTo(Page page) {
     for (int i = 0; i < 8 && m_world.page() != page; ++i) {
-      if (m_world.page() == Page::Pair) pairTyped();
-      program().first_run->next();
+      if (m_world.page() == Page::Pair) {
+        pairTyped();
+      } else {
+        program().first_run->next();
+      }
     }
     ASSERT_EQ(m_world.page(), page);
   }

@@ -155,7 +155,7 @@ void PageWalk::checkPractice(const std::string& where, bool full) {
   std::vector<QRectF> others;
   for (QQuickItem* item : allOf(m_window->contentItem())) {
     const QRectF box = boxOf(item);
-    if (item->inherits("newel::parts::FigureView")) figure = box.height() >= 80 && window.contains(box);
+    if (item->inherits("newel::parts::FigureView")) figure = box.height() >= 68 && window.contains(box);
     if (item->objectName() == "numeral" && window.intersects(box)) {
       QFont font = item->property("font").value<QFont>();
       // What is left of it where the number is wide; of the digits the one that is as high as they get.

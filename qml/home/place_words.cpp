@@ -1,4 +1,4 @@
-#include "qml/home/date_span.h"
+#include "qml/home/place_words.h"
 
 #include <absl/time/time.h>
 #include <unicode/calendar.h>
@@ -44,6 +44,15 @@ QString spanWords(absl::CivilDay first, absl::CivilDay last) { return formatted(
 QString shortDayWords(absl::CivilDay day) { return formatted(u"MMMd", day, day); }
 QString yearSpanWords(absl::CivilDay first, absl::CivilDay last) {
   return formatted(u"yMMMMd", first, last);
+}
+
+QString ownNameOf(const QString& language) {
+  const icu::Locale locale(language.toUtf8().constData());
+  icu::UnicodeString name;
+  locale.getDisplayLanguage(locale, name);
+  // CLDR writes it as in the middle of a sentence; here it stands alone.
+  if (name.length() > 0) name.replace(0, 1, icu::UnicodeString(name, 0, 1).toUpper(locale));
+  return QString::fromUtf16(name.getBuffer(), name.length());
 }
 
 }  // namespace newel::home
