@@ -24,14 +24,14 @@ FirstRunPage {
         width: parent.width
         spacing: 2
 
-        ChoiceRow {
+        RadioRow {
             width: parent.width
             text: qsTr("Yes, remind me")
             checked: page.models.settings.remindersAsked && page.models.settings.remindersWanted
             onClicked: page.models.settings.remindersWanted = true
         }
 
-        ChoiceRow {
+        RadioRow {
             width: parent.width
             text: qsTr("No reminders")
             checked: page.models.settings.remindersAsked && !page.models.settings.remindersWanted

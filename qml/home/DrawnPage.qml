@@ -48,7 +48,7 @@ HomePage {
         Repeater {
             model: [qsTr("Light"), qsTr("Medium"), qsTr("Heavy")]
 
-            ChoiceRow {
+            RadioRow {
                 required property int index
                 required property string modelData
 
@@ -76,14 +76,12 @@ HomePage {
             Repeater {
                 model: page.settings.skins
 
-                T.AbstractButton {
+                T.RadioButton {
                     id: skin
 
                     required property int index
                     required property color modelData
 
-                    checkable: true
-                    autoExclusive: true
                     checked: page.settings.skin === index
                     implicitWidth: Theme.big
                     implicitHeight: Theme.big
@@ -133,7 +131,7 @@ HomePage {
         Repeater {
             model: [qsTr("With hair"), qsTr("Without hair"), qsTr("With a head scarf")]
 
-            ChoiceRow {
+            RadioRow {
                 required property int index
                 required property string modelData
 

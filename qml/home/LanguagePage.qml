@@ -17,7 +17,7 @@ FirstRunPage {
         Repeater {
             model: page.models.firstRun.languages
 
-            ChoiceRow {
+            RadioRow {
                 required property var modelData
 
                 width: parent.width

@@ -63,21 +63,21 @@ HomePage {
             text: qsTr("Light or dark")
         }
 
-        ChoiceRow {
+        RadioRow {
             width: parent.width
             text: qsTr("As the phone")
             checked: page.models.settings.look === SettingsModel.AsSystem
             onClicked: page.models.settings.look = SettingsModel.AsSystem
         }
 
-        ChoiceRow {
+        RadioRow {
             width: parent.width
             text: qsTr("Light")
             checked: page.models.settings.look === SettingsModel.Light
             onClicked: page.models.settings.look = SettingsModel.Light
         }
 
-        ChoiceRow {
+        RadioRow {
             width: parent.width
             text: qsTr("Dark")
             checked: page.models.settings.look === SettingsModel.Dark

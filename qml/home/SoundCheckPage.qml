@@ -44,21 +44,21 @@ FirstRunPage {
             text: qsTr("Did you hear it?")
         }
 
-        ChoiceRow {
+        RadioRow {
             width: parent.width
             text: qsTr("Yes, tone and voice")
             checked: page.heard === 0
             onClicked: page.heard = 0
         }
 
-        ChoiceRow {
+        RadioRow {
             width: parent.width
             text: qsTr("Only the tone")
             checked: page.heard === 1
             onClicked: page.heard = 1
         }
 
-        ChoiceRow {
+        RadioRow {
             width: parent.width
             text: qsTr("No, nothing")
             checked: page.heard === 2

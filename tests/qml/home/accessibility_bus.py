@@ -43,7 +43,8 @@ def wait_for(what, test, seconds=20):
 def display():
     """A display of our own; its process and its name."""
     reader, writer = os.pipe()
-    process = subprocess.Popen(["Xvfb", "-displayfd", str(writer), "-screen", "0", "800x1000x24", "-nolisten", "tcp"],
+    process = subprocess.Popen(["Xvfb", "-displayfd", str(writer), "-screen", "0", "800x1000x24", "-noreset",
+                                "-nolisten", "tcp"],
                                pass_fds=[writer], stderr=subprocess.DEVNULL)
     os.close(writer)
     with os.fdopen(reader) as numbers:
@@ -115,7 +116,6 @@ def unnamed(program):
 def walk(program):
     tree = program.page("Your language")
     check_page(tree, "Your language")
-    print([(n.getRoleName(), n.name) for n in tree])
     choices = [n for n in tree if n.getRoleName() == "radio button"]
     assert {n.name for n in choices} >= {"English", "Español"}, [n.name for n in choices]
     chosen = [n.name for n in choices if n.getState().contains(pyatspi.STATE_CHECKED)]

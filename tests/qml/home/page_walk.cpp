@@ -23,17 +23,6 @@ constexpr double kStopSide = 64;
 // Nothing else to press this near to Stop, edge to edge.
 constexpr double kStopAlone = 16;
 
-std::vector<std::pair<PageSize, int>> layoutsOf(const std::string& language) {
-  std::vector<std::pair<PageSize, int>> layouts;
-  for (const PageSize& size : kPageSizes) {
-    for (const int percent : kPercents) {
-      const bool smallest = size.width == kPageSizes[0].width;
-      if (language == "en" || percent == 200 || smallest) layouts.emplace_back(size, percent);
-    }
-  }
-  return layouts;
-}
-
 std::string wordsFor(const PageSize& size, int percent) {
   return std::to_string(size.width) + "x" + std::to_string(size.height) + "at" + std::to_string(percent);
 }
@@ -117,12 +106,16 @@ void PageWalk::check(AppModel::Page page, const std::string& variant) {
   ASSERT_NE(m_window, nullptr);
   ASSERT_EQ(m_world.page(), page) << program().app->pageName().toStdString();
   const std::string name = program().app->pageName().toStdString() + variant;
-  for (const auto& [size, percent] : layoutsOf(m_language_name)) {
-    layOut(size, percent);
-    const std::string look = wordsFor(size, percent);
-    judge(*m_window, name + " " + look);
-    if (page == AppModel::Page::Practice) checkPractice(name + " " + look, m_language_name == "en" || percent == 100);
-    keepPicture(*m_window, look + m_language_name, name);
+  for (const PageSize& size : kPageSizes) {
+    for (const int percent : kPercents) {
+      layOut(size, percent);
+      const std::string look = wordsFor(size, percent);
+      judge(*m_window, name + " " + look);
+      if (page == AppModel::Page::Practice) {
+        checkPractice(name + " " + look, m_language_name == "en" || percent == 100);
+      }
+      keepPicture(*m_window, look + m_language_name, name);
+    }
   }
   layOut(kPageSizes[0], 100);
   checkThemes(name);

@@ -2,9 +2,8 @@
 // anew at size after size and judged there; colours change no layout, which is proved on every page, so the
 // themes are not multiplied with the rest.
 //
-//   English: 5 sizes x 100, 150, 200 %                                                        15 layouts a page
-//   Spanish, Arabic, pseudo-language: 5 sizes at 200 %, and the smallest at 100 and 150 %      7 layouts a page
-//   every language: light, dark, strong light, strong dark at one size, the layout the same    4 pictures a page
+//   each of 4 languages: 5 sizes x 100, 150, 200 %                              15 layouts of each page
+//   and there: dark, light, strong dark, strong light at one size                the layout stays the same
 #pragma once
 
 #include <gtest/gtest.h>

@@ -34,7 +34,7 @@ const std::vector<Kind>& kinds() {
        "Notice { width: 300; kind: STATE; title: 'Words'; text: 'More words' }",
        {"Notice.Note", "Notice.New", "Notice.Attention", "Notice.Stop", "Notice.Good"}},
       {"a choice",
-       "ChoiceRow { width: 300; text: 'Words'; checked: STATE }",
+       "RadioRow { width: 300; text: 'Words'; checked: STATE }",
        {"true", "false"}},
       {"one of many",
        "ChoiceRow { width: 300; many: true; text: 'Words'; checked: STATE }",

@@ -181,6 +181,12 @@ void gatherNamed(QQuickItem* item, const std::optional<QRectF>& view, std::vecto
   for (QQuickItem* child : children) gatherNamed(child, inner, named);
 }
 
+void polish(QQuickItem* item) {
+  item->ensurePolished();
+  const QList<QQuickItem*> children = item->childItems();
+  for (QQuickItem* child : children) polish(child);
+}
+
 void describe(const std::vector<Seen>& all, std::string& text) {
   for (const Seen& seen : all) {
     for (const double side : {seen.box.x(), seen.box.y(), seen.box.width(), seen.box.height()}) {
@@ -226,9 +232,11 @@ std::string layoutOf(QQuickWindow& window) {
 void settleLayout(QQuickWindow& window) {
   std::string before;
   for (int round = 0; round < 60; ++round) {
-    settle(round == 0 ? 12 : 6);
+    QCoreApplication::processEvents();
+    // What the next frame would do, without waiting for it.
+    polish(window.contentItem());
     std::string now = layoutOf(window);
-    if (round > 0 && now == before) return;
+    if (round > 1 && now == before) return;
     before = std::move(now);
   }
 }

@@ -22,7 +22,7 @@ std::vector<std::string> orderFaultsOf(QQuickWindow& window);
 // Places and sizes of all words and controls that are shown, as one text: the same text, the same layout.
 std::string layoutOf(QQuickWindow& window);
 
-// Lets the window lay itself out until it stays as it is, at most a second.
+// Has the window lay itself out until it stays as it is.
 void settleLayout(QQuickWindow& window);
 
 // Lets the window lay itself out and paint.
