@@ -40,8 +40,8 @@ inline constexpr absl::Duration kSleptAfter = absl::Seconds(2);
 // as long as the timeline's first get-ready, at most this (common practice, no source). A rest just goes on.
 inline constexpr absl::Duration kLongestLeadIn = absl::Seconds(10);
 
-// The person may take movements slower: each call takes a quarter of the planned time more, up to this. Holds,
-// rests and what is counted stay as signed (common practice, no source).
+// The person may take movements slower: each call takes a quarter of the planned time more, up to this.
+// Holds, rests and what is counted stay as signed (common practice, no source).
 inline constexpr int kPacePercentStep = 25;
 inline constexpr int kSlowestPacePercent = 150;
 

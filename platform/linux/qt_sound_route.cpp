@@ -19,7 +19,8 @@ class QtSoundRoute : public SoundRoute {
  private:
   bool look() {
     std::vector<std::string> there;
-    for (const QAudioDevice& device : QMediaDevices::audioOutputs()) there.push_back(device.id().toStdString());
+    for (const QAudioDevice& device : QMediaDevices::audioOutputs())
+      there.push_back(device.id().toStdString());
     return m_watch.changed(there, QMediaDevices::defaultAudioOutput().id().toStdString());
   }
 

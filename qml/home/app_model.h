@@ -87,8 +87,8 @@ class AppModel : public QObject {
   QString greetingName() const;
   QString fingerprint() const;
 
-  // A page beside the way (Help, Settings, Programme ...) over what is in front; anything else is ignored. Pair
-  // only for a phone that a new code would help.
+  // A page beside the way (Help, Settings, Programme ...) over what is in front; anything else is ignored.
+  // Pair only for a phone that a new code would help.
   Q_INVOKABLE void show(newel::home::AppModel::Page page);
   // To the page that this one was opened from; on the first run to the step before.
   Q_INVOKABLE void back();

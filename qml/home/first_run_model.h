@@ -1,6 +1,6 @@
-// The way from a new phone to the first day: one thing a page, in this order. Where it is, is kept at once, so
-// that who leaves in the middle goes on there; done once. The same pages can be looked at again from Settings.
-// Not here: what each page changes (settings_model.h, pair_model.h). UI thread only.
+// The way from a new phone to the first day: one thing a page, in this order. Where it is, is kept at once,
+// so that who leaves in the middle goes on there; done once. The same pages can be looked at again from
+// Settings. Not here: what each page changes (settings_model.h, pair_model.h). UI thread only.
 #pragma once
 
 #include <QtQml/qqmlregistration.h>

@@ -6,9 +6,9 @@
 #include "core/progress/held_days.h"
 #include "core/schedule/occasions.h"
 #include "core/time/local_day.h"
-#include "qml/home/place_words.h"
 #include "qml/home/facts_for_pages.h"
 #include "qml/home/phrasing.h"
+#include "qml/home/place_words.h"
 
 namespace newel::home {
 namespace {

@@ -21,7 +21,7 @@ class HistoryModel : public QObject {
   Q_PROPERTY(QString span READ span NOTIFY changed)  // "20 October – 30 November 2026"
   Q_PROPERTY(QString summary READ summary NOTIFY changed)
   Q_PROPERTY(QString error READ error NOTIFY changed)
-  Q_PROPERTY(bool empty READ empty NOTIFY changed)           // nothing that was due is known, nothing rated
+  Q_PROPERTY(bool empty READ empty NOTIFY changed)  // nothing that was due is known, nothing rated
   Q_PROPERTY(QStringList dayNames READ dayNames NOTIFY changed)  // seven, as the place begins its week
   // Newest first, maps: "title" (the days), "words" (what the marks say), "states" (seven lists for DayMark).
   Q_PROPERTY(QVariantList weeks READ weeks NOTIFY changed)

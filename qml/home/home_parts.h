@@ -29,7 +29,7 @@ struct HomeParts {
   std::function<v1::Appearance()> appearance;  // how the person wants to be drawn; unset: plainly
   // The language chosen on this phone, empty: none; unset: nothing can be chosen. See languageOf().
   std::function<std::string()> language;
-  std::function<std::string()> zone;           // IANA name, where the phone is now; asked anew each time
+  std::function<std::string()> zone;  // IANA name, where the phone is now; asked anew each time
 };
 
 }  // namespace newel::home

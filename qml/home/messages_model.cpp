@@ -29,7 +29,8 @@ QVariantList MessagesModel::rows() const {
 bool MessagesModel::write(const QString& words) {
   const std::string line = words.trimmed().toStdString();
   const absl::Status kept = m_parts.engine->writeMessage(line);
-  m_error = absl::IsInvalidArgument(kept) ? tr("This is too long to send. Please write less.") : errorWords(kept);
+  m_error =
+      absl::IsInvalidArgument(kept) ? tr("This is too long to send. Please write less.") : errorWords(kept);
   if (kept.ok()) m_parts.engine->syncSoon();
   emit changed();
   return kept.ok();

@@ -15,7 +15,8 @@ class MessagesModel : public QObject {
   Q_OBJECT
   QML_ELEMENT
   QML_UNCREATABLE("made in main")
-  // Newest first, at most kMost; maps: "title" (who, when), "words", "mine" (bool), "arrived" (bool, of mine).
+  // Newest first, at most kMost; maps: "title" (who, when), "words", "mine" (bool), "arrived" (bool, of
+  // mine).
   Q_PROPERTY(QVariantList rows READ rows NOTIFY changed)
   Q_PROPERTY(QString error READ error NOTIFY changed)
 

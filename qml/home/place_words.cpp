@@ -42,9 +42,7 @@ QString formatted(const char16_t* skeleton, absl::CivilDay first, absl::CivilDay
 
 QString spanWords(absl::CivilDay first, absl::CivilDay last) { return formatted(u"MMMd", first, last); }
 QString shortDayWords(absl::CivilDay day) { return formatted(u"MMMd", day, day); }
-QString yearSpanWords(absl::CivilDay first, absl::CivilDay last) {
-  return formatted(u"yMMMMd", first, last);
-}
+QString yearSpanWords(absl::CivilDay first, absl::CivilDay last) { return formatted(u"yMMMMd", first, last); }
 
 QString ownNameOf(const QString& language) {
   const icu::Locale locale(language.toUtf8().constData());

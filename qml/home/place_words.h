@@ -1,5 +1,6 @@
 // What CLDR says and Qt 6.4 does not, through ICU: short dates and spans of days in the way of the place
-// ("23–29 Nov", "٢٣–٢٩ نوفمبر"), and what a language calls itself. Not here: whole dates and times (phrasing.h).
+// ("23–29 Nov", "٢٣–٢٩ نوفمبر"), and what a language calls itself. Not here: whole dates and times
+// (phrasing.h).
 #pragma once
 
 #include <absl/time/civil_time.h>

@@ -179,7 +179,8 @@ QString PlayerModel::setWords() const {
   }
   const std::uint32_t sets = std::max(player()->timeline().sets(), beat()->set());
   const bool by_sets = run()->entry(run()->entryIndex()).dose().has_sets();
-  if (sets > 1) words << (by_sets ? tr("set %L1 of %L2") : tr("round %L1 of %L2")).arg(beat()->set()).arg(sets);
+  if (sets > 1)
+    words << (by_sets ? tr("set %L1 of %L2") : tr("round %L1 of %L2")).arg(beat()->set()).arg(sets);
   return words.join(tr(", "));
 }
 
@@ -223,7 +224,8 @@ QString PlayerModel::pausedWhy() const {
   if (!paused() || m_paused_by_person) return QString();
   if (m_session.soundLost()) {
     return tr(
-        "The headphones or the loudspeaker are gone, so the practice waited. Connect them again, or go on with "
+        "The headphones or the loudspeaker are gone, so the practice waited. Connect them again, or go on "
+        "with "
         "the sound of the phone.");
   }
   return tr(

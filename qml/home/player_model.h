@@ -24,8 +24,8 @@ class PlayerModel : public QObject {
   Q_PROPERTY(QString support READ support NOTIFY changed)
   Q_PROPERTY(QString number READ number NOTIFY ticked)
   Q_PROPERTY(QString numberOf READ numberOf NOTIFY ticked)
-  // Number and what it counts, for who does not see them: it changes at most once in ten seconds, so that it is
-  // up to ten seconds old, and the voice of a screen reader leaves room for ours.
+  // Number and what it counts, for who does not see them: it changes at most once in ten seconds, so that it
+  // is up to ten seconds old, and the voice of a screen reader leaves room for ours.
   Q_PROPERTY(QString countSaid READ countSaid NOTIFY countSaidChanged)
   Q_PROPERTY(bool canSlow READ canSlow NOTIFY changed)
   Q_PROPERTY(QString setWords READ setWords NOTIFY changed)

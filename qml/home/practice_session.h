@@ -99,7 +99,7 @@ class PracticeSession : public QObject {
   QTimer m_cool;   // until the sound device is given back
   bool m_voice = true;
   bool m_sound_lost = false;  // that is why it is paused
-  bool m_led = false;  // a player led when last looked at
+  bool m_led = false;         // a player led when last looked at
 
   // The beat whose cues are being given.
   std::size_t m_cued_entry = 0;

@@ -20,8 +20,10 @@ QLocale localeFor(const QString& language) {
 
 QStringList ScreenLanguage::offered() {
   QStringList languages;
-  const QStringList files = QDir(QStringLiteral(":/i18n")).entryList({QStringLiteral("newel_*.qm")}, QDir::Files, QDir::Name);
-  for (const QString& file : files) languages << file.section(QLatin1Char('_'), 1).section(QLatin1Char('.'), 0, 0);
+  const QStringList files =
+      QDir(QStringLiteral(":/i18n")).entryList({QStringLiteral("newel_*.qm")}, QDir::Files, QDir::Name);
+  for (const QString& file : files)
+    languages << file.section(QLatin1Char('_'), 1).section(QLatin1Char('.'), 0, 0);
   languages.removeAll(QStringLiteral("en"));
   languages.prepend(QStringLiteral("en"));
   return languages;

@@ -28,8 +28,9 @@ class TodayModel : public QObject {
   Q_PROPERTY(bool mayStart READ mayStart NOTIFY changed)
   Q_PROPERTY(QString whyNot READ whyNot NOTIFY changed)  // why not, in words, where there is something due
   Q_PROPERTY(QString error READ error NOTIFY changed)
-  // Orders and messages, most urgent first: maps "kind" (Notice.Kind), "title", "words", "id", "mustRead" and,
-  // where the phone may be connected anew, "newCode". What is wrong with the contact comes before messages.
+  // Orders and messages, most urgent first: maps "kind" (Notice.Kind), "title", "words", "id", "mustRead"
+  // and, where the phone may be connected anew, "newCode". What is wrong with the contact comes before
+  // messages.
   Q_PROPERTY(QVariantList notices READ notices NOTIFY changed)
   Q_PROPERTY(QStringList things READ things NOTIFY changed)  // to have ready for what is due, each once
   Q_PROPERTY(QString contact READ contact NOTIFY changed)

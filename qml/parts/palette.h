@@ -37,7 +37,8 @@ inline double contrast(std::uint32_t a, std::uint32_t b) {
   return (std::fmax(la, lb) + 0.05) / (std::fmin(la, lb) + 0.05);
 }
 
-// Every pair the theme allows for text: words in the first on the second. All reach 4.5, in the strong palettes 7.
+// Every pair the theme allows for text: words in the first on the second. All reach 4.5, in the strong
+// palettes 7.
 struct Pair {
   const char* name;
   std::uint32_t text, ground;

@@ -1540,8 +1540,8 @@
 <context>
     <name>newel::home::PairModel</name>
     <message>
-        <source>The clinic does not know this code, or it was used already. Ask for a new one.</source>
-        <translation>لا تعرف العيادة هذا الرمز، أو استُعمل من قبل. اطلب رمزًا جديدًا.</translation>
+        <source>The clinic does not know this code: it was used already, or it is too old. Ask for a new one.</source>
+        <translation>لا تعرف العيادة هذا الرمز: استُعمل من قبل، أو مضى وقته. اطلب رمزًا جديدًا.</translation>
     </message>
     <message>
         <source>Too many wrong codes. Wait a while, then ask the clinic for a new one.</source>

@@ -1492,8 +1492,8 @@
 <context>
     <name>newel::home::PairModel</name>
     <message>
-        <source>The clinic does not know this code, or it was used already. Ask for a new one.</source>
-        <translation>La clínica no conoce este código, o ya se usó. Pida uno nuevo.</translation>
+        <source>The clinic does not know this code: it was used already, or it is too old. Ask for a new one.</source>
+        <translation>La clínica no conoce este código: ya se usó, o es demasiado antiguo. Pida uno nuevo.</translation>
     </message>
     <message>
         <source>Too many wrong codes. Wait a while, then ask the clinic for a new one.</source>

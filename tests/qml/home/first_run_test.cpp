@@ -52,8 +52,8 @@ TEST_F(FirstRun, leadsThroughEveryStepToToday) {
 }
 
 TEST_F(FirstRun, leftAnywhereItGoesOnThereAndDoneItStaysDone) {
-  const Page way[] = {Page::Language, Page::TextSize, Page::SoundCheck, Page::Pair,
-                      Page::AskReminders, Page::Calls, Page::About, Page::Today};
+  const Page way[] = {Page::Language,     Page::TextSize, Page::SoundCheck, Page::Pair,
+                      Page::AskReminders, Page::Calls,    Page::About,      Page::Today};
   for (const Page page : way) {
     goTo(page);
     m_world.killAndRestart();
@@ -99,7 +99,8 @@ TEST_F(FirstRun, aPhoneThatWasSetUpBeforeThereWereStepsIsLeftAlone) {
 
 TEST_F(FirstRun, itsPagesAreOpenLaterAndLeadBackToSettings) {
   m_world.pair();
-  for (const Page page : {Page::Language, Page::TextSize, Page::SoundCheck, Page::AskReminders, Page::Calls, Page::About}) {
+  for (const Page page :
+       {Page::Language, Page::TextSize, Page::SoundCheck, Page::AskReminders, Page::Calls, Page::About}) {
     program().app->show(Page::Settings);
     program().app->show(page);
     EXPECT_EQ(m_world.page(), page);

@@ -1,5 +1,5 @@
-// A whole practice with the keyboard alone: every page is left by keys that a person without a pointer has, and
-// each new page begins at its title.
+// A whole practice with the keyboard alone: every page is left by keys that a person without a pointer has,
+// and each new page begins at its title.
 #include <gtest/gtest.h>
 
 #include <QtGui/QAccessible>
@@ -116,7 +116,8 @@ TEST_F(Keyboard, leadsFromTheFirstRunThroughAWholePractice) {
   EXPECT_EQ(program().engine->practices().size(), 1U);
 }
 
-// One of several is a radio button to a screen reader, any of several a check box; Qt has its own mind about it.
+// One of several is a radio button to a screen reader, any of several a check box; Qt has its own mind about
+// it.
 TEST_F(Keyboard, choicesAreWhatTheyAreToAScreenReader) {
   parts::Driver driver(m_window, [] { return QJsonObject(); });
   const auto role = [&driver](const char* name) {

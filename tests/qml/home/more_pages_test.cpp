@@ -1,5 +1,5 @@
-// The pages beside the practice: the first run, how it goes, help, writing, and what Today says when something
-// is wrong. Judged as home_pages_test.cpp judges.
+// The pages beside the practice: the first run, how it goes, help, writing, and what Today says when
+// something is wrong. Judged as home_pages_test.cpp judges.
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 

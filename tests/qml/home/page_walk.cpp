@@ -165,7 +165,8 @@ void PageWalk::checkPractice(const std::string& where, bool full) {
   }
   EXPECT_GE(std::min(stop.width(), stop.height()), kStopSide) << where << ": Stop";
   EXPECT_TRUE(window.contains(stop)) << where << ": Stop";
-  for (const QRectF& other : others) EXPECT_GE(apart(stop, other), kStopAlone) << where << ": too near to Stop";
+  for (const QRectF& other : others)
+    EXPECT_GE(apart(stop, other), kStopAlone) << where << ": too near to Stop";
   EXPECT_GE(numeral, kTenMillimetres) << where << ": the number is smaller than 10 mm";
   EXPECT_TRUE(figure || !full || !program().player->figure()->there()) << where << ": no figure";
 }
@@ -194,7 +195,8 @@ void PageWalk::pair() {
 void PageWalk::click(const QString& name) {
   parts::Driver driver(m_window, [] { return QJsonObject(); });
   QString answer;
-  QObject::connect(&driver, &parts::Driver::answered, &driver, [&answer](const QString& text) { answer = text; });
+  QObject::connect(&driver, &parts::Driver::answered, &driver,
+                   [&answer](const QString& text) { answer = text; });
   driver.run(QStringLiteral("click \"") + name + QStringLiteral("\""));
   for (int i = 0; i < 200 && answer.isEmpty(); ++i) settle(20);
   driver.disconnect();

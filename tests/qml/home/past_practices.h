@@ -1,5 +1,5 @@
-// A history on the phone: one practice a day, gone through the engine as a real one would, with days left out,
-// days done in part and ratings that go up and down. The same for the same number of days.
+// A history on the phone: one practice a day, gone through the engine as a real one would, with days left
+// out, days done in part and ratings that go up and down. The same for the same number of days.
 #pragma once
 
 #include <gtest/gtest.h>
@@ -51,7 +51,8 @@ inline void keepPastPractices(HomeWorld& world, int days) {
   ASSERT_TRUE(programme.has_value());
   for (int back = days; back > 0; --back) {
     if (back % 7 == 3) continue;
-    const absl::Status kept = world.program().engine->closePractice(pastPractice(*programme, today - back, back));
+    const absl::Status kept =
+        world.program().engine->closePractice(pastPractice(*programme, today - back, back));
     ASSERT_TRUE(kept.ok()) << kept;
   }
   emit world.program().bridge->news();

@@ -1,6 +1,6 @@
-// Who sees no colours sees the same: whatever the theme tells apart by colour is told apart in grey pictures as
-// well, by shape or by lightness. Each state is painted as it is on the screen, turned to grey by WCAG's relative
-// luminance, and compared with every other one of its kind.
+// Who sees no colours sees the same: whatever the theme tells apart by colour is told apart in grey pictures
+// as well, by shape or by lightness. Each state is painted as it is on the screen, turned to grey by WCAG's
+// relative luminance, and compared with every other one of its kind.
 #include <gtest/gtest.h>
 
 #include <QtQml/QQmlComponent>
@@ -33,15 +33,11 @@ const std::vector<Kind>& kinds() {
       {"kinds of notice",
        "Notice { width: 300; kind: STATE; title: 'Words'; text: 'More words' }",
        {"Notice.Note", "Notice.New", "Notice.Attention", "Notice.Stop", "Notice.Good"}},
-      {"a choice",
-       "RadioRow { width: 300; text: 'Words'; checked: STATE }",
-       {"true", "false"}},
+      {"a choice", "RadioRow { width: 300; text: 'Words'; checked: STATE }", {"true", "false"}},
       {"one of many",
        "ChoiceRow { width: 300; many: true; text: 'Words'; checked: STATE }",
        {"true", "false"}},
-      {"a number chosen",
-       "ScalePicker { width: 300; value: STATE }",
-       {"-1", "3", "4"}},
+      {"a number chosen", "ScalePicker { width: 300; value: STATE }", {"-1", "3", "4"}},
       {"a post of the rail",
        "Rail { width: 40; height: 200; at: 1; posts: STATE }",
        {"[{treads: 9, done: 9}, {treads: 9, done: 0}]",

@@ -214,7 +214,8 @@ std::vector<std::string> orderFaultsOf(QQuickWindow& window) {
     const bool beside = common > 0.5 * std::min(a.height(), b.height());
     const auto role = QAccessible::queryAccessibleInterface(named[i - 1].item)->role();
     const bool backwards = beside ? before : b.bottom() <= a.top() + kSlack && !after;
-    if (backwards && role != QAccessible::Heading) faults.push_back("read out of order: " + nameOf(named[i - 1]) + " and then " + nameOf(named[i]));
+    if (backwards && role != QAccessible::Heading)
+      faults.push_back("read out of order: " + nameOf(named[i - 1]) + " and then " + nameOf(named[i]));
   }
   return faults;
 }
