@@ -5,6 +5,7 @@
 #include <memory>
 #include <string>
 
+#include "platform/sound_route.h"
 #include "platform/speech.h"
 #include "platform/stay_awake.h"
 #include "platform/tones.h"
@@ -13,6 +14,7 @@ namespace newel::platform {
 
 std::unique_ptr<Speech> makeSpeech();
 std::unique_ptr<Tones> makeTones();
+std::unique_ptr<SoundRoute> makeSoundRoute();
 // `reason`: shown by the system, for example "A practice is running".
 std::unique_ptr<StayAwake> makeStayAwake(const std::string& reason);
 

@@ -26,6 +26,11 @@ Player Player::takenUp(std::shared_ptr<const v1::Timeline> timeline, std::uint32
   return player;
 }
 
+absl::Duration Player::lengthOf(const v1::Beat& beat) const {
+  const bool moves = beat.kind() == v1::BEAT_KIND_MOVE || beat.kind() == v1::BEAT_KIND_RETURN;
+  return absl::Milliseconds(beat.length_ms() * (moves ? m_pace_percent : 100) / 100);
+}
+
 bool Player::beatIsWork() const { return isWork(present().kind()); }
 
 absl::Duration Player::catchUp(absl::Duration now, Events& events) {
@@ -191,6 +196,18 @@ std::vector<PlayerEvent> Player::lengthenRest(absl::Duration now, absl::Duration
   if (present().kind() != v1::BEAT_KIND_REST || by <= absl::ZeroDuration()) return events;
   if (m_state == PlayerState::Running) m_beat_end += by;
   if (m_state == PlayerState::Paused && m_begun) m_left += by;
+  return events;
+}
+
+std::vector<PlayerEvent> Player::slower(absl::Duration now) {
+  Events events;
+  catchUp(now, events);
+  // The present beat gets its quarter at once, so that what is left and how long it is always fit together.
+  const absl::Duration before = lengthOf(present());
+  m_pace_percent = std::min(m_pace_percent + kPacePercentStep, kSlowestPacePercent);
+  const absl::Duration more = lengthOf(present()) - before;
+  if (m_state == PlayerState::Running) m_beat_end += more;
+  if (m_state == PlayerState::Paused) m_left += more;
   return events;
 }
 

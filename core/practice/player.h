@@ -40,6 +40,11 @@ inline constexpr absl::Duration kSleptAfter = absl::Seconds(2);
 // as long as the timeline's first get-ready, at most this (common practice, no source). A rest just goes on.
 inline constexpr absl::Duration kLongestLeadIn = absl::Seconds(10);
 
+// The person may take movements slower: each call takes a quarter of the planned time more, up to this.
+// Holds, rests and what is counted stay as signed (common practice, no source).
+inline constexpr int kPacePercentStep = 25;
+inline constexpr int kSlowestPacePercent = 150;
+
 // A value: copies are independent and share the (unchanging) timeline. Not thread-safe.
 class Player {
  public:
@@ -69,6 +74,8 @@ class Player {
   std::vector<PlayerEvent> skipBeat(absl::Duration now);    // rest, get-ready and lead-in only: go now
   // Rest only, running or paused; `by` over 0. It leaves no event: the rest's end says how long it was.
   std::vector<PlayerEvent> lengthenRest(absl::Duration now, absl::Duration by);
+  // From now on, the present movement too. No event: the beats' own instants say how long they took.
+  std::vector<PlayerEvent> slower(absl::Duration now);
   // Ends this entry from any state but Ended. `reason` may be UNSPECIFIED when it will be asked for next.
   std::vector<PlayerEvent> stop(absl::Duration now, v1::StopReason reason);
   std::vector<PlayerEvent> hold(absl::Duration now);  // a hold order arrived: Stopped at once
@@ -80,6 +87,10 @@ class Player {
   // Of the present beat: from 0 to its length; stands still while Paused and in the lead-in.
   absl::Duration intoBeat(absl::Duration now) const;
   absl::Duration leftInBeat(absl::Duration now) const;
+  // Of the present beat at the present pace.
+  absl::Duration beatLength() const { return lengthOf(present()); }
+  // 100: as signed.
+  int pacePercent() const { return m_pace_percent; }
   // leftInBeat() and the rest of the same phase after it: what is left of a bout of minutes.
   absl::Duration leftInPhase(absl::Duration now) const;
   // Until the present beat begins after a resume; zero when there is no lead-in.
@@ -92,7 +103,7 @@ class Player {
  private:
   using Events = std::vector<PlayerEvent>;
   const v1::Beat& present() const { return m_timeline->beats(static_cast<int>(m_beat)); }
-  absl::Duration lengthOf(const v1::Beat& beat) const { return absl::Milliseconds(beat.length_ms()); }
+  absl::Duration lengthOf(const v1::Beat& beat) const;
   bool beatIsWork() const;
   // Returns the instant that counts as now, after catching up.
   absl::Duration catchUp(absl::Duration now, Events& events);
@@ -113,6 +124,7 @@ class Player {
   absl::Duration m_last_call;
   std::vector<bool> m_done;
   std::uint32_t m_voided_holds = 0;
+  int m_pace_percent = 100;
 };
 
 }  // namespace newel

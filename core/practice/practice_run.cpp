@@ -272,6 +272,11 @@ absl::Status PracticeRun::lengthenRest(absl::Duration by, absl::Time wall, absl:
                            [impl = m_impl.get(), by](Player& p) { return p.lengthenRest(impl->m_now, by); });
 }
 
+absl::Status PracticeRun::slower(absl::Time wall, absl::Duration now) {
+  return m_impl->playerAct(true, wall, now,
+                           [impl = m_impl.get()](Player& p) { return p.slower(impl->m_now); });
+}
+
 absl::Status PracticeRun::stopPressed(absl::Time wall, absl::Duration now) {
   return m_impl->insist(wall, now, [impl = m_impl.get()] { return impl->stopPressed(); });
 }

@@ -107,6 +107,8 @@ class PracticeRun {
   absl::Status repeatBeat(absl::Time wall, absl::Duration now);
   absl::Status skipBeat(absl::Time wall, absl::Duration now);
   absl::Status lengthenRest(absl::Duration by, absl::Time wall, absl::Duration now);
+  // Movements of this entry take longer from now on (player.h); no line is kept of it.
+  absl::Status slower(absl::Time wall, absl::Duration now);
   // Stop acts at once (the player is Stopped); stopReason() then says why, and the rules decide what follows.
   // Outside an entry it asks the same; a reason that no rule ends the practice for skips the coming entry.
   absl::Status stopPressed(absl::Time wall, absl::Duration now);

@@ -59,6 +59,11 @@ class QtTones : public Tones {
   }
 
   void warm(bool on) override {
+    // A device that is gone swallows everything: what comes next goes to the one in use now.
+    if (on && m_sink != nullptr && m_device_id != QMediaDevices::defaultAudioOutput().id()) {
+      m_sink->stop();
+      m_sink.reset();
+    }
     if (on == (m_sink != nullptr)) return;
     if (!on) {
       m_sink->stop();
@@ -71,6 +76,7 @@ class QtTones : public Tones {
     format.setSampleRate(kRate);
     format.setChannelCount(1);
     format.setSampleFormat(QAudioFormat::Int16);
+    m_device_id = device.id();
     m_sink = std::make_unique<QAudioSink>(device, format);
     // 40 ms: a cue may come no later than 80 ms after its picture.
     m_sink->setBufferSize(kRate * 2 * 40 / 1000);
@@ -88,6 +94,7 @@ class QtTones : public Tones {
   std::vector<std::int16_t> m_samples[std::size(kAllTones)];
   Source m_source;
   std::unique_ptr<QAudioSink> m_sink;
+  QByteArray m_device_id;
   bool m_broken = false;
 };
 

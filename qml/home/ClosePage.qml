@@ -59,9 +59,21 @@ HomePage {
     }
 
     Notice {
+        id: sent
+
+        readonly property bool arrived: page.models.app.delivery === 1
+
         width: parent.width
-        title: qsTr("What the clinic gets")
-        text: page.models.app.contact
+        kind: arrived ? Notice.Good : page.models.app.delivery === 2 ? Notice.Attention : Notice.Note
+        title: arrived ? qsTr("The clinic has it") : qsTr("What the clinic gets")
+        text: page.models.app.deliveryWords
+
+        Words {
+            width: parent.width
+            visible: !sent.arrived
+            text: qsTr("That is what you did of each exercise, your answers before it, and your numbers for pain and effort.")
+            color: Theme.soft
+        }
     }
 
     actions: PrimaryButton {

@@ -48,7 +48,7 @@ HomePage {
         Repeater {
             model: [qsTr("Light"), qsTr("Medium"), qsTr("Heavy")]
 
-            ChoiceRow {
+            RadioRow {
                 required property int index
                 required property string modelData
 
@@ -76,21 +76,19 @@ HomePage {
             Repeater {
                 model: page.settings.skins
 
-                T.AbstractButton {
+                T.RadioButton {
                     id: skin
 
                     required property int index
                     required property color modelData
 
-                    checkable: true
-                    autoExclusive: true
                     checked: page.settings.skin === index
                     implicitWidth: Theme.big
                     implicitHeight: Theme.big
                     focusPolicy: Qt.StrongFocus
                     onClicked: page.settings.skin = index
                     Accessible.role: Accessible.RadioButton
-                    Accessible.name: qsTr("Skin %1 of %2, from light to dark").arg(index + 1).arg(4)
+                    Accessible.name: qsTr("Skin %L1 of %L2, from light to dark").arg(index + 1).arg(4)
                     Accessible.checkable: true
                     Accessible.checked: checked
                     Accessible.onPressAction: skin.clicked()
@@ -133,7 +131,7 @@ HomePage {
         Repeater {
             model: [qsTr("With hair"), qsTr("Without hair"), qsTr("With a head scarf")]
 
-            ChoiceRow {
+            RadioRow {
                 required property int index
                 required property string modelData
 

@@ -1,3 +1,4 @@
+// Whom to call comes first; then writing, advice, and what this program is.
 import QtQuick
 import Newel.Home
 import Newel.Parts
@@ -19,37 +20,37 @@ HomePage {
         models: page.models
     }
 
-    Heading {
+    Column {
         width: parent.width
-        text: qsTr("What Newel is")
+        visible: page.models.app.paired
+        spacing: Theme.space * 1.5
+
+        SecondaryButton {
+            width: parent.width
+            text: qsTr("After a fall")
+            mark: Mark.Triangle
+            onClicked: {
+                page.models.advice.open("after-a-fall");
+                page.models.app.show(AppModel.Advice);
+            }
+        }
+
+        SecondaryButton {
+            width: parent.width
+            text: qsTr("Write to your therapist")
+            mark: Mark.Letter
+            onClicked: page.models.app.show(AppModel.Write)
+        }
     }
 
-    Words {
+    CardLinks {
         width: parent.width
-        text: qsTr("Newel is for adults who use a leg prosthesis and whose therapist has examined them, taught them the exercises and signed the programme. It shows the programme, leads and times practice at home, keeps what you did and felt, and sends that to the clinic.")
+        models: page.models
+        heading: qsTr("Advice from your clinic")
+        cards: page.models.advice.all
     }
 
-    Heading {
+    WhatNewelIs {
         width: parent.width
-        text: qsTr("What Newel is not")
-    }
-
-    Words {
-        width: parent.width
-        text: qsTr("It does not examine you, name an illness, choose exercises or make them harder. Nobody watches while you practise, and it does not call for help. It is not for first steps with a new prosthesis without someone beside you, nor for people who were told not to exercise alone.")
-    }
-
-    BulletList {
-        width: parent.width
-        heading: qsTr("Please remember")
-        lines: [
-            qsTr("This is not an emergency service. In danger, call the emergency number."),
-            qsTr("Nobody reads messages at once."),
-            qsTr("Stop if something feels wrong."),
-            qsTr("What your therapist or doctor says counts more than this phone."),
-            qsTr("With no network, what you see may be old."),
-            qsTr("Local law and your clinic's rules decide."),
-            qsTr("This is free software and comes with no warranty.")
-        ]
     }
 }

@@ -11,7 +11,7 @@ Window {
     width: 412
     height: 800
     minimumWidth: 320
-    minimumHeight: 480
+    minimumHeight: 320
     visible: true
     title: qsTr("Newel")
     color: Theme.paper
@@ -34,6 +34,12 @@ Window {
         target: Theme
         property: "dark"
         value: window.models.settings.look === SettingsModel.AsSystem ? Theme.systemDark : window.models.settings.look === SettingsModel.Dark
+    }
+
+    Binding {
+        target: Theme
+        property: "strong"
+        value: window.models.settings.moreContrast
     }
 
     Binding {

@@ -6,6 +6,9 @@ HomePage {
     id: page
 
     title: qsTr("Connect this phone to your clinic")
+    over: models.firstRun.running ? models.firstRun.place : ""
+    // While the code is being spent there is no way back.
+    canGoBack: !models.pair.busy && (models.app.paired || models.firstRun.canGoBack)
 
     Words {
         width: parent.width

@@ -43,7 +43,7 @@ HomePage {
             width: parent.width
             visible: page.compare
             text: qsTr("No, they differ")
-            onClicked: page.models.settings.erase()
+            onClicked: page.models.settings.forgetClinic()
         }
     ]
 }

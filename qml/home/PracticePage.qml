@@ -7,7 +7,11 @@ FocusScope {
 
     required property HomeModels models
 
+    Component.onCompleted: view.focusTitle()
+
     PracticeView {
+        id: view
+
         anchors.fill: parent
         anchors.topMargin: strip.height
         focus: true
@@ -20,6 +24,8 @@ FocusScope {
             support: page.models.player.support
             number: page.models.player.number
             numberOf: page.models.player.numberOf
+            countSaid: page.models.player.countSaid
+            canSlow: page.models.player.canSlow
             setWords: page.models.player.setWords
             sideWords: page.models.player.sideWords
             fraction: page.models.player.fraction
@@ -40,6 +46,7 @@ FocusScope {
         onDonePressed: page.models.player.done()
         onRepeatPressed: page.models.player.sayAgain()
         onLongerPressed: page.models.player.longer()
+        onSlowerPressed: page.models.player.slower()
         onNowPressed: page.models.player.now()
         onSkipPressed: page.models.app.show(AppModel.LeaveOut)
     }

@@ -37,7 +37,7 @@ HomePage {
         Repeater {
             model: page.models.practice.choices
 
-            ChoiceRow {
+            RadioRow {
                 required property var modelData
 
                 width: parent.width

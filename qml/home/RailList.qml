@@ -85,7 +85,7 @@ Item {
                             width: implicitWidth
                             wrapMode: Text.NoWrap
                             color: Theme.soft
-                            text: line.row.done ? qsTr("done") : line.row.held ? qsTr("on hold") : qsTr("%1 min").arg(line.row.minutes)
+                            text: line.row.done ? qsTr("done") : line.row.held ? qsTr("on hold") : qsTr("%L1 min").arg(line.row.minutes)
                         }
                     }
 

@@ -10,6 +10,12 @@ HomePage {
     title: qsTr("Settings")
     canGoBack: true
 
+    SecondaryButton {
+        width: parent.width
+        text: qsTr("Language")
+        onClicked: page.models.app.show(AppModel.Language)
+    }
+
     NumberStepper {
         anchors.left: parent.left
         label: qsTr("Size of text")
@@ -42,9 +48,9 @@ HomePage {
         }
 
         SecondaryButton {
-            anchors.left: parent.left
-            text: qsTr("Let me hear it")
-            onClicked: page.models.settings.tryVoice()
+            width: parent.width
+            text: qsTr("Check the sound")
+            onClicked: page.models.app.show(AppModel.SoundCheck)
         }
     }
 
@@ -57,25 +63,34 @@ HomePage {
             text: qsTr("Light or dark")
         }
 
-        ChoiceRow {
+        RadioRow {
             width: parent.width
             text: qsTr("As the phone")
             checked: page.models.settings.look === SettingsModel.AsSystem
             onClicked: page.models.settings.look = SettingsModel.AsSystem
         }
 
-        ChoiceRow {
+        RadioRow {
             width: parent.width
             text: qsTr("Light")
             checked: page.models.settings.look === SettingsModel.Light
             onClicked: page.models.settings.look = SettingsModel.Light
         }
 
-        ChoiceRow {
+        RadioRow {
             width: parent.width
             text: qsTr("Dark")
             checked: page.models.settings.look === SettingsModel.Dark
             onClicked: page.models.settings.look = SettingsModel.Dark
+        }
+
+        ChoiceRow {
+            width: parent.width
+            many: true
+            text: qsTr("More contrast")
+            help: qsTr("Stronger colours, for eyes that need them.")
+            checked: page.models.settings.moreContrast
+            onClicked: page.models.settings.moreContrast = checked
         }
     }
 
@@ -102,6 +117,12 @@ HomePage {
             text: qsTr("How you are drawn")
             onClicked: page.models.app.show(AppModel.Drawn)
         }
+    }
+
+    SecondaryButton {
+        width: parent.width
+        text: qsTr("What Newel is, and is not")
+        onClicked: page.models.app.show(AppModel.About)
     }
 
     Column {

@@ -50,6 +50,14 @@ HomePage {
             SecondaryButton {
                 anchors.left: parent.left
                 width: Math.min(implicitWidth, parent.width)
+                visible: notice.modelData.newCode ?? false
+                text: qsTr("I have a new code")
+                onClicked: page.models.app.show(AppModel.Pair)
+            }
+
+            SecondaryButton {
+                anchors.left: parent.left
+                width: Math.min(implicitWidth, parent.width)
                 visible: notice.modelData.id !== ""
                 text: qsTr("I have read this")
                 onClicked: page.models.today.markRead(notice.modelData.id)
@@ -79,6 +87,12 @@ HomePage {
         at: page.models.today.at
     }
 
+    BulletList {
+        width: parent.width
+        heading: qsTr("Have ready")
+        lines: page.models.today.things
+    }
+
     CardLinks {
         width: parent.width
         models: page.models
@@ -105,12 +119,21 @@ HomePage {
         spacing: Theme.space * 1.5
 
         SecondaryButton {
+            width: Math.min(implicitWidth, parent.width)
             visible: page.models.today.hasProgramme
             text: qsTr("My programme")
             onClicked: page.models.app.show(AppModel.Programme)
         }
 
         SecondaryButton {
+            width: Math.min(implicitWidth, parent.width)
+            visible: page.models.app.paired
+            text: qsTr("How it goes")
+            onClicked: page.models.app.show(AppModel.HowItGoes)
+        }
+
+        SecondaryButton {
+            width: Math.min(implicitWidth, parent.width)
             text: qsTr("Settings")
             onClicked: page.models.app.show(AppModel.Settings)
         }

@@ -18,13 +18,15 @@ Window {
     width: 412
     height: 700
     minimumWidth: 320
-    minimumHeight: 480
+    minimumHeight: 320
     visible: true
     title: qsTr("Newel")
     color: Theme.paper
     onClosing: refused()
 
     PageFrame {
+        LayoutMirroring.enabled: Qt.application.layoutDirection === Qt.RightToLeft
+        LayoutMirroring.childrenInherit: true
         anchors.fill: parent
         focus: true
         title: window.heading

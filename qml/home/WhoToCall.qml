@@ -1,4 +1,5 @@
-// Whom to call: the emergency number first where it comes first, then the clinic.
+// Whom to call: the emergency number first where it comes first, then the clinic. Each number is shown, and
+// pressing it dials where this device can.
 import QtQuick
 import Newel.Home
 import Newel.Parts
@@ -8,6 +9,11 @@ Column {
 
     required property HomeModels models
     property bool emergencyFirst: false
+    property bool cannotDial: false
+
+    function dial(number: string): void {
+        cannotDial = !Qt.openUrlExternally("tel:" + number.replace(/[^0-9+]/g, ""));
+    }
 
     spacing: Theme.space * 1.5
 
@@ -23,6 +29,14 @@ Column {
             font.pixelSize: who.emergencyFirst ? Math.max(Theme.title, 44) : Theme.title
             font.bold: true
         }
+
+        SecondaryButton {
+            width: parent.width
+            words: Theme.stop
+            edge: Theme.stop
+            text: qsTr("Call %1").arg(who.models.app.emergencyNumber)
+            onClicked: who.dial(who.models.app.emergencyNumber)
+        }
     }
 
     Notice {
@@ -32,6 +46,7 @@ Column {
 
         Words {
             width: parent.width
+            visible: text !== ""
             text: who.models.app.clinicPhone
             font.pixelSize: Theme.title
             font.bold: true
@@ -43,6 +58,21 @@ Column {
             text: who.models.app.clinicHours
             color: Theme.soft
         }
+
+        SecondaryButton {
+            width: parent.width
+            visible: who.models.app.clinicPhone !== ""
+            text: qsTr("Call the clinic")
+            onClicked: who.dial(who.models.app.clinicPhone)
+        }
+    }
+
+    Words {
+        width: parent.width
+        visible: who.cannotDial
+        text: qsTr("This device cannot dial. Take a phone and dial the number above.")
+        color: Theme.stop
+        font.bold: true
     }
 
     Words {

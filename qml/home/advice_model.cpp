@@ -15,10 +15,7 @@ AdviceModel::AdviceModel(EngineBridge& bridge, const HomeParts& parts, QObject* 
   connect(&bridge, &EngineBridge::news, this, &AdviceModel::changed);
 }
 
-std::string AdviceModel::language() const {
-  const auto person = m_parts.engine->person();
-  return person.has_value() ? person->language() : "en";
-}
+std::string AdviceModel::language() const { return languageOf(m_parts); }
 
 const v1::AdviceWords* AdviceModel::words() const {
   return cardWordsOrEnglish(*m_parts.catalogue, m_card, language());

@@ -33,6 +33,29 @@ AppModel::Page pageOf(RunStep step) {
   return AppModel::Page::Close;
 }
 
+AppModel::Page pageOf(FirstRunModel::Step step) {
+  using Step = FirstRunModel::Step;
+  switch (step) {
+    case Step::Language:
+      return AppModel::Page::Language;
+    case Step::TextSize:
+      return AppModel::Page::TextSize;
+    case Step::SoundCheck:
+      return AppModel::Page::SoundCheck;
+    case Step::Pair:
+      return AppModel::Page::Pair;
+    case Step::AskReminders:
+      return AppModel::Page::AskReminders;
+    case Step::Calls:
+      return AppModel::Page::Calls;
+    case Step::About:
+      return AppModel::Page::About;
+    case Step::Done:
+      break;
+  }
+  return AppModel::Page::Today;
+}
+
 const char* nameOf(PlayerState state) {
   switch (state) {
     case PlayerState::Idle:
@@ -53,9 +76,14 @@ const char* nameOf(PlayerState state) {
 
 }  // namespace
 
-AppModel::AppModel(PracticeSession& session, TodayModel& today, EngineBridge& bridge, const HomeParts& parts,
-                   const QString& banner, QObject* parent)
-    : QObject(parent), m_session(session), m_today(today), m_parts(parts), m_banner(banner) {
+AppModel::AppModel(PracticeSession& session, TodayModel& today, FirstRunModel& first_run,
+                   EngineBridge& bridge, const HomeParts& parts, const QString& banner, QObject* parent)
+    : QObject(parent),
+      m_session(session),
+      m_today(today),
+      m_first_run(first_run),
+      m_parts(parts),
+      m_banner(banner) {
   connect(&bridge, &EngineBridge::holdCame, &session, &PracticeSession::holdCame);
   connect(&bridge, &EngineBridge::news, this, [this] {
     follow();
@@ -63,6 +91,7 @@ AppModel::AppModel(PracticeSession& session, TodayModel& today, EngineBridge& br
   });
   connect(&session, &PracticeSession::changed, this, &AppModel::follow);
   connect(&today, &TodayModel::changed, this, &AppModel::follow);
+  connect(&first_run, &FirstRunModel::changed, this, &AppModel::follow);
   follow();
 }
 
@@ -72,32 +101,62 @@ QString AppModel::pageName() const {
   return QString::fromLatin1(QMetaEnum::fromType<Page>().valueToKey(static_cast<int>(m_page)));
 }
 
-void AppModel::follow() {
-  Page page = Page::Today;
-  if (!paired()) {
-    page = Page::Pair;
-    if (m_aside != Page::Help && m_aside != Page::Settings && m_aside != Page::Drawn && m_aside != Page::Scan)
-      m_aside = Page::Today;
-  } else if (m_session.active()) {
-    page = pageOf(m_session.run()->step());
-    // Whatever was looked up gives way when a rule or the clinic speaks.
-    if (page == Page::Verdict || page == Page::Close) m_aside = Page::Today;
-  } else if (m_today.unfinished()) {
-    page = Page::Unfinished;
+// Where the person is when nothing is looked up beside.
+AppModel::Page AppModel::onTheWay() const {
+  if (m_first_run.running()) return pageOf(m_first_run.step());
+  if (!paired()) return Page::Pair;
+  if (m_session.active()) return pageOf(m_session.run()->step());
+  return m_today.unfinished() ? Page::Unfinished : Page::Today;
+}
+
+bool AppModel::mayShow(Page page) const {
+  switch (page) {
+    case Page::Help:
+    case Page::Settings:
+    case Page::Drawn:
+    case Page::Language:
+    case Page::TextSize:
+    case Page::SoundCheck:
+    case Page::AskReminders:
+    case Page::Calls:
+    case Page::About:
+      return true;
+    case Page::Paired:
+    case Page::Programme:
+    case Page::Advice:
+    case Page::HowItGoes:
+    case Page::Write:
+      return paired();
+    case Page::Scan:
+      return onTheWay() == Page::Pair || m_aside.contains(Page::Pair);
+    case Page::Pair: {
+      const HomeState state = m_parts.engine->state();
+      return state.revoked || state.last_problem == "sync.hub-refused";
+    }
+    case Page::LeaveOut:
+      return onTheWay() == Page::Practice || onTheWay() == Page::GetReady;
+    default:
+      return false;
   }
-  if (m_aside == Page::Scan && paired()) m_aside = Page::Today;
-  if (m_aside == Page::LeaveOut && page != Page::Practice && page != Page::GetReady) m_aside = Page::Today;
-  if (m_aside != Page::Today) page = m_aside;
+}
+
+void AppModel::follow() {
+  const Page way = onTheWay();
+  // Whatever was looked up gives way when a rule or the clinic speaks.
+  if (way == Page::Verdict || way == Page::Close) m_aside.clear();
+  while (!m_aside.isEmpty() && !mayShow(m_aside.constLast())) m_aside.removeLast();
+  const Page page = m_aside.isEmpty() ? way : m_aside.constLast();
   if (page == m_page) return;
   m_page = page;
   emit pageChanged();
 }
 
 void AppModel::show(Page page) {
-  if (page != Page::Scan && page != Page::Programme && page != Page::Advice && page != Page::Help &&
-      page != Page::Settings && page != Page::Drawn && page != Page::LeaveOut)
-    return;
-  m_aside = page;
+  if (page == Page::Paired || !mayShow(page)) return;
+  // A page that is open already is gone back to, so that the way back stays short.
+  const auto open = m_aside.indexOf(page);
+  if (open >= 0) m_aside.resize(open);
+  m_aside << page;
   follow();
 }
 
@@ -107,14 +166,38 @@ void AppModel::showForTest(Page page) {
 }
 
 void AppModel::back() {
-  m_aside = m_aside == Page::Drawn ? Page::Settings : Page::Today;
+  if (m_aside.isEmpty()) return m_first_run.back();
+  m_aside.removeLast();
   follow();
 }
 
 void AppModel::pairedNow() {
-  m_aside = Page::Paired;
+  m_aside = {Page::Paired};
   m_today.refresh();
   emit changed();
+}
+
+int AppModel::delivery() const {
+  const std::string& id = m_session.record().id();
+  return static_cast<int>(id.empty() ? Delivery::Waiting : m_parts.engine->deliveryOf(id));
+}
+
+QString AppModel::deliveryWords() const {
+  if (m_session.record().id().empty()) return contact();
+  const HomeState state = m_parts.engine->state();
+  switch (static_cast<Delivery>(delivery())) {
+    case Delivery::Arrived:
+      return state.last_contact.has_value()
+                 ? tr("Arrived: %1.").arg(momentWords(*state.last_contact, zoneOf(m_parts), todayOf(m_parts)))
+                 : tr("Arrived.");
+    case Delivery::SetAside:
+      return tr("The clinic's computer could not take it. It stays on this phone. Call the clinic.");
+    case Delivery::Waiting:
+      break;
+  }
+  const QString problem = problemWords(state.last_problem);
+  const QString waiting = tr("On its way. It is kept on this phone until the clinic has it.");
+  return problem.isEmpty() ? waiting : waiting + QStringLiteral(" ") + problem;
 }
 
 QString AppModel::greetingName() const { return text(m_parts.engine->greetingName()); }
@@ -123,8 +206,10 @@ QString AppModel::fingerprint() const { return text(m_parts.engine->hubFingerpri
 
 void AppModel::leavePractice() {
   m_session.leave();
+  m_aside.clear();
   m_today.refresh();
-  back();
+  follow();
+  emit changed();
 }
 
 bool AppModel::rightToLeft() const { return QGuiApplication::isRightToLeft(); }

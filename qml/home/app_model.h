@@ -9,6 +9,7 @@
 #include <QtCore/QObject>
 
 #include "qml/home/engine_bridge.h"
+#include "qml/home/first_run_model.h"
 #include "qml/home/practice_session.h"
 #include "qml/home/today_model.h"
 
@@ -28,6 +29,10 @@ class AppModel : public QObject {
   Q_PROPERTY(QString clinicHours READ clinicHours NOTIFY changed)
   Q_PROPERTY(QString emergencyNumber READ emergencyNumber NOTIFY changed)
   Q_PROPERTY(QString contact READ contact NOTIFY changed)
+  // Of the practice that has just ended, as sync/home/delivery.h counts; it changes when the clinic's answer
+  // comes.
+  Q_PROPERTY(int delivery READ delivery NOTIFY changed)
+  Q_PROPERTY(QString deliveryWords READ deliveryWords NOTIFY changed)
   Q_PROPERTY(QString greetingName READ greetingName NOTIFY changed)
   // Of the clinic's computer, to be compared with what the desk shows: "AB12 CD34 EF56 0718".
   Q_PROPERTY(QString fingerprint READ fingerprint NOTIFY changed)
@@ -52,13 +57,21 @@ class AppModel : public QObject {
     Advice,
     Help,
     Settings,
-    Drawn
+    Drawn,
+    Language,
+    TextSize,
+    SoundCheck,
+    AskReminders,
+    Calls,
+    About,
+    HowItGoes,
+    Write
   };
   Q_ENUM(Page)
 
   // `banner`: shown on every page; empty outside tests.
-  AppModel(PracticeSession& session, TodayModel& today, EngineBridge& bridge, const HomeParts& parts,
-           const QString& banner, QObject* parent = nullptr);
+  AppModel(PracticeSession& session, TodayModel& today, FirstRunModel& first_run, EngineBridge& bridge,
+           const HomeParts& parts, const QString& banner, QObject* parent = nullptr);
 
   Page page() const;
   QString pageName() const;
@@ -70,12 +83,15 @@ class AppModel : public QObject {
   QString clinicHours() const;
   QString emergencyNumber() const;
   QString contact() const;
+  int delivery() const;
+  QString deliveryWords() const;
   QString greetingName() const;
   QString fingerprint() const;
 
-  // Scan, Programme, Advice, Help, Settings, Drawn or LeaveOut over what is in front; anything else is
-  // ignored.
+  // A page beside the way (Help, Settings, Programme ...) over what is in front; anything else is ignored.
+  // Pair only for a phone that a new code would help.
   Q_INVOKABLE void show(newel::home::AppModel::Page page);
+  // To the page that this one was opened from; on the first run to the step before.
   Q_INVOKABLE void back();
   // A pairing has just succeeded: its own page first.
   void pairedNow();
@@ -94,13 +110,16 @@ class AppModel : public QObject {
 
  private:
   void follow();
+  bool mayShow(Page page) const;
+  Page onTheWay() const;
 
   PracticeSession& m_session;
   TodayModel& m_today;
+  FirstRunModel& m_first_run;
   const HomeParts& m_parts;
   const QString m_banner;
   Page m_page = Page::Pair;
-  Page m_aside = Page::Today;  // Today: none
+  QList<Page> m_aside;  // opened over the way, the one in front last
 };
 
 }  // namespace newel::home

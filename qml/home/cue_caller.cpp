@@ -13,7 +13,6 @@ constexpr std::int64_t kNextWordsFrom = 12 * kSecond;
 constexpr std::int64_t kRestCountsFrom = 5 * kSecond;
 constexpr std::int64_t kHoldCountsFrom = 6 * kSecond;
 constexpr std::int64_t kHalfWayFrom = 10 * kSecond;
-constexpr std::int64_t kHalfWaySpokenFrom = 20 * kSecond;
 
 bool isWork(v1::BeatKind kind) {
   return kind == v1::BEAT_KIND_MOVE || kind == v1::BEAT_KIND_HOLD || kind == v1::BEAT_KIND_RETURN;
@@ -110,8 +109,7 @@ std::vector<Cue> cuesOf(const v1::Timeline& timeline, std::uint32_t index, const
   cues.push_back(std::move(first));
   if (beat.kind() != v1::BEAT_KIND_HOLD) return cues;
   if (span.first == span.last && whole >= kHalfWayFrom) {
-    const bool spoken = whole >= kHalfWaySpokenFrom;
-    cues.push_back({false, whole / 2, true, Tone::HalfWay, spoken ? words.half_way : std::string()});
+    cues.push_back({false, whole / 2, true, Tone::HalfWay, words.half_way});
   }
   if (index == span.last && beat.length_ms() >= kHoldCountsFrom) countDown(cues);
   return cues;

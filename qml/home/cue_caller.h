@@ -38,8 +38,8 @@ struct CallWords {
 //     over, the next words; three counts, 1 s apart, before the end in beats of 5 s and over.
 //   move, hold, return: Go after something that was not work; hold-end after a hold; last-one (tone and word)
 //     at the start of a set's last repetition; otherwise a count. Words of the beat with it.
-//   holds of 10 s and over: half-way in the middle; holds of 6 s and over: three counts before the end. A
-//   bout
+//   holds of 10 s and over: half-way in the middle, tone and word; holds of 6 s and over: three counts before
+//   the end. A bout
 //     that is written as several hold beats counts as one: half-way where its middle beat begins.
 // All lengths: common practice, no source.
 std::vector<Cue> cuesOf(const v1::Timeline& timeline, std::uint32_t index, const CallWords& words);

@@ -1,5 +1,6 @@
 #include "qml/home/facts_for_pages.h"
 
+#include <QtCore/QLocale>
 #include <algorithm>
 
 #include "core/time/local_day.h"
@@ -31,6 +32,14 @@ std::string pictureOf(const HomeEngine& engine, const v1::Entry& entry) {
     }
   }
   return {};
+}
+
+std::string languageOf(const HomeParts& parts) {
+  const std::string chosen = parts.language ? parts.language() : std::string();
+  if (!chosen.empty()) return chosen;
+  const std::optional<v1::Person> person = parts.engine->person();
+  if (person.has_value() && !person->language().empty()) return person->language();
+  return QLocale().name().section(QLatin1Char('_'), 0, 0).toStdString();
 }
 
 v1::Appearance appearanceOf(const HomeParts& parts) {

@@ -24,6 +24,9 @@ std::optional<absl::Time> clinicSpokeAt(const HomeEngine& engine);
 // The photo of a clinic's own exercise, as it came with a programme; empty: none.
 std::string pictureOf(const HomeEngine& engine, const v1::Entry& entry);
 
+// What this phone shows and speaks in: what was chosen on it, else the person's record, else the screens'.
+std::string languageOf(const HomeParts& parts);
+
 // How the person wants to be drawn.
 v1::Appearance appearanceOf(const HomeParts& parts);
 

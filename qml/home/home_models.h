@@ -7,6 +7,9 @@
 
 #include "qml/home/advice_model.h"
 #include "qml/home/app_model.h"
+#include "qml/home/first_run_model.h"
+#include "qml/home/history_model.h"
+#include "qml/home/messages_model.h"
 #include "qml/home/pair_model.h"
 #include "qml/home/player_model.h"
 #include "qml/home/practice_model.h"
@@ -31,6 +34,9 @@ class HomeModels : public QObject {
   Q_PROPERTY(newel::home::ProgrammeModel* programme MEMBER programme CONSTANT)
   Q_PROPERTY(newel::home::SettingsModel* settings MEMBER settings CONSTANT)
   Q_PROPERTY(newel::home::AdviceModel* advice MEMBER advice CONSTANT)
+  Q_PROPERTY(newel::home::FirstRunModel* firstRun MEMBER firstRun CONSTANT)
+  Q_PROPERTY(newel::home::HistoryModel* history MEMBER history CONSTANT)
+  Q_PROPERTY(newel::home::MessagesModel* messages MEMBER messages CONSTANT)
   Q_PROPERTY(newel::parts::ClipPlayer* clips MEMBER clips CONSTANT)
 
  public:
@@ -45,6 +51,9 @@ class HomeModels : public QObject {
   ProgrammeModel* programme = nullptr;
   SettingsModel* settings = nullptr;
   AdviceModel* advice = nullptr;
+  FirstRunModel* firstRun = nullptr;
+  HistoryModel* history = nullptr;
+  MessagesModel* messages = nullptr;
   parts::ClipPlayer* clips = nullptr;
 };
 

@@ -27,7 +27,9 @@ struct HomeParts {
   platform::StayAwake* stay_awake = nullptr;
   std::function<void(bool)> leads;  // whether a practice's beats run or may run: then nothing else may sound
   std::function<v1::Appearance()> appearance;  // how the person wants to be drawn; unset: plainly
-  std::function<std::string()> zone;           // IANA name, where the phone is now; asked anew each time
+  // The language chosen on this phone, empty: none; unset: nothing can be chosen. See languageOf().
+  std::function<std::string()> language;
+  std::function<std::string()> zone;  // IANA name, where the phone is now; asked anew each time
 };
 
 }  // namespace newel::home

@@ -159,6 +159,7 @@ int main(int argc, char** argv) {
 
   const auto speech = platform::makeSpeech();
   const auto tones = platform::makeTones();
+  const auto sound_route = platform::makeSoundRoute();
   const auto stay_awake = platform::makeStayAwake("A practice is running");
   HomeParts parts;
   parts.engine = engine->get();
@@ -169,8 +170,13 @@ int main(int argc, char** argv) {
   parts.zone = [] { return QTimeZone::systemTimeZoneId().toStdString(); };
   CurrentContent content(parts);
 
+  SettingsModel settings(options.folder, parts);
+  parts.appearance = [&settings] { return settings.appearance(); };
+  parts.language = [&settings] { return settings.language().toStdString(); };
   const auto speakAsThePerson = [&] {
-    if (const auto person = (*engine)->person()) language.use(person->language());
+    const auto person = (*engine)->person();
+    const std::string chosen = parts.language();
+    language.use(chosen.empty() && person.has_value() ? person->language() : chosen);
   };
   speakAsThePerson();
   EngineBridge bridge;
@@ -182,8 +188,6 @@ int main(int argc, char** argv) {
   newel::parts::ClipPlayer clips;
   parts.leads = [&clips](bool leads) { clips.setMayPlay(!leads); };
   PracticeSession session(parts);
-  SettingsModel settings(options.folder, parts);
-  parts.appearance = [&settings] { return settings.appearance(); };
   TodayModel today(session, bridge, settings, parts);
   PracticeModel practice(session, parts);
   PlayerModel player(session, parts);
@@ -195,7 +199,10 @@ int main(int argc, char** argv) {
                              ? QString()
                              : QCoreApplication::translate("main", "Test clock: the date is shifted");
   AdviceModel advice(bridge, parts);
-  AppModel model(session, today, bridge, parts, banner);
+  FirstRunModel first_run(settings, parts);
+  HistoryModel history(settings, parts);
+  MessagesModel messages(bridge, parts);
+  AppModel model(session, today, first_run, bridge, parts, banner);
   HomeModels models;
   models.app = &model;
   models.pair = &pair;
@@ -211,9 +218,15 @@ int main(int argc, char** argv) {
     model.back();
     pair.pairText(text);
   });
+  models.firstRun = &first_run;
+  models.history = &history;
+  models.messages = &messages;
   QObject::connect(&pair, &PairModel::paired, &model, &AppModel::pairedNow);
   QObject::connect(&settings, &SettingsModel::erased, &model, &AppModel::leavePractice);
-  QObject::connect(&settings, &SettingsModel::changed, &session, [&] { session.setVoice(settings.voice()); });
+  QObject::connect(&settings, &SettingsModel::changed, &session, [&] {
+    session.setVoice(settings.voice());
+    speakAsThePerson();
+  });
   session.setVoice(settings.voice());
   // Out of sight the person cannot follow; a desktop window that lies behind another still speaks.
   QObject::connect(&app, &QGuiApplication::applicationStateChanged, &session,
@@ -221,6 +234,8 @@ int main(int argc, char** argv) {
                      if (state == Qt::ApplicationSuspended || state == Qt::ApplicationHidden)
                        session.pauseForSystem();
                    });
+
+  sound_route->whenLost([&session] { session.soundRouteLost(); });
 
   int warnings = 0;
   QQmlApplicationEngine qml;

@@ -12,7 +12,8 @@ QString wordsFor(const absl::Status& status) {
     case absl::StatusCode::kOk:
       return QString();
     case absl::StatusCode::kNotFound:
-      return PairModel::tr("The clinic does not know this code, or it was used already. Ask for a new one.");
+      return PairModel::tr(
+          "The clinic does not know this code: it was used already, or it is too old. Ask for a new one.");
     case absl::StatusCode::kResourceExhausted:
       return PairModel::tr("Too many wrong codes. Wait a while, then ask the clinic for a new one.");
     case absl::StatusCode::kUnavailable:

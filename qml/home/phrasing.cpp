@@ -5,6 +5,7 @@
 #include <QtCore/QLocale>
 #include <QtCore/QStringList>
 
+#include "core/safety/facts.h"
 #include "core/time/local_day.h"
 
 namespace newel::home {
@@ -16,14 +17,14 @@ struct Phrasing {
 };
 
 QString secondsWords(std::uint32_t seconds) {
-  return Phrasing::tr("%n second(s)", nullptr, static_cast<int>(seconds));
+  return Phrasing::tr("%Ln second(s)", nullptr, static_cast<int>(seconds));
 }
 
 QString setsWords(const v1::SetsDose& dose) {
   const int sets = static_cast<int>(dose.sets());
   const int times = static_cast<int>(dose.repetitions());
-  QString words = sets == 1 ? Phrasing::tr("%n time(s)", nullptr, times)
-                            : Phrasing::tr("%n set(s) of %1", nullptr, sets).arg(times);
+  QString words = sets == 1 ? Phrasing::tr("%Ln time(s)", nullptr, times)
+                            : Phrasing::tr("%Ln set(s) of %L1", nullptr, sets).arg(times);
   if (dose.hold_s() > 0) words += Phrasing::tr(", hold %1").arg(secondsWords(dose.hold_s()));
   return words;
 }
@@ -31,11 +32,11 @@ QString setsWords(const v1::SetsDose& dose) {
 QString passesWords(const v1::PassesDose& dose) {
   const int passes = static_cast<int>(dose.passes());
   if (dose.has_step_count()) {
-    return Phrasing::tr("%n time(s) up and down", nullptr, passes) + Phrasing::tr(", ") +
-           Phrasing::tr("%n step(s)", nullptr, static_cast<int>(dose.step_count()));
+    return Phrasing::tr("%Ln time(s) up and down", nullptr, passes) + Phrasing::tr(", ") +
+           Phrasing::tr("%Ln step(s)", nullptr, static_cast<int>(dose.step_count()));
   }
-  return Phrasing::tr("%n time(s) there and back", nullptr, passes) + Phrasing::tr(", ") +
-         Phrasing::tr("%n metre(s)", nullptr, static_cast<int>(dose.distance_m()));
+  return Phrasing::tr("%Ln time(s) there and back", nullptr, passes) + Phrasing::tr(", ") +
+         Phrasing::tr("%Ln metre(s)", nullptr, static_cast<int>(dose.distance_m()));
 }
 
 QDate dateOf(absl::CivilDay day) { return QDate(static_cast<int>(day.year()), day.month(), day.day()); }
@@ -50,7 +51,7 @@ QString doseWords(const v1::Dose& dose) {
   const int minutes = static_cast<int>(dose.minutes().minutes());
   const int bouts = static_cast<int>(dose.minutes().bouts());
   if (bouts == 1) return minutesWords(minutes);
-  return Phrasing::tr("%n time(s) %1", nullptr, bouts).arg(minutesWords(minutes));
+  return Phrasing::tr("%Ln time(s) %1", nullptr, bouts).arg(minutesWords(minutes));
 }
 
 QString supportWords(const Catalogue& catalogue, v1::Support support, const std::string& language) {
@@ -62,6 +63,19 @@ QString supportWords(const Catalogue& catalogue, v1::Support support, const std:
   if (key == kKeys.end()) return QString();
   const std::string own = catalogue.phrase(key->second, language);
   return text(own.empty() ? catalogue.phrase(key->second, "en") : own);
+}
+
+QStringList equipmentWords(const Catalogue& catalogue, const v1::Entry& entry, const std::string& language) {
+  QStringList list;
+  const v1::Exercise* const exercise = catalogue.find(entry.exercise_id(), entry.exercise_revision());
+  if (exercise == nullptr) return list;
+  for (const int thing : exercise->equipment()) {
+    const std::string key = "equipment." + wordOf(*v1::Equipment_descriptor(), thing);
+    const std::string own = catalogue.phrase(key, language);
+    const QString words = text(own.empty() ? catalogue.phrase(key, "en") : own);
+    if (!words.isEmpty()) list << words;
+  }
+  return list;
 }
 
 QString prosthesisWords(v1::ProsthesisUse use) {
@@ -117,7 +131,7 @@ QString reasonWords(v1::StopReason reason) {
 
 QString rhythmWords(const v1::Schedule& schedule) {
   if (!schedule.has_weekdays()) {
-    return Phrasing::tr("%n time(s) a week", nullptr, static_cast<int>(schedule.times_per_week()));
+    return Phrasing::tr("%Ln time(s) a week", nullptr, static_cast<int>(schedule.times_per_week()));
   }
   if (schedule.weekdays().days_size() == 7) return Phrasing::tr("every day");
   QStringList days;
@@ -127,7 +141,7 @@ QString rhythmWords(const v1::Schedule& schedule) {
 
 int minutesOf(std::int64_t milliseconds) { return static_cast<int>((milliseconds + 59'999) / 60'000); }
 
-QString minutesWords(int minutes) { return Phrasing::tr("%n minute(s)", nullptr, minutes); }
+QString minutesWords(int minutes) { return Phrasing::tr("%Ln minute(s)", nullptr, minutes); }
 
 QString dayWords(absl::CivilDay day) { return QLocale().toString(dateOf(day), QLocale::LongFormat); }
 
@@ -157,7 +171,7 @@ QString problemWords(const std::string& key) {
 QString contactWords(const HomeState& state, absl::TimeZone zone, absl::CivilDay today) {
   QStringList lines;
   if (state.queued > 0) {
-    lines << Phrasing::tr("%n record(s) kept on this phone, will be sent.", nullptr,
+    lines << Phrasing::tr("%Ln record(s) kept on this phone, will be sent.", nullptr,
                           static_cast<int>(state.queued));
   } else if (state.last_contact.has_value()) {
     lines << Phrasing::tr("All has reached the clinic. Last contact %1.")
@@ -167,7 +181,7 @@ QString contactWords(const HomeState& state, absl::TimeZone zone, absl::CivilDay
   }
   if (state.set_aside > 0) {
     lines << Phrasing::tr(
-        "%n record(s) could not be taken by the clinic and stay on this phone. Call the clinic.", nullptr,
+        "%Ln record(s) could not be taken by the clinic and stay on this phone. Call the clinic.", nullptr,
         static_cast<int>(state.set_aside));
   }
   const QString problem = problemWords(state.last_problem);

@@ -8,6 +8,7 @@
 #include <absl/time/time.h>
 
 #include <QtCore/QString>
+#include <QtCore/QStringList>
 
 #include "core/library/catalogue.h"
 #include "core/records/person.pb.h"
@@ -22,6 +23,8 @@ namespace newel::home {
 QString doseWords(const v1::Dose& dose);
 // "both hands hold on"; from the catalogue.
 QString supportWords(const Catalogue& catalogue, v1::Support support, const std::string& language);
+// What an entry needs beside the body, to be fetched before.
+QStringList equipmentWords(const Catalogue& catalogue, const v1::Entry& entry, const std::string& language);
 // "prosthesis on" or "prosthesis off".
 QString prosthesisWords(v1::ProsthesisUse use);
 // "left leg, prosthesis"; empty where the beat has no one side.

@@ -1,5 +1,6 @@
 #include "qml/home/player_model.h"
 
+#include <QtCore/QLocale>
 #include <algorithm>
 #include <optional>
 
@@ -24,8 +25,10 @@ int secondsUp(absl::Duration left) {
 // From here on seconds are no longer read at a glance: whole minutes are shown.
 constexpr int kMinutesFrom = 100;
 
+constexpr absl::Duration kSayAgain = absl::Seconds(10);
+
 QString countWords(int seconds) {
-  return QString::number(seconds < kMinutesFrom ? seconds : (seconds + 59) / 60);
+  return QLocale().toString(seconds < kMinutesFrom ? seconds : (seconds + 59) / 60);
 }
 
 }  // namespace
@@ -39,6 +42,7 @@ PlayerModel::PlayerModel(PracticeSession& session, const HomeParts& parts, QObje
     emit ticked();
   });
   connect(&session, &PracticeSession::ticked, this, &PlayerModel::ticked);
+  connect(this, &PlayerModel::ticked, this, &PlayerModel::sayCount);
   m_figure.setClock([this] { return activeMs(); });
 }
 
@@ -55,8 +59,10 @@ std::int64_t PlayerModel::activeMs() const {
   if (beat() == nullptr) return 0;
   if (leadingIn()) return beat()->start_ms();
   const std::int64_t left = absl::ToInt64Milliseconds(player()->leftInBeat(m_session.now()));
-  return beat()->start_ms() +
-         std::clamp<std::int64_t>(beat()->length_ms() - left, 0, beat()->length_ms() - 1);
+  // Slower than planned, the pictures take as long as the person does.
+  const std::int64_t length = absl::ToInt64Milliseconds(player()->beatLength());
+  const std::int64_t into = (length - left) * beat()->length_ms() / std::max<std::int64_t>(1, length);
+  return beat()->start_ms() + std::clamp<std::int64_t>(into, 0, beat()->length_ms() - 1);
 }
 
 const v1::Beat* PlayerModel::beat() const {
@@ -126,15 +132,34 @@ QString PlayerModel::number() const {
   if (beat() == nullptr) return QString();
   const std::optional<int> seconds = secondsShown();
   if (seconds.has_value()) return countWords(*seconds);
-  return QString::number(beat()->step() > 0 ? beat()->step() : beat()->repetition());
+  return QLocale().toString(beat()->step() > 0 ? beat()->step() : beat()->repetition());
+}
+
+void PlayerModel::sayCount() {
+  const absl::Duration now = m_session.now();
+  if (beat() == nullptr) {
+    m_count_said_at = -absl::InfiniteDuration();
+    return;
+  }
+  if (now - m_count_said_at < kSayAgain) return;
+  const QString words = number() + QStringLiteral(" ") + numberOf();
+  if (words == m_count_said) return;
+  m_count_said = words;
+  m_count_said_at = now;
+  emit countSaidChanged();
+}
+
+bool PlayerModel::canSlow() const {
+  if (player() == nullptr || player()->timeline().by_person()) return false;
+  return player()->pacePercent() < kSlowestPacePercent;
 }
 
 QString PlayerModel::numberOf() const {
   if (beat() == nullptr) return QString();
   const std::optional<int> seconds = secondsShown();
   if (!seconds.has_value()) {
-    if (beat()->step() > 0) return tr("of %n step(s)", nullptr, stepsOfPart(*beat()));
-    return tr("of %n time(s)", nullptr, repetitionsOfSet(*beat()));
+    if (beat()->step() > 0) return tr("of %Ln step(s)", nullptr, stepsOfPart(*beat()));
+    return tr("of %Ln time(s)", nullptr, repetitionsOfSet(*beat()));
   }
   const bool minutes = *seconds >= kMinutesFrom;
   const bool ready = leadingIn() || beat()->kind() == v1::BEAT_KIND_GET_READY;
@@ -148,12 +173,14 @@ QString PlayerModel::setWords() const {
   if (beat() == nullptr || beat()->set() == 0) return QString();
   QStringList words;
   const int times = repetitionsOfSet(*beat());
+  if (beat()->last_of_set() && beat()->repetition() > 1 && isWork(*beat())) words << tr("last one");
   if (beat()->kind() == v1::BEAT_KIND_HOLD && beat()->repetition() > 0 && times > 1) {
-    words << tr("time %1 of %2").arg(beat()->repetition()).arg(times);
+    words << tr("time %L1 of %L2").arg(beat()->repetition()).arg(times);
   }
   const std::uint32_t sets = std::max(player()->timeline().sets(), beat()->set());
   const bool by_sets = run()->entry(run()->entryIndex()).dose().has_sets();
-  if (sets > 1) words << (by_sets ? tr("set %1 of %2") : tr("round %1 of %2")).arg(beat()->set()).arg(sets);
+  if (sets > 1)
+    words << (by_sets ? tr("set %L1 of %L2") : tr("round %L1 of %L2")).arg(beat()->set()).arg(sets);
   return words.join(tr(", "));
 }
 
@@ -166,9 +193,9 @@ double PlayerModel::fraction() const {
   // A bout of minutes is several beats and one hold: the ring shows all of it.
   const v1::Timeline& timeline = player()->timeline();
   const HoldSpan span = holdSpanAt(timeline, player()->beat());
-  std::int64_t whole = 0;
+  std::int64_t whole = absl::ToInt64Milliseconds(player()->beatLength());
   for (std::uint32_t i = span.first; i <= span.last; ++i) {
-    whole += timeline.beats(static_cast<int>(i)).length_ms();
+    if (i != player()->beat()) whole += timeline.beats(static_cast<int>(i)).length_ms();
   }
   const bool holding = beat()->kind() == v1::BEAT_KIND_HOLD;
   const absl::Duration left =
@@ -195,6 +222,12 @@ bool PlayerModel::paused() const { return player() != nullptr && player()->state
 
 QString PlayerModel::pausedWhy() const {
   if (!paused() || m_paused_by_person) return QString();
+  if (m_session.soundLost()) {
+    return tr(
+        "The headphones or the loudspeaker are gone, so the practice waited. Connect them again, or go on "
+        "with "
+        "the sound of the phone.");
+  }
   return tr(
       "The phone was away or asleep, so the practice waited. What you were in the middle of is done again.");
 }
@@ -247,6 +280,12 @@ void PlayerModel::longer() {
   m_session.apply([](PracticeRun& run, absl::Time wall, absl::Duration now) {
     return run.lengthenRest(kLonger, wall, now);
   });
+}
+
+void PlayerModel::slower() {
+  const bool slowed = m_session.apply(
+      [](PracticeRun& run, absl::Time wall, absl::Duration now) { return run.slower(wall, now); });
+  if (slowed && paused()) goOn();
 }
 
 void PlayerModel::now() {

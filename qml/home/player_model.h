@@ -24,6 +24,10 @@ class PlayerModel : public QObject {
   Q_PROPERTY(QString support READ support NOTIFY changed)
   Q_PROPERTY(QString number READ number NOTIFY ticked)
   Q_PROPERTY(QString numberOf READ numberOf NOTIFY ticked)
+  // Number and what it counts, for who does not see them: it changes at most once in ten seconds, so that it
+  // is up to ten seconds old, and the voice of a screen reader leaves room for ours.
+  Q_PROPERTY(QString countSaid READ countSaid NOTIFY countSaidChanged)
+  Q_PROPERTY(bool canSlow READ canSlow NOTIFY changed)
   Q_PROPERTY(QString setWords READ setWords NOTIFY changed)
   Q_PROPERTY(QString sideWords READ sideWordsNow NOTIFY changed)
   Q_PROPERTY(double fraction READ fraction NOTIFY ticked)
@@ -49,6 +53,8 @@ class PlayerModel : public QObject {
   QString support() const;
   QString number() const;
   QString numberOf() const;
+  QString countSaid() const { return m_count_said; }
+  bool canSlow() const;
   QString setWords() const;
   QString sideWordsNow() const;
   double fraction() const;
@@ -69,13 +75,16 @@ class PlayerModel : public QObject {
   Q_INVOKABLE void done();
   Q_INVOKABLE void sayAgain();
   Q_INVOKABLE void longer();
+  Q_INVOKABLE void slower();  // and on it goes
   Q_INVOKABLE void now();
 
  signals:
   void changed();
   void ticked();
+  void countSaidChanged();
 
  private:
+  void sayCount();
   const PracticeRun* run() const { return m_session.run(); }
   const Player* player() const { return run() != nullptr ? run()->player() : nullptr; }
   const v1::Beat* beat() const;
@@ -90,6 +99,8 @@ class PlayerModel : public QObject {
   const HomeParts& m_parts;
   parts::FigureSource m_figure;
   bool m_paused_by_person = false;
+  QString m_count_said;
+  absl::Duration m_count_said_at = -absl::InfiniteDuration();
 };
 
 }  // namespace newel::home

@@ -57,7 +57,7 @@ QString PracticeModel::questionHelp() const {
 
 QString PracticeModel::questionPlace() const {
   if (run() == nullptr || run()->question() == nullptr) return QString();
-  return tr("Before you start, %1 of %2").arg(run()->questionNumber()).arg(run()->questionCount());
+  return tr("Before you start, %L1 of %L2").arg(run()->questionNumber()).arg(run()->questionCount());
 }
 
 QVariantList PracticeModel::choices() const {
@@ -103,7 +103,7 @@ QString PracticeModel::entryTitle() const {
 
 QString PracticeModel::entryPlace() const {
   if (entry() == nullptr) return QString();
-  return tr("Exercise %1 of %2").arg(run()->entryIndex() + 1).arg(run()->entryCount());
+  return tr("Exercise %L1 of %L2").arg(run()->entryIndex() + 1).arg(run()->entryCount());
 }
 
 QString PracticeModel::entryDose() const {
@@ -144,19 +144,8 @@ QString PracticeModel::support() const {
 }
 
 QStringList PracticeModel::things() const {
-  QStringList list;
-  const v1::Entry* const coming = entry();
-  if (coming == nullptr) return list;
-  const v1::Exercise* const exercise =
-      m_parts.catalogue->find(coming->exercise_id(), coming->exercise_revision());
-  if (exercise == nullptr) return list;
-  for (const int thing : exercise->equipment()) {
-    const std::string key = "equipment." + wordOf(*v1::Equipment_descriptor(), thing);
-    const QString words =
-        text(m_parts.catalogue->phrase(key, run()->timeline(run()->entryIndex()).language()));
-    if (!words.isEmpty()) list << words;
-  }
-  return list;
+  if (entry() == nullptr) return {};
+  return equipmentWords(*m_parts.catalogue, *entry(), run()->timeline(run()->entryIndex()).language());
 }
 
 QString PracticeModel::prosthesis() const {
@@ -234,9 +223,9 @@ QVariantList PracticeModel::doneRows() const {
                  : tr("not done: %1").arg(reasonWords(entry.skipped()));
     } else {
       const int asked = static_cast<int>(entry.asked().repetitions());
-      what = tr("%1 of %n time(s)", nullptr, asked).arg(entry.done().repetitions());
-      if (entry.has_pain_after_0_10()) what += tr(", pain %1 of 10").arg(entry.pain_after_0_10());
-      if (entry.has_effort_0_10()) what += tr(", effort %1 of 10").arg(entry.effort_0_10());
+      what = tr("%L1 of %Ln time(s)", nullptr, asked).arg(entry.done().repetitions());
+      if (entry.has_pain_after_0_10()) what += tr(", pain %L1 of %L2").arg(entry.pain_after_0_10()).arg(10);
+      if (entry.has_effort_0_10()) what += tr(", effort %L1 of %L2").arg(entry.effort_0_10()).arg(10);
     }
     rows << QVariantMap{{"title", words == nullptr ? text(entry.exercise_id()) : text(words->title())},
                         {"words", what},

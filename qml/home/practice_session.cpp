@@ -63,7 +63,8 @@ RunInput PracticeSession::inputFor(const v1::Programme& programme, const v1::Per
   input.zone = m_parts.zone();
   const absl::CivilDay today = todayOf(m_parts);
   input.local_day = formatLocalDay(today);
-  input.language = person.language();
+  input.language = languageOf(m_parts);
+  input.person.set_language(input.language);
   input.app_version = kAppVersion;
   for (const v1::HoldOrder& hold : m_parts.engine->activeHolds()) {
     if (hold.entry_ids().empty()) input.held_all = true;
@@ -182,6 +183,15 @@ void PracticeSession::pauseForSystem() {
   apply([](PracticeRun& run, absl::Time wall, absl::Duration now) { return run.pause(wall, now); });
 }
 
+void PracticeSession::soundRouteLost() {
+  m_parts.speech->stop();
+  if (m_run == nullptr || m_run->player() == nullptr) return;
+  const PlayerState state = m_run->player()->state();
+  if (state != PlayerState::Running && state != PlayerState::WaitingTap) return;
+  m_sound_lost = true;
+  pauseForSystem();
+}
+
 void PracticeSession::setVoice(bool on) {
   m_voice = on;
   if (!on) m_parts.speech->stop();
@@ -207,6 +217,7 @@ void PracticeSession::followPlayer() {
   const Player* const player = m_run != nullptr && !m_run->closed() ? m_run->player() : nullptr;
   const bool runs = player != nullptr && player->state() == PlayerState::Running;
   const bool leads = player != nullptr;
+  if (!leads || player->state() != PlayerState::Paused) m_sound_lost = false;
   // Before the first cue is given.
   if (m_parts.leads) m_parts.leads(leads);
   m_parts.stay_awake->keepOn(leads);

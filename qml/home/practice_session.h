@@ -49,6 +49,10 @@ class PracticeSession : public QObject {
   void stopPressed();
   // Not in front any more, or about to end: what runs is paused.
   void pauseForSystem();
+  // What sound went to is gone. Who follows by ear cannot go on, and nothing may suddenly be said aloud: what
+  // runs is paused, and stays so until the person goes on.
+  void soundRouteLost();
+  bool soundLost() const { return m_sound_lost; }
 
   absl::Duration now() const { return m_parts.clock->elapsed(); }
   void setVoice(bool on);
@@ -94,7 +98,8 @@ class PracticeSession : public QObject {
   QTimer m_pulse;  // ten times a second while something runs
   QTimer m_cool;   // until the sound device is given back
   bool m_voice = true;
-  bool m_led = false;  // a player led when last looked at
+  bool m_sound_lost = false;  // that is why it is paused
+  bool m_led = false;         // a player led when last looked at
 
   // The beat whose cues are being given.
   std::size_t m_cued_entry = 0;

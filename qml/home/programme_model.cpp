@@ -97,8 +97,9 @@ parts::FigureSource* ProgrammeModel::figureFor(const v1::Entry& entry, const v1:
 QVariantList ProgrammeModel::entries() const {
   QVariantList rows;
   const std::optional<v1::Programme> programme = m_parts.engine->programme();
-  const std::optional<v1::Person> person = m_parts.engine->person();
+  std::optional<v1::Person> person = m_parts.engine->person();
   if (!programme.has_value() || !person.has_value()) return rows;
+  person->set_language(languageOf(m_parts));
   for (const v1::Entry& entry : programme->entries()) rows << rowOf(entry, *person);
   return rows;
 }

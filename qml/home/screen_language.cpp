@@ -1,6 +1,7 @@
 #include "qml/home/screen_language.h"
 
 #include <QtCore/QCoreApplication>
+#include <QtCore/QDir>
 #include <QtCore/QLocale>
 #include <QtGui/QGuiApplication>
 
@@ -16,6 +17,17 @@ QLocale localeFor(const QString& language) {
 }
 
 }  // namespace
+
+QStringList ScreenLanguage::offered() {
+  QStringList languages;
+  const QStringList files =
+      QDir(QStringLiteral(":/i18n")).entryList({QStringLiteral("newel_*.qm")}, QDir::Files, QDir::Name);
+  for (const QString& file : files)
+    languages << file.section(QLatin1Char('_'), 1).section(QLatin1Char('.'), 0, 0);
+  languages.removeAll(QStringLiteral("en"));
+  languages.prepend(QStringLiteral("en"));
+  return languages;
+}
 
 bool ScreenLanguage::load(const QString& language) {
   return m_translator.load(QStringLiteral(":/i18n/newel_%1").arg(language));

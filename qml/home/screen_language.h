@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QtCore/QObject>
+#include <QtCore/QStringList>
 #include <QtCore/QTranslator>
 #include <string>
 
@@ -16,6 +17,8 @@ class ScreenLanguage : public QObject {
 
   // `tag`: "es", "ar-EG"; empty: the system's. The same again changes nothing.
   void use(const std::string& tag);
+  // Every language that has a catalogue, English first, the others by their code.
+  static QStringList offered();
   // Of the catalogue in use, "en" where there is none for what was asked.
   const QString& shown() const { return m_shown; }
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/figure/palette.h"
+#include "qml/home/facts_for_pages.h"
 #include "qml/home/phrasing.h"
 
 namespace newel::home {
@@ -13,6 +14,11 @@ const QString kText = QStringLiteral("textPercent");
 const QString kVoice = QStringLiteral("voice");
 const QString kLook = QStringLiteral("look");
 const QString kLessMotion = QStringLiteral("lessMotion");
+const QString kMoreContrast = QStringLiteral("moreContrast");
+const QString kLanguage = QStringLiteral("language");
+const QString kReminders = QStringLiteral("remindersWanted");
+const QString kFirstRun = QStringLiteral("firstRun");
+const QString kKnownFrom = QStringLiteral("knownFrom");
 const QString kBuild = QStringLiteral("build");
 const QString kSkin = QStringLiteral("skin");
 const QString kHead = QStringLiteral("head");
@@ -54,6 +60,28 @@ bool SettingsModel::lessMotion() const { return m_file.value(kLessMotion, false)
 
 void SettingsModel::setLessMotion(bool on) { keep(kLessMotion, on); }
 
+bool SettingsModel::moreContrast() const { return m_file.value(kMoreContrast, false).toBool(); }
+
+void SettingsModel::setMoreContrast(bool on) { keep(kMoreContrast, on); }
+
+QString SettingsModel::language() const { return m_file.value(kLanguage).toString(); }
+
+void SettingsModel::setLanguage(const QString& language) { keep(kLanguage, language); }
+
+bool SettingsModel::remindersWanted() const { return m_file.value(kReminders, false).toBool(); }
+
+void SettingsModel::setRemindersWanted(bool wanted) { keep(kReminders, wanted); }
+
+bool SettingsModel::remindersAsked() const { return m_file.contains(kReminders); }
+
+QString SettingsModel::firstRunStep() const { return m_file.value(kFirstRun).toString(); }
+
+void SettingsModel::setFirstRunStep(const QString& step) { keep(kFirstRun, step); }
+
+QString SettingsModel::knownFrom() const { return m_file.value(kKnownFrom).toString(); }
+
+void SettingsModel::setKnownFrom(const QString& day) { keep(kKnownFrom, day); }
+
 int SettingsModel::build() const { return std::clamp(m_file.value(kBuild, 1).toInt(), 0, 2); }
 
 void SettingsModel::setBuild(int build) { keep(kBuild, std::clamp(build, 0, 2)); }
@@ -91,13 +119,12 @@ void SettingsModel::showFigure() {
   asked.exercise_id = "even-weight-standing";
   asked.body = bodyOf(person.value_or(v1::Person()), v1::PROSTHESIS_USE_ON, appearance());
   asked.support = v1::SUPPORT_NO_HANDS;
-  asked.language = person.has_value() ? person->language() : "en";
+  asked.language = languageOf(m_parts);
   m_figure.show(asked);
 }
 
 QString SettingsModel::voiceNote() const {
-  const std::optional<v1::Person> person = m_parts.engine->person();
-  const std::string why = m_parts.speech->whyNot(person.has_value() ? person->language() : "en");
+  const std::string why = m_parts.speech->whyNot(languageOf(m_parts));
   if (why.empty()) return QString();
   if (why == "speech.no-sound-device")
     return tr("This phone has no sound just now. Every cue is on the screen as well.");
@@ -108,7 +135,11 @@ QString SettingsModel::voiceNote() const {
 
 void SettingsModel::tryVoice() {
   m_parts.tones->play(platform::Tone::Ready);
-  m_parts.speech->say(tr("Get ready. This is how I sound.").toStdString(), "en");
+  saySample(tr("Get ready. This is how I sound."));
+}
+
+void SettingsModel::saySample(const QString& words) {
+  m_parts.speech->say(words.toStdString(), languageOf(m_parts));
 }
 
 void SettingsModel::erase() {
@@ -116,6 +147,17 @@ void SettingsModel::erase() {
   m_error = errorWords(status);
   if (status.ok()) {
     m_file.clear();
+    m_file.sync();
+  }
+  emit changed();
+  if (status.ok()) emit erased();
+}
+
+void SettingsModel::forgetClinic() {
+  const absl::Status status = m_parts.engine->wipe();
+  m_error = errorWords(status);
+  if (status.ok()) {
+    for (const QString& key : {kSeenProgramme, kSeenMessages, kKnownFrom}) m_file.remove(key);
     m_file.sync();
   }
   emit changed();

@@ -22,6 +22,12 @@ class SettingsModel : public QObject {
   Q_PROPERTY(bool voice READ voice WRITE setVoice NOTIFY changed)
   Q_PROPERTY(Look look READ look WRITE setLook NOTIFY changed)
   Q_PROPERTY(bool lessMotion READ lessMotion WRITE setLessMotion NOTIFY changed)  // stills, no movement
+  Q_PROPERTY(bool moreContrast READ moreContrast WRITE setMoreContrast NOTIFY changed)
+  // Of screens and voice, as chosen on this phone ("es"); empty: the clinic's record or the system decides.
+  Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)
+  // What the person answered when asked about reminders; before that neither is true.
+  Q_PROPERTY(bool remindersWanted READ remindersWanted WRITE setRemindersWanted NOTIFY changed)
+  Q_PROPERTY(bool remindersAsked READ remindersAsked NOTIFY changed)
   // How the person is drawn, as numbers from 0 into what can be chosen.
   Q_PROPERTY(int build READ build WRITE setBuild NOTIFY changed)  // light, medium, heavy
   Q_PROPERTY(int skin READ skin WRITE setSkin NOTIFY changed)     // of skins()
@@ -46,6 +52,13 @@ class SettingsModel : public QObject {
   void setLook(Look look);
   bool lessMotion() const;
   void setLessMotion(bool on);
+  bool moreContrast() const;
+  void setMoreContrast(bool on);
+  QString language() const;
+  void setLanguage(const QString& language);
+  bool remindersWanted() const;
+  void setRemindersWanted(bool wanted);
+  bool remindersAsked() const;
   int build() const;
   void setBuild(int build);
   int skin() const;
@@ -62,8 +75,20 @@ class SettingsModel : public QObject {
 
   // Says one sentence, so that the person can hear whether they hear it.
   Q_INVOKABLE void tryVoice();
+  // Says the sample sentence of the page about the size of text, and nothing else.
+  Q_INVOKABLE void saySample(const QString& words);
   // Every byte of this person, these settings too; afterwards the phone is unpaired.
   Q_INVOKABLE void erase();
+  // The clinic alone: a pairing that was with another computer than the clinic's. How this phone shows and
+  // speaks stays.
+  Q_INVOKABLE void forgetClinic();
+
+  // Where the first run is, as first_run_model.h names it; empty: nothing was kept.
+  QString firstRunStep() const;
+  void setFirstRunStep(const QString& step);
+  // The first local day (YYYY-MM-DD) of which this phone knows what was done; empty: not noted yet.
+  QString knownFrom() const;
+  void setKnownFrom(const QString& day);
 
   std::uint32_t seenProgramme() const;
   void setSeenProgramme(std::uint32_t number);

@@ -8,6 +8,7 @@
 #include "core/practice/compile.h"
 #include "core/safety/practice_history.h"
 #include "core/time/local_day.h"
+#include "qml/home/contact_notices.h"
 #include "qml/home/facts_for_pages.h"
 #include "qml/home/phrasing.h"
 
@@ -54,7 +55,7 @@ void TodayModel::waitForMidnight() {
 
 QVariantMap TodayModel::rowOf(const v1::Entry& entry, bool done, bool held) const {
   const std::optional<v1::Person> person = m_parts.engine->person();
-  const std::string language = person.has_value() ? person->language() : "en";
+  const std::string language = languageOf(m_parts);
   QVariantMap row{{"done", done}, {"held", held}, {"title", text(entry.exercise_id())}, {"minutes", 0}};
   if (person.has_value()) {
     const auto timeline = compileTimeline(entry, *person, *m_parts.catalogue, language);
@@ -72,6 +73,7 @@ QVariantMap TodayModel::rowOf(const v1::Entry& entry, bool done, bool held) cons
 void TodayModel::findDue() {
   m_due.clear();
   m_rows.clear();
+  m_things.clear();
   m_total_ms = 0;
   m_at = 0;
   m_all_held = false;
@@ -115,8 +117,10 @@ void TodayModel::findDue() {
     m_rows << row;
     if (on_hold) continue;
     m_due.push_back(occasion);
+    m_things += equipmentWords(*m_parts.catalogue, *entry, languageOf(m_parts));
     m_total_ms += row.value("ms").toLongLong();
   }
+  m_things.removeDuplicates();
   // What is on hold has its own notice; saying when it comes again would be a promise.
   const bool nothing_held = !m_all_held && held.empty();
   if (m_due.empty() && nothing_held) m_nothing_words = nothingDueWords();
@@ -153,7 +157,7 @@ QString TodayModel::heading() const {
     if (m_all_held) return tr("Your practice is on hold");
     return m_at > 0 ? tr("All done for today") : tr("Nothing to do today");
   }
-  return tr("%1, %2").arg(tr("%n to do", nullptr, static_cast<int>(m_due.size())),
+  return tr("%1, %2").arg(tr("%Ln to do", nullptr, static_cast<int>(m_due.size())),
                           minutesWords(minutesOf(m_total_ms)));
 }
 
@@ -170,6 +174,7 @@ void TodayModel::findNotices() {
         {"id", QString()},
         {"mustRead", false}};
   }
+  m_notices += contactNotices(m_parts.engine->state(), zoneOf(m_parts), todayOf(m_parts));
   const std::vector<std::string> urgent = m_parts.engine->unseenUrgentMessageIds();
   for (const v1::Message& message : m_parts.engine->messages()) {
     const bool must_read = std::find(urgent.begin(), urgent.end(), message.id()) != urgent.end();
@@ -205,9 +210,7 @@ void TodayModel::findUnfinished() {
   QString title;
   if (static_cast<int>(entry) < header.entries_size()) {
     const std::string& exercise = header.entries(static_cast<int>(entry)).exercise_id();
-    const auto person = m_parts.engine->person();
-    const v1::ExerciseWords* const words =
-        wordsOrEnglish(*m_parts.catalogue, exercise, person.has_value() ? person->language() : "en");
+    const v1::ExerciseWords* const words = wordsOrEnglish(*m_parts.catalogue, exercise, languageOf(m_parts));
     title = words == nullptr ? text(exercise) : text(words->title());
   }
   m_unfinished_words = tr("You stopped in the middle of: %1.").arg(title);

@@ -28,8 +28,11 @@ class TodayModel : public QObject {
   Q_PROPERTY(bool mayStart READ mayStart NOTIFY changed)
   Q_PROPERTY(QString whyNot READ whyNot NOTIFY changed)  // why not, in words, where there is something due
   Q_PROPERTY(QString error READ error NOTIFY changed)
-  // Orders and messages, most urgent first: maps "kind" (Notice.Kind), "title", "words", "id", "mustRead".
+  // Orders and messages, most urgent first: maps "kind" (Notice.Kind), "title", "words", "id", "mustRead"
+  // and, where the phone may be connected anew, "newCode". What is wrong with the contact comes before
+  // messages.
   Q_PROPERTY(QVariantList notices READ notices NOTIFY changed)
+  Q_PROPERTY(QStringList things READ things NOTIFY changed)  // to have ready for what is due, each once
   Q_PROPERTY(QString contact READ contact NOTIFY changed)
   Q_PROPERTY(bool hasProgramme READ hasProgramme NOTIFY changed)
   // A practice that was cut off.
@@ -49,6 +52,7 @@ class TodayModel : public QObject {
   QString whyNot() const;
   QString error() const { return m_error; }
   QVariantList notices() const { return m_notices; }
+  QStringList things() const { return m_things; }
   QString contact() const;
   bool hasProgramme() const { return m_has_programme; }
   bool unfinished() const { return !m_unfinished_words.isEmpty(); }
@@ -82,6 +86,7 @@ class TodayModel : public QObject {
   std::vector<Occasion> m_due;  // those that may be practised now
   QVariantList m_rows;
   QVariantList m_notices;
+  QStringList m_things;
   QString m_unfinished_words;
   QString m_error;
   QString m_nothing_words;

@@ -13,8 +13,17 @@ Item {
     required property color markInner
     required property real room // for mark and words together
 
-    implicitWidth: label.implicitWidth + row.markRoom // unwrapped, whatever room there is
+    readonly property real natural: Math.ceil(Math.max(metrics.advanceWidth, metrics.boundingRect.width) * 1.03) + 2 // unwrapped, whatever room there is
+
+    implicitWidth: natural + row.markRoom
     implicitHeight: label.implicitHeight
+
+    TextMetrics {
+        id: metrics
+
+        font: label.font
+        text: face.text
+    }
 
     Row {
         id: row
@@ -40,7 +49,7 @@ Item {
             id: label
 
             anchors.verticalCenter: parent.verticalCenter
-            width: Math.max(0, Math.min(implicitWidth, face.room - row.markRoom))
+            width: Math.max(0, Math.min(face.natural, face.room - row.markRoom))
             text: face.text
             textFormat: Text.PlainText
             color: face.enabled ? face.words : Theme.soft

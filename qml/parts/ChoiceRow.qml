@@ -1,4 +1,4 @@
-// One of several, or (with `many`) any of several: a whole row to press, with words and help.
+// Any of several (with `many`): a whole row to press, with words and help. One of several: RadioRow.
 import QtQuick
 import Newel.Parts
 import QtQuick.Templates as T

@@ -8,15 +8,17 @@ Item {
     property alias number: numeral.text
     property real fraction: 0
     property bool resting: false
+    property real grow: 1 // 1 on a phone, more on a larger screen
 
-    implicitWidth: 118
-    implicitHeight: 90
+    implicitWidth: Math.round(118 * grow)
+    implicitHeight: Math.round(74 * grow) + 16
 
     CountNumber {
         id: numeral
 
         width: parent.width
-        height: 74
+        height: Math.round(74 * count.grow)
+        font.pixelSize: Math.round(Theme.numeral * count.grow)
     }
 
     Rectangle {

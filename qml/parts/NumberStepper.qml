@@ -24,7 +24,7 @@ FocusScope {
     implicitHeight: column.implicitHeight
     Accessible.role: Accessible.SpinBox
     Accessible.name: label
-    Accessible.description: value + " " + unit
+    Accessible.description: "%L1 %2".arg(value).arg(unit)
     Accessible.onIncreaseAction: stepper.ask(stepper.value + stepper.step)
     Accessible.onDecreaseAction: stepper.ask(stepper.value - stepper.step)
     Keys.onUpPressed: stepper.ask(stepper.value + stepper.step)
@@ -59,7 +59,7 @@ FocusScope {
                 width: Math.max(Theme.target, implicitWidth)
                 horizontalAlignment: Text.AlignHCenter
                 wrapMode: Text.NoWrap
-                text: stepper.unit === "" ? stepper.value : stepper.value + " " + stepper.unit
+                text: stepper.unit === "" ? "%L1".arg(stepper.value) : "%L1 %2".arg(stepper.value).arg(stepper.unit)
                 font.bold: true
                 Accessible.ignored: true
             }

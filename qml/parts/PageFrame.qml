@@ -13,15 +13,21 @@ FocusScope {
     property bool canHelp: true
     property bool fromBottom: false  // start scrolled to the end
     property string banner: ""       // stays on top, for example "test clock"
-    property real columnWidth: 560   // on a wide window the column keeps a readable width
+    // On a wide window the column keeps a readable width: about 70 letters, wider where letters are larger.
+    property real columnWidth: Math.round(560 + 160 * (Theme.scale - 1))
     default property alias content: body.data
     property alias actions: foot.data
 
     signal backPressed
     signal helpPressed
 
-    readonly property real inner: Math.min(width - 2 * Theme.edge, columnWidth)
-    readonly property real side: (width - inner) / 2
+    // A phone on its side: what to press stands beside what to read, and each scrolls alone where it must.
+    readonly property bool low: width > height && height < 500
+    readonly property bool acting: foot.visibleChildren.length > 0
+    readonly property real besideWidth: Math.round(Math.min(width * 0.38, 320))
+    readonly property real footWidth: low && acting ? besideWidth : inner
+    readonly property real inner: Math.min(width - 2 * Theme.edge - (low && acting ? besideWidth + Theme.edge : 0), columnWidth)
+    readonly property real side: low ? Theme.edge : (width - inner) / 2
 
     function focusTitle(): void {
         heading.forceActiveFocus(Qt.OtherFocusReason);
@@ -54,8 +60,8 @@ FocusScope {
 
         anchors.top: strip.bottom
         anchors.topMargin: Theme.space / 2
-        x: page.side
-        width: page.inner
+        x: page.low ? Theme.edge : page.side
+        width: page.low ? parent.width - 2 * Theme.edge : page.inner
         height: backButton.visible || helpButton.visible ? Math.max(backButton.height, helpButton.height) : 0
 
         QuietButton {
@@ -84,9 +90,10 @@ FocusScope {
         id: flick
 
         anchors.top: head.bottom
-        anchors.bottom: foot.visible ? foot.top : parent.bottom
-        anchors.bottomMargin: foot.visible ? Theme.space : 0
-        width: parent.width
+        anchors.bottom: page.acting && !page.low ? pinned.top : parent.bottom
+        anchors.bottomMargin: page.acting && !page.low ? Theme.space : 0
+        x: page.low && page.acting && page.LayoutMirroring.enabled ? page.footWidth + Theme.edge : 0
+        width: page.low && page.acting ? parent.width - page.footWidth - Theme.edge : parent.width
         contentHeight: all.height
         boundsBehavior: Flickable.StopAtBounds
         clip: true
@@ -105,7 +112,7 @@ FocusScope {
         Column {
             id: all
 
-            x: page.side
+            x: page.low && page.acting && page.LayoutMirroring.enabled ? flick.width - width - page.side : page.side
             width: page.inner
             topPadding: Theme.space / 2
             bottomPadding: Theme.space * 2
@@ -146,14 +153,24 @@ FocusScope {
         }
     }
 
-    Column {
-        id: foot
+    Flickable {
+        id: pinned
 
-        x: page.side
+        x: !page.low ? page.side : page.LayoutMirroring.enabled ? Theme.edge : parent.width - width - Theme.edge
         anchors.bottom: parent.bottom
         anchors.bottomMargin: Theme.edge
-        width: page.inner
-        visible: children.length > 0
-        spacing: Theme.space * 1.5
+        width: page.footWidth
+        height: Math.min(foot.height, page.low ? parent.height - head.y - head.height - Theme.edge : parent.height)
+        contentHeight: foot.height
+        boundsBehavior: Flickable.StopAtBounds
+        interactive: contentHeight > height
+        clip: interactive
+
+        Column {
+            id: foot
+
+            width: pinned.width
+            spacing: Theme.space * 1.5
+        }
     }
 }

@@ -12,6 +12,8 @@ QtObject {
     property string support: ""      // what the hands hold
     property string number: ""       // the one number
     property string numberOf: ""     // what it counts: "of 8 times", "seconds to hold"
+    property string countSaid: ""    // number and what it counts for a screen reader; empty: as they are shown
+    property bool canSlow: false     // movements can be taken slower
     property string setWords: ""     // "set 1 of 2"
     property string sideWords: ""    // "left leg, prosthesis"
     property real fraction: 0        // of the present beat, 0 to 1

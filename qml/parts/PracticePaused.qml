@@ -8,6 +8,7 @@ Item {
     required property PracticeFacts facts
 
     signal goOnPressed
+    signal slowerPressed
     signal repeatPressed
     signal skipPressed
 
@@ -44,6 +45,14 @@ Item {
                 text: qsTr("Go on")
                 mark: Mark.Play
                 onClicked: paused.goOnPressed()
+            }
+
+            SecondaryButton {
+                x: 4
+                width: parent.width - 8
+                visible: paused.facts.canSlow
+                text: qsTr("Go on, slower")
+                onClicked: paused.slowerPressed()
             }
 
             SecondaryButton {

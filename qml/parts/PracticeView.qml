@@ -16,10 +16,20 @@ FocusScope {
     signal longerPressed
     signal nowPressed
     signal skipPressed
+    signal slowerPressed
 
-    readonly property bool stacked: Theme.scale > 1.35 && width < 600 // title below Pause
+    // A phone on its side: Stop stands alone at the trailing edge, as high as the screen; everything else to press
+    // is in the first line, and grows less with the size of text, since the number and the sentence come first.
+    readonly property bool low: width > height && height < 500
+    readonly property int pressSize: Math.min(Theme.body, low ? 22 : height < 700 ? 28 : 36)
+    readonly property bool stacked: !low && Theme.scale > 1.35 && width < 600 // title below Pause
     // Large text, a small screen and buttons above Stop: the title makes room for the sentence.
     readonly property bool crowded: stacked && height < 700 && lower.shown
+
+    // A screen reader begins here on a page that has just come.
+    function focusTitle(): void {
+        place.forceActiveFocus(Qt.OtherFocusReason);
+    }
 
     Rectangle {
         anchors.fill: parent
@@ -33,13 +43,13 @@ FocusScope {
         anchors.leftMargin: Theme.space * 1.5
         anchors.top: parent.top
         anchors.topMargin: Theme.edge
-        anchors.bottom: stop.top
+        anchors.bottom: view.low ? parent.bottom : stop.top
         anchors.bottomMargin: Theme.edge
         posts: view.facts.posts
         at: view.facts.at
         mirrored: view.LayoutMirroring.enabled
         Accessible.role: Accessible.ProgressBar
-        Accessible.name: qsTr("Exercise %1 of %2").arg(view.facts.entryNumber).arg(view.facts.entryCount)
+        Accessible.name: qsTr("Exercise %L1 of %L2").arg(view.facts.entryNumber).arg(view.facts.entryCount)
     }
 
     Item {
@@ -47,11 +57,14 @@ FocusScope {
 
         anchors.left: rail.right
         anchors.leftMargin: Theme.space * 1.5
-        anchors.right: parent.right
-        anchors.rightMargin: Theme.edge
+        anchors.right: view.low ? stop.left : parent.right
+        anchors.rightMargin: view.low ? 2 * Theme.edge : Theme.edge
         anchors.top: parent.top
         anchors.topMargin: Theme.space
-        height: view.stacked ? Math.max(pause.height, place.height) + title.room
+
+        readonly property real firstLine: Math.max(pause.height, lower.height) + Theme.space / 2
+
+        height: view.low ? firstLine + place.height : view.stacked ? Math.max(pause.height, place.height) + title.room
             : Math.max(pause.height, place.height + title.room)
 
         Words {
@@ -59,16 +72,18 @@ FocusScope {
 
             anchors.left: parent.left
             anchors.top: parent.top
-            anchors.topMargin: view.stacked ? Math.max(0, (pause.height - height) / 2) : 0
-            width: parent.width - pause.width - Theme.space
-            text: qsTr("%1 of %2").arg(view.facts.entryNumber).arg(view.facts.entryCount)
+            anchors.topMargin: view.low ? head.firstLine : view.stacked ? Math.max(0, (pause.height - height) / 2) : 0
+            width: view.low ? parent.width : parent.width - pause.width - Theme.space * 1.5
+            text: qsTr("%L1 of %L2").arg(view.facts.entryNumber).arg(view.facts.entryCount)
+                + (view.low && Theme.scale < 1.2 ? " · " + view.facts.title : "")
             color: Theme.soft
-            font.pixelSize: Math.min(Theme.small, 26)
+            font.pixelSize: Math.min(Theme.small, view.low ? 20 : 26)
             focus: true
             activeFocusOnTab: true
             Accessible.role: Accessible.Heading
-            Accessible.name: text + ", " + view.facts.title
+            Accessible.name: qsTr("%L1 of %L2").arg(view.facts.entryNumber).arg(view.facts.entryCount) + ", " + view.facts.title
             Accessible.focusable: true
+            Accessible.focused: activeFocus
         }
 
         Words {
@@ -82,23 +97,31 @@ FocusScope {
             text: view.facts.title
             font.bold: true
             font.pixelSize: view.stacked ? Math.min(Theme.body, 26) : Theme.body
-            visible: !view.crowded
-            Accessible.role: Accessible.Heading
+            visible: !view.crowded && !view.low
+            Accessible.ignored: true // the line above says it as well
         }
 
         SecondaryButton {
             id: pause
 
-            anchors.right: parent.right
+            x: view.low !== view.LayoutMirroring.enabled ? 0 : parent.width - width
             visible: !view.facts.paused
             width: visible ? implicitWidth : 0
             height: visible ? implicitHeight : 0
             text: qsTr("Pause")
+            textSize: view.pressSize
             mark: Mark.Bars
             words: Theme.rail
             edge: Theme.rail
             onClicked: view.pausePressed()
         }
+    }
+
+    // What is read in between lies between these two: the buttons stand before it on a low screen, else behind.
+    Item {
+        id: before
+
+        anchors.fill: parent
     }
 
     Item {
@@ -107,13 +130,14 @@ FocusScope {
         anchors.left: head.left
         anchors.right: head.right
         anchors.top: head.bottom
-        anchors.topMargin: Theme.space
-        anchors.bottom: lower.top
-        anchors.bottomMargin: Theme.space
+        anchors.topMargin: view.low ? Theme.space / 2 : Theme.space
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: view.low ? Theme.edge : parent.height - lower.y + Theme.space
 
         PracticeCue {
             anchors.fill: parent
             facts: view.facts
+            split: view.width > view.height
             visible: !view.facts.paused
         }
 
@@ -122,6 +146,7 @@ FocusScope {
             facts: view.facts
             visible: view.facts.paused
             onGoOnPressed: view.goOnPressed()
+            onSlowerPressed: view.slowerPressed()
             onRepeatPressed: view.repeatPressed()
             onSkipPressed: view.skipPressed()
         }
@@ -135,12 +160,18 @@ FocusScope {
     }
 
     Item {
+        id: after
+
+        anchors.fill: parent
+    }
+
+    Item {
         id: lower
 
-        anchors.left: head.left
-        anchors.right: head.right
-        anchors.bottom: stop.top
-        anchors.bottomMargin: height > 0 ? Theme.edge + Theme.space : 0
+        parent: view.low ? before : after
+        x: !view.low || view.LayoutMirroring.enabled ? head.x : head.x + pause.width + Theme.space * 1.5
+        y: view.low ? head.y : stop.y - height - (height > 0 ? Theme.edge + Theme.space : 0)
+        width: view.low ? head.width - pause.width - Theme.space * 1.5 : head.width
         height: shown ? (view.facts.waiting ? done.implicitHeight : restRow.implicitHeight) : 0
 
         readonly property bool shown: !view.facts.paused && (view.facts.waiting || view.facts.canLengthen || view.facts.canGoNow)
@@ -151,13 +182,14 @@ FocusScope {
             width: parent.width
             visible: lower.shown && view.facts.waiting
             text: qsTr("Done, go on")
+            textSize: view.pressSize
             onClicked: view.donePressed()
         }
 
         Flow {
             id: restRow
 
-            readonly property bool stacked: !view.facts.canLengthen || !view.facts.canGoNow || longer.implicitWidth + now.implicitWidth + spacing > width
+            readonly property bool stacked: !view.facts.canLengthen || !view.facts.canGoNow || !view.low && longer.implicitWidth + now.implicitWidth + spacing > width
             readonly property real part: stacked ? width : (width - spacing) / 2
 
             width: parent.width
@@ -170,6 +202,7 @@ FocusScope {
                 width: restRow.part
                 visible: view.facts.canLengthen
                 text: qsTr("Longer rest")
+                textSize: view.pressSize
                 onClicked: view.longerPressed()
             }
 
@@ -179,6 +212,7 @@ FocusScope {
                 width: restRow.part
                 visible: view.facts.canGoNow
                 text: qsTr("Go on now")
+                textSize: view.pressSize
                 onClicked: view.nowPressed()
             }
         }
@@ -187,10 +221,12 @@ FocusScope {
     StopButton {
         id: stop
 
-        anchors.left: parent.left
-        anchors.right: parent.right
+        tall: view.low
+        x: !view.low ? Theme.edge : view.LayoutMirroring.enabled ? Theme.edge : parent.width - width - Theme.edge
+        width: view.low ? implicitWidth : parent.width - 2 * Theme.edge
+        height: view.low ? parent.height - 2 * Theme.edge : implicitHeight
         anchors.bottom: parent.bottom
-        anchors.margins: Theme.edge
+        anchors.bottomMargin: Theme.edge
         onStopPressed: view.stopPressed()
     }
 }

@@ -2,6 +2,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import QtQuick.Templates as T
 import Newel.Parts
 
 Column {
@@ -38,26 +39,51 @@ Column {
         Repeater {
             model: 11
 
-            BaseButton {
+            T.RadioButton {
                 id: number
 
                 required property int index
                 readonly property bool chosen: picker.value === index
 
                 width: picker.cell
-                height: Math.max(Theme.target + Theme.space, implicitHeight)
-                text: index
-                textSize: Theme.heading
-                leftPadding: 0
-                rightPadding: 0
-                ground: chosen ? Theme.rail : Theme.sheet
-                words: chosen ? Theme.paper : Theme.ink
-                edge: chosen ? Theme.rail : Theme.soft
+                height: Math.max(Theme.target + Theme.space, face.implicitHeight + 2 * Theme.space)
+                text: "%L1".arg(index)
+                checked: chosen
+                focusPolicy: Qt.StrongFocus
+                hoverEnabled: false
                 Accessible.role: Accessible.RadioButton
-                Accessible.name: picker.label === "" ? index : qsTr("%1: %2").arg(picker.label).arg(index)
+                Accessible.name: picker.label === "" ? text : qsTr("%1: %2").arg(picker.label).arg(text)
                 Accessible.checkable: true
                 Accessible.checked: chosen
-                onClicked: picker.picked(index)
+                Accessible.onPressAction: picker.picked(number.index)
+                Accessible.onToggleAction: picker.picked(number.index)
+                Keys.onReturnPressed: picker.picked(number.index)
+                Keys.onEnterPressed: picker.picked(number.index)
+                onClicked: picker.picked(number.index)
+
+                contentItem: ButtonFace {
+                    id: face
+
+                    text: number.text
+                    textSize: Theme.heading
+                    strong: true
+                    words: number.chosen ? Theme.paper : Theme.ink
+                    mark: -1
+                    markInner: "transparent"
+                    room: number.width
+                }
+
+                background: Rectangle {
+                    radius: Theme.radius
+                    color: number.chosen ? Theme.rail : Theme.sheet
+                    border.width: number.down ? 4 : 2
+                    border.color: number.down ? Theme.ink : number.chosen ? Theme.rail : Theme.soft
+
+                    FocusRing {
+                        target: number
+                        visible: number.visualFocus
+                    }
+                }
             }
         }
     }

@@ -7,12 +7,17 @@ BaseButton {
 
     signal stopPressed
 
+    property bool tall: false // at the side of a low screen: the word keeps to its width
+
+    objectName: "stop"
     text: qsTr("Stop")
     ground: Theme.stop
     words: Theme.paper
     edge: Theme.stop
     least: Theme.big + Theme.space
-    textSize: Theme.title
+    textSize: tall ? Math.min(Theme.title, 28) : Theme.title
+    leftPadding: tall ? Theme.space : Theme.edge
+    rightPadding: leftPadding
     mark: Mark.Octagon
     onPressed: control.stopPressed()
     Accessible.onPressAction: control.stopPressed()

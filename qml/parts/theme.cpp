@@ -32,6 +32,12 @@ void Theme::setDark(bool dark) {
   emit changed();
 }
 
+void Theme::setStrong(bool on) {
+  if (m_strong == on) return;
+  m_strong = on;
+  emit changed();
+}
+
 void Theme::setTextPercent(int percent) {
   const int kept = std::clamp(percent, 100, 200);
   if (m_text_percent == kept) return;

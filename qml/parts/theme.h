@@ -19,6 +19,8 @@ class Theme : public QObject {
   QML_SINGLETON
   Q_PROPERTY(bool dark READ dark WRITE setDark NOTIFY changed)
   Q_PROPERTY(bool systemDark READ systemDark CONSTANT)  // what the system is set to
+  // The person asked for more contrast than the usual colours have.
+  Q_PROPERTY(bool strong READ strong WRITE setStrong NOTIFY changed)
   // The person's own setting, 100 to 200; values outside are brought inside.
   Q_PROPERTY(int textPercent READ textPercent WRITE setTextPercent NOTIFY changed)
   // The person asked for still pictures in place of movement.
@@ -53,6 +55,8 @@ class Theme : public QObject {
   bool dark() const { return m_dark; }
   void setDark(bool dark);
   bool systemDark() const { return m_system_dark; }
+  bool strong() const { return m_strong; }
+  void setStrong(bool on);
   int textPercent() const { return m_text_percent; }
   void setTextPercent(int percent);
   bool lessMotion() const { return m_less_motion; }
@@ -81,7 +85,10 @@ class Theme : public QObject {
   int target() const { return 48; }
   int big() const { return 64; }
 
-  const Palette& palette() const { return m_dark ? kDark : kLight; }
+  const Palette& palette() const {
+    if (m_strong) return m_dark ? kDarkStrong : kLightStrong;
+    return m_dark ? kDark : kLight;
+  }
 
  signals:
   void changed();
@@ -95,6 +102,7 @@ class Theme : public QObject {
 
   bool m_system_dark;
   bool m_dark;
+  bool m_strong = false;
   int m_text_percent = 100;
   bool m_less_motion = false;
   double m_system_scale;

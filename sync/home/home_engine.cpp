@@ -258,14 +258,16 @@ bool HomeEngine::hasMedia(const v1::MediaRef& ref) const {
   return progress.ok() && progress->whole;
 }
 
-std::vector<v1::HoldOrder> HomeEngine::activeHolds() const {
+std::vector<v1::HoldOrder> HomeEngine::activeHolds() const { return activeAmong(holdOrders()); }
+
+std::vector<v1::HoldOrder> HomeEngine::holdOrders() const {
   auto orders = m_impl->readOr([](Database& database) { return keptHoldOrders(database); });
   for (auto& unwritten : m_impl->m_loop->unwrittenHolds()) {
     bool known = false;
     for (const auto& order : orders) known = known || order.id() == unwritten.id();
     if (!known) orders.push_back(std::move(unwritten));
   }
-  return activeAmong(orders);
+  return orders;
 }
 
 std::vector<v1::Message> HomeEngine::messages() const {
@@ -287,6 +289,14 @@ std::vector<std::string> HomeEngine::unseenUrgentMessageIds() const {
 
 std::vector<v1::Practice> HomeEngine::practices() const {
   return m_impl->readOr([](Database& database) { return keptPractices(database); });
+}
+
+std::vector<v1::Practice> HomeEngine::practicesSince(absl::Time since) const {
+  return m_impl->readOr([since](Database& database) { return keptPracticesSince(database, since); });
+}
+
+Delivery HomeEngine::deliveryOf(const std::string& record_id) const {
+  return m_impl->readOr([&](Database& database) { return newel::deliveryOf(database, record_id); });
 }
 
 absl::Status HomeEngine::appendJournal(const v1::JournalLine& line) {

@@ -20,6 +20,7 @@
 #include "core/time/clock.h"
 #include "sync/common/limits.h"
 #include "sync/common/pairing_ticket.h"
+#include "sync/home/delivery.h"
 #include "sync/home/hub_link.h"
 
 namespace newel {
@@ -115,6 +116,11 @@ class HomeEngine {
   std::vector<v1::Message> messages() const;                // oldest first
   std::vector<std::string> unseenUrgentMessageIds() const;  // must be seen before a practice starts
   std::vector<v1::Practice> practices() const;              // closed ones, oldest first
+  // Of those, the ones whose record was made at `since` or later: a page of years of history, read alone.
+  std::vector<v1::Practice> practicesSince(absl::Time since) const;
+  std::vector<v1::HoldOrder> holdOrders() const;  // all that ever came, lifts included
+  // Where a practice or message that was queued is by now.
+  Delivery deliveryOf(const std::string& record_id) const;
 
   // Each returns only when durable. kResourceExhausted: the disk is full, nothing was changed.
   // kInvalidArgument names the field.

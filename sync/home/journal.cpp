@@ -1,7 +1,10 @@
 #include "sync/home/journal.h"
 
+#include <algorithm>
+
 #include "core/records/check.h"
 #include "core/records/record_text.h"
+#include "core/records/uuid7.h"
 #include "sync/common/broken_variant.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/limits.h"
@@ -79,12 +82,17 @@ absl::Status keepPractice(Database& database, const v1::Practice& practice) {
 }
 
 std::vector<v1::Practice> keptPractices(Database& database) {
+  return keptPracticesSince(database, absl::InfinitePast());
+}
+
+std::vector<v1::Practice> keptPracticesSince(Database& database, absl::Time since) {
+  const std::int64_t since_ms = std::max<std::int64_t>(0, absl::ToUnixMillis(since));
   std::vector<v1::Practice> practices;
   Rows rows = database.query(
-      "SELECT try_unseal(content, 'practice', id, revision) FROM practice AS p WHERE revision = (SELECT "
-      "MAX(revision) FROM practice WHERE id = "
-      "p.id) "
-      "ORDER BY (SELECT MIN(kept) FROM practice WHERE id = p.id)");
+      "SELECT try_unseal(content, 'practice', id, revision) FROM practice AS p WHERE id >= ? AND revision = "
+      "(SELECT MAX(revision) FROM practice WHERE id = p.id) "
+      "ORDER BY (SELECT MIN(kept) FROM practice WHERE id = p.id)",
+      makeUuid7(since_ms, {}));
   while (rows.next()) {
     v1::Practice practice;
     if (!rows.isNull(0) && practice.ParseFromString(rows.text(0))) practices.push_back(std::move(practice));

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <absl/status/status.h>
+#include <absl/time/time.h>
 
 #include <optional>
 #include <string>
@@ -31,5 +32,7 @@ absl::Status keepPractice(Database& database, const v1::Practice& practice);
 
 // The last revision of each closed practice, in the order they were closed.
 std::vector<v1::Practice> keptPractices(Database& database);
+// Of those, the ones whose id (UUIDv7) was made at `since` or later: the rest is not even opened.
+std::vector<v1::Practice> keptPracticesSince(Database& database, absl::Time since);
 
 }  // namespace newel

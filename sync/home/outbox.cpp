@@ -127,6 +127,12 @@ PageResult applyOutcomes(Database& database, const std::vector<v1::Envelope>& se
 std::uint64_t queuedCount(Database& database) { return count(database, false); }
 std::uint64_t setAsideCount(Database& database) { return count(database, true); }
 
+Delivery deliveryOf(Database& database, const std::string& id) {
+  Rows rows = database.query("SELECT MIN(set_aside) FROM outbox WHERE id = ?", id);
+  if (!rows.next() || rows.isNull(0)) return Delivery::Arrived;
+  return rows.number(0) == 0 ? Delivery::Waiting : Delivery::SetAside;
+}
+
 std::vector<SetAside> setAsideRecords(Database& database) {
   std::vector<SetAside> records;
   Rows rows = database.query(

@@ -10,6 +10,7 @@
 
 #include "core/records/message.pb.h"
 #include "sync/common/database.h"
+#include "sync/home/delivery.h"
 #include "sync/protocol/home_service.pb.h"
 
 namespace newel {
@@ -31,6 +32,9 @@ PageResult applyOutcomes(Database& database, const std::vector<v1::Envelope>& se
 
 std::uint64_t queuedCount(Database& database);
 std::uint64_t setAsideCount(Database& database);
+
+// Whether a record of this id is to be sent, was set aside, or is in the outbox no more.
+Delivery deliveryOf(Database& database, const std::string& id);
 
 struct SetAside {
   v1::RecordKind kind = v1::RECORD_KIND_UNSPECIFIED;

@@ -34,7 +34,19 @@ class Phone:
     def page(self):
         return self.app.state()["page"]
 
+    def first_run(self):
+        """From the very first page to the one that asks for the code, each page looked at."""
+        for page in ("Language", "TextSize", "SoundCheck"):
+            self.app.until("page", page)
+            if page == "SoundCheck":
+                self.app.click("Play a tone and the voice")
+                self.app.click("No, nothing")
+            self.shot(f"phone-first-{page.lower()}")
+            self.app.click("Next")
+        self.app.until("page", "Pair")
+
     def pair(self, address, code):
+        self.first_run()
         self.app.wait("Address of the clinic")
         self.app.type("Address of the clinic", address)
         self.app.type("Code", code)
@@ -48,6 +60,15 @@ class Phone:
 
     def signs_agree(self):
         self.app.click("Yes, the same")
+        self.app.until("page", "AskReminders")
+        self.app.click("Yes, remind me")
+        self.shot("phone-first-reminders")
+        self.app.click("Next")
+        self.app.until("page", "Calls")
+        self.shot("phone-first-calls")
+        self.app.click("Next")
+        self.app.until("page", "About")
+        self.app.click("I have read this")
         self.app.until("page", "Today")
 
     def see_programme(self, picture):

@@ -1,1420 +1,1862 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
 <TS version="2.1" language="ar">
-    <context>
-        <name>AdvicePage</name>
-        <message>
-            <source>This card is not in your language yet.</source>
-            <translation>هذه البطاقة ليست بلغتك بعد.</translation>
-        </message>
-        <message>
-            <source>From your therapist: %1</source>
-            <translation>من معالجك: %1</translation>
-        </message>
-        <message>
-            <source>What to do</source>
-            <translation>ماذا تفعل</translation>
-        </message>
-        <message>
-            <source>Whom to phone</source>
-            <translation>بمن تتصل</translation>
-        </message>
-        <message>
-            <source>Write it down for the clinic</source>
-            <translation>اكتبه للعيادة</translation>
-        </message>
-    </context>
-    <context>
-        <name>ClipView</name>
-        <message>
-            <source>Stop the clip</source>
-            <translation>أوقف المقطع</translation>
-        </message>
-        <message>
-            <source>Play the clip</source>
-            <translation>شغّل المقطع</translation>
-        </message>
-        <message>
-            <source>This device cannot play the clip. What it shows is written here.</source>
-            <translation>لا يستطيع هذا الجهاز تشغيل المقطع. ما يظهر فيه مكتوب هنا.</translation>
-        </message>
-        <message>
-            <source>The clip shows: %1</source>
-            <translation>يظهر في المقطع: %1</translation>
-        </message>
-        <message>
-            <source>What is said: %1</source>
-            <translation>ما يُقال فيه: %1</translation>
-        </message>
-    </context>
-    <context>
-        <name>ClosePage</name>
-        <message>
-            <source>What the clinic gets</source>
-            <translation>ما يصل إلى العيادة</translation>
-        </message>
-        <message>
-            <source>Back to today</source>
-            <translation>العودة إلى اليوم</translation>
-        </message>
-    </context>
-    <context>
-        <name>DrawnPage</name>
-        <message>
-            <source>How you are drawn</source>
-            <translation>كيف تُرسم</translation>
-        </message>
-        <message>
-            <source>Choose what feels right. Only this phone knows it.</source>
-            <translation>اختر ما يناسبك. لا يعرفه إلا هذا الهاتف.</translation>
-        </message>
-        <message>
-            <source>Build</source>
-            <translation>البنية</translation>
-        </message>
-        <message>
-            <source>Light</source>
-            <translation>نحيلة</translation>
-        </message>
-        <message>
-            <source>Medium</source>
-            <translation>متوسطة</translation>
-        </message>
-        <message>
-            <source>Heavy</source>
-            <translation>ممتلئة</translation>
-        </message>
-        <message>
-            <source>Skin</source>
-            <translation>البشرة</translation>
-        </message>
-        <message>
-            <source>Skin %1 of %2, from light to dark</source>
-            <translation>بشرة %1 من %2، من الفاتح إلى الداكن</translation>
-        </message>
-        <message>
-            <source>Head</source>
-            <translation>الرأس</translation>
-        </message>
-        <message>
-            <source>With hair</source>
-            <translation>بشعر</translation>
-        </message>
-        <message>
-            <source>Without hair</source>
-            <translation>بلا شعر</translation>
-        </message>
-        <message>
-            <source>With a head scarf</source>
-            <translation>بغطاء رأس</translation>
-        </message>
-    </context>
-    <context>
-        <name>EntryMedia</name>
-        <message>
-            <source>The photo and the clip are still coming. You can practise without them.</source>
-            <translation>الصورة والمقطع ما زالا في الطريق. يمكنك أن تتمرّن من دونهما.</translation>
-        </message>
-        <message>
-            <source>The photo is still coming. You can practise without it.</source>
-            <translation>الصورة ما زالت في الطريق. يمكنك أن تتمرّن من دونها.</translation>
-        </message>
-        <message>
-            <source>The clip is still coming. You can practise without it.</source>
-            <translation>المقطع ما زال في الطريق. يمكنك أن تتمرّن من دونه.</translation>
-        </message>
-        <message>
-            <source>The photo shows: %1</source>
-            <translation>يظهر في الصورة: %1</translation>
-        </message>
-    </context>
-    <context>
-        <name>GetReadyPage</name>
-        <message>
-            <source>%1, %2</source>
-            <translation>%1، %2</translation>
-        </message>
-        <message>
-            <source>These words are not in your language yet.</source>
-            <translation>هذه الكلمات ليست بلغتك بعد.</translation>
-        </message>
-        <message>
-            <source>Photo of the exercise, from your clinic</source>
-            <translation>صورة التمرين من عيادتك</translation>
-        </message>
-        <message>
-            <source>Support</source>
-            <translation>السند</translation>
-        </message>
-        <message>
-            <source>Take care</source>
-            <translation>انتبه</translation>
-        </message>
-        <message>
-            <source>Have ready</source>
-            <translation>جهّز</translation>
-        </message>
-        <message>
-            <source>How you begin</source>
-            <translation>كيف تبدأ</translation>
-        </message>
-        <message>
-            <source>From your therapist</source>
-            <translation>من معالجك</translation>
-        </message>
-        <message>
-            <source>Then put the phone where you hear it. You need not look at it or touch it.</source>
-            <translation>ثم ضع الهاتف حيث تسمعه. لا حاجة إلى النظر إليه أو لمسه.</translation>
-        </message>
-        <message>
-            <source>Leave this exercise out</source>
-            <translation>ترك هذا التمرين</translation>
-        </message>
-        <message>
-            <source>Finish for today</source>
-            <translation>إنهاء تمرين اليوم</translation>
-        </message>
-        <message>
-            <source>Support is there: start</source>
-            <translation>السند موجود: ابدأ</translation>
-        </message>
-    </context>
-    <context>
-        <name>HelpPage</name>
-        <message>
-            <source>Help</source>
-            <translation>مساعدة</translation>
-        </message>
-        <message>
-            <source>Whom to call</source>
-            <translation>بمن تتصل</translation>
-        </message>
-        <message>
-            <source>What Newel is</source>
-            <translation>ما هو Newel</translation>
-        </message>
-        <message>
-            <source>Newel is for adults who use a leg prosthesis and whose therapist has examined them, taught them the exercises and signed the programme. It shows the programme, leads and times practice at home, keeps what you did and felt, and sends that to the clinic.</source>
-            <translation>Newel للبالغين الذين يستعملون طرفًا صناعيًا للساق وفحصهم معالجهم وعلّمهم التمارين ووقّع البرنامج. يعرض البرنامج، ويقود التمرين في البيت ويضبط وقته، ويحفظ ما فعلته وما شعرت به، ويرسله إلى العيادة.</translation>
-        </message>
-        <message>
-            <source>What Newel is not</source>
-            <translation>ما ليس Newel</translation>
-        </message>
-        <message>
-            <source>It does not examine you, name an illness, choose exercises or make them harder. Nobody watches while you practise, and it does not call for help. It is not for first steps with a new prosthesis without someone beside you, nor for people who were told not to exercise alone.</source>
-            <translation>لا يفحصك، ولا يسمّي مرضًا، ولا يختار التمارين ولا يجعلها أصعب. لا أحد يراقبك وأنت تتمرن، وهو لا يطلب النجدة. ليس للخطوات الأولى بطرف جديد من دون شخص بجانبك، ولا لمن قيل له ألا يتمرن وحده.</translation>
-        </message>
-        <message>
-            <source>Please remember</source>
-            <translation>تذكّر</translation>
-        </message>
-        <message>
-            <source>This is not an emergency service. In danger, call the emergency number.</source>
-            <translation>هذه ليست خدمة طوارئ. عند الخطر اتصل برقم الطوارئ.</translation>
-        </message>
-        <message>
-            <source>Nobody reads messages at once.</source>
-            <translation>لا أحد يقرأ الرسائل فورًا.</translation>
-        </message>
-        <message>
-            <source>Stop if something feels wrong.</source>
-            <translation>توقف إذا شعرت أن شيئًا ليس على ما يرام.</translation>
-        </message>
-        <message>
-            <source>What your therapist or doctor says counts more than this phone.</source>
-            <translation>ما يقوله معالجك أو طبيبك أهم من هذا الهاتف.</translation>
-        </message>
-        <message>
-            <source>With no network, what you see may be old.</source>
-            <translation>من دون شبكة قد يكون ما تراه قديمًا.</translation>
-        </message>
-        <message>
-            <source>Local law and your clinic's rules decide.</source>
-            <translation>القرار لقانون البلد وقواعد عيادتك.</translation>
-        </message>
-        <message>
-            <source>This is free software and comes with no warranty.</source>
-            <translation>هذا برنامج حر ولا ضمان عليه.</translation>
-        </message>
-    </context>
-    <context>
-        <name>LeaveOutPage</name>
-        <message>
-            <source>Why leave it out?</source>
-            <translation>لماذا تتركه؟</translation>
-        </message>
-    </context>
-    <context>
-        <name>Main</name>
-        <message>
-            <source>Newel</source>
-            <translation>Newel</translation>
-        </message>
-    </context>
-    <context>
-        <name>NumberStepper</name>
-        <message>
-            <source>Less: %1</source>
-            <translation>أقل: %1</translation>
-        </message>
-        <message>
-            <source>More: %1</source>
-            <translation>أكثر: %1</translation>
-        </message>
-    </context>
-    <context>
-        <name>PageFrame</name>
-        <message>
-            <source>Back</source>
-            <translation>رجوع</translation>
-        </message>
-        <message>
-            <source>Help</source>
-            <translation>مساعدة</translation>
-        </message>
-    </context>
-    <context>
-        <name>PainPage</name>
-        <message>
-            <source>Before you start</source>
-            <translation>قبل أن تبدأ</translation>
-        </message>
-        <message>
-            <source>How much pain do you have right now?</source>
-            <translation>كم ألمك الآن؟</translation>
-        </message>
-        <message>
-            <source>no pain</source>
-            <translation>لا ألم</translation>
-        </message>
-        <message>
-            <source>the worst you can think of</source>
-            <translation>أشد ألم تتصوره</translation>
-        </message>
-        <message>
-            <source>Next</source>
-            <translation>التالي</translation>
-        </message>
-    </context>
-    <context>
-        <name>PairPage</name>
-        <message>
-            <source>Use the camera</source>
-            <translation>استخدم الكاميرا</translation>
-        </message>
-        <message>
-            <source>Connect this phone to your clinic</source>
-            <translation>اربط هذا الهاتف بعيادتك</translation>
-        </message>
-        <message>
-            <source>The clinic shows you a square, and beside it an address and a code. Point the camera at the square, or type both. They work once.</source>
-            <translation>تعرض لك العيادة مربعًا، وبجانبه عنوان ورمز. وجّه الكاميرا إلى المربع، أو اكتب الاثنين. يعملان مرة واحدة.</translation>
-        </message>
-        <message>
-            <source>Address of the clinic</source>
-            <translation>عنوان العيادة</translation>
-        </message>
-        <message>
-            <source>For example clinic.example:7443</source>
-            <translation>مثلًا clinic.example:7443</translation>
-        </message>
-        <message>
-            <source>Code</source>
-            <translation>الرمز</translation>
-        </message>
-        <message>
-            <source>8 letters and numbers</source>
-            <translation>8 أحرف وأرقام</translation>
-        </message>
-        <message>
-            <source>Or paste the text of the QR code</source>
-            <translation>أو ألصق نص رمز QR</translation>
-        </message>
-        <message>
-            <source>Text of the QR code</source>
-            <translation>نص رمز QR</translation>
-        </message>
-        <message>
-            <source>It begins with newel:1</source>
-            <translation>يبدأ بـ newel:1</translation>
-        </message>
-        <message>
-            <source>Connect with this text</source>
-            <translation>الربط بهذا النص</translation>
-        </message>
-        <message>
-            <source>Newel is for people whose therapist has examined them and written them a programme. What it is and is not stands under Help.</source>
-            <translation>Newel لمن فحصه معالجه وكتب له برنامجًا. ما هو وما ليس هو مذكور في «مساعدة».</translation>
-        </message>
-        <message>
-            <source>Connecting …</source>
-            <translation>جارٍ الربط …</translation>
-        </message>
-        <message>
-            <source>Connect</source>
-            <translation>اربط</translation>
-        </message>
-    </context>
-    <context>
-        <name>PairedPage</name>
-        <message>
-            <source>Hello %1</source>
-            <translation>مرحبًا %1</translation>
-        </message>
-        <message>
-            <source>This phone is now connected to %1.</source>
-            <translation>هذا الهاتف مربوط الآن بـ %1.</translation>
-        </message>
-        <message>
-            <source>Look at the clinic's screen. Does it show the same signs?</source>
-            <translation>انظر إلى شاشة العيادة. هل تعرض العلامات نفسها؟</translation>
-        </message>
-        <message>
-            <source>Yes, the same</source>
-            <translation>نعم، نفسها</translation>
-        </message>
-        <message>
-            <source>Go on</source>
-            <translation>تابع</translation>
-        </message>
-        <message>
-            <source>No, they differ</source>
-            <translation>لا، مختلفة</translation>
-        </message>
-    </context>
-    <context>
-        <name>Phrasing</name>
-        <message numerus="yes">
-            <source>%n second(s)</source>
-            <translation>
-                <numerusform>0 ثانية</numerusform>
-                <numerusform>ثانية واحدة</numerusform>
-                <numerusform>ثانيتان</numerusform>
-                <numerusform>%n ثوانٍ</numerusform>
-                <numerusform>%n ثانية</numerusform>
-                <numerusform>%n ثانية</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n time(s)</source>
-            <translation>
-                <numerusform>0 مرة</numerusform>
-                <numerusform>مرة واحدة</numerusform>
-                <numerusform>مرتان</numerusform>
-                <numerusform>%n مرات</numerusform>
-                <numerusform>%n مرة</numerusform>
-                <numerusform>%n مرة</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n set(s) of %1</source>
-            <translation>
-                <numerusform>0 مجموعة من %1</numerusform>
-                <numerusform>مجموعة واحدة من %1</numerusform>
-                <numerusform>مجموعتان من %1</numerusform>
-                <numerusform>%n مجموعات من %1</numerusform>
-                <numerusform>%n مجموعة من %1</numerusform>
-                <numerusform>%n مجموعة من %1</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>, hold %1</source>
-            <translation>، ثبات %1</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n time(s) up and down</source>
-            <translation>
-                <numerusform>0 مرة صعودًا ونزولًا</numerusform>
-                <numerusform>مرة واحدة صعودًا ونزولًا</numerusform>
-                <numerusform>مرتان صعودًا ونزولًا</numerusform>
-                <numerusform>%n مرات صعودًا ونزولًا</numerusform>
-                <numerusform>%n مرة صعودًا ونزولًا</numerusform>
-                <numerusform>%n مرة صعودًا ونزولًا</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>, </source>
-            <translation>، </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n step(s)</source>
-            <translation>
-                <numerusform>0 درجة</numerusform>
-                <numerusform>درجة واحدة</numerusform>
-                <numerusform>درجتان</numerusform>
-                <numerusform>%n درجات</numerusform>
-                <numerusform>%n درجة</numerusform>
-                <numerusform>%n درجة</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n time(s) there and back</source>
-            <translation>
-                <numerusform>0 مرة ذهابًا وإيابًا</numerusform>
-                <numerusform>مرة واحدة ذهابًا وإيابًا</numerusform>
-                <numerusform>مرتان ذهابًا وإيابًا</numerusform>
-                <numerusform>%n مرات ذهابًا وإيابًا</numerusform>
-                <numerusform>%n مرة ذهابًا وإيابًا</numerusform>
-                <numerusform>%n مرة ذهابًا وإيابًا</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n metre(s)</source>
-            <translation>
-                <numerusform>0 متر</numerusform>
-                <numerusform>متر واحد</numerusform>
-                <numerusform>متران</numerusform>
-                <numerusform>%n أمتار</numerusform>
-                <numerusform>%n مترًا</numerusform>
-                <numerusform>%n متر</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n time(s) %1</source>
-            <translation>
-                <numerusform>0 مرة %1</numerusform>
-                <numerusform>مرة واحدة %1</numerusform>
-                <numerusform>مرتان %1</numerusform>
-                <numerusform>%n مرات %1</numerusform>
-                <numerusform>%n مرة %1</numerusform>
-                <numerusform>%n مرة %1</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>prosthesis off</source>
-            <translation>من دون الطرف الصناعي</translation>
-        </message>
-        <message>
-            <source>prosthesis on</source>
-            <translation>مع الطرف الصناعي</translation>
-        </message>
-        <message>
-            <source>%1, sound limb</source>
-            <translation>%1، السليمة</translation>
-        </message>
-        <message>
-            <source>%1, prosthesis</source>
-            <translation>%1، الطرف الصناعي</translation>
-        </message>
-        <message>
-            <source>%1, residual limb</source>
-            <translation>%1، الطرف المتبقي</translation>
-        </message>
-        <message>
-            <source>Pain</source>
-            <translation>ألم</translation>
-        </message>
-        <message>
-            <source>Dizzy</source>
-            <translation>دوخة</translation>
-        </message>
-        <message>
-            <source>Unsteady</source>
-            <translation>عدم ثبات</translation>
-        </message>
-        <message>
-            <source>The prosthesis</source>
-            <translation>الطرف الصناعي</translation>
-        </message>
-        <message>
-            <source>Tired</source>
-            <translation>تعب</translation>
-        </message>
-        <message>
-            <source>Interrupted</source>
-            <translation>قاطعني شيء</translation>
-        </message>
-        <message>
-            <source>Chest pain</source>
-            <translation>ألم في الصدر</translation>
-        </message>
-        <message>
-            <source>Short of breath</source>
-            <translation>ضيق نفس</translation>
-        </message>
-        <message>
-            <source>I fell</source>
-            <translation>وقعت</translation>
-        </message>
-        <message>
-            <source>My skin</source>
-            <translation>الجلد</translation>
-        </message>
-        <message>
-            <source>The clinic said stop</source>
-            <translation>العيادة قالت توقف</translation>
-        </message>
-        <message>
-            <source>Sudden weakness, or trouble with speech</source>
-            <translation>ضعف مفاجئ أو صعوبة في الكلام</translation>
-        </message>
-        <message>
-            <source>Swollen limb</source>
-            <translation>طرف متورم</translation>
-        </message>
-        <message>
-            <source>No time</source>
-            <translation>لا وقت</translation>
-        </message>
-        <message>
-            <source>I feel ill</source>
-            <translation>أشعر بالمرض</translation>
-        </message>
-        <message>
-            <source>Something else</source>
-            <translation>شيء آخر</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n time(s) a week</source>
-            <translation>
-                <numerusform>0 مرة في الأسبوع</numerusform>
-                <numerusform>مرة واحدة في الأسبوع</numerusform>
-                <numerusform>مرتان في الأسبوع</numerusform>
-                <numerusform>%n مرات في الأسبوع</numerusform>
-                <numerusform>%n مرة في الأسبوع</numerusform>
-                <numerusform>%n مرة في الأسبوع</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>every day</source>
-            <translation>كل يوم</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n minute(s)</source>
-            <translation>
-                <numerusform>0 دقيقة</numerusform>
-                <numerusform>دقيقة واحدة</numerusform>
-                <numerusform>دقيقتان</numerusform>
-                <numerusform>%n دقائق</numerusform>
-                <numerusform>%n دقيقة</numerusform>
-                <numerusform>%n دقيقة</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>today at %1</source>
-            <translation>اليوم الساعة %1</translation>
-        </message>
-        <message>
-            <source>%1 at %2</source>
-            <translation>%1 الساعة %2</translation>
-        </message>
-        <message>
-            <source>The clinic cannot be reached at the moment.</source>
-            <translation>لا يمكن الوصول إلى العيادة الآن.</translation>
-        </message>
-        <message>
-            <source>The date on this phone seems wrong. Please set it.</source>
-            <translation>يبدو أن تاريخ هذا الهاتف خاطئ. اضبطه من فضلك.</translation>
-        </message>
-        <message>
-            <source>The clinic ended this phone's access. Call the clinic.</source>
-            <translation>أنهت العيادة دخول هذا الهاتف. اتصل بالعيادة.</translation>
-        </message>
-        <message>
-            <source>The clinic's computer could not be trusted. Call the clinic.</source>
-            <translation>لم يمكن الوثوق بحاسوب العيادة. اتصل بالعيادة.</translation>
-        </message>
-        <message>
-            <source>This phone's memory is full. Please make room.</source>
-            <translation>ذاكرة هذا الهاتف ممتلئة. أفسح مكانًا من فضلك.</translation>
-        </message>
-        <message>
-            <source>Contact with the clinic failed. The phone tries again by itself.</source>
-            <translation>فشل الاتصال بالعيادة. يحاول الهاتف من جديد وحده.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n record(s) kept on this phone, will be sent.</source>
-            <translation>
-                <numerusform>لا سجلات تنتظر الإرسال.</numerusform>
-                <numerusform>سجل واحد محفوظ على هذا الهاتف، سيُرسل.</numerusform>
-                <numerusform>سجلان محفوظان على هذا الهاتف، سيُرسلان.</numerusform>
-                <numerusform>%n سجلات محفوظة على هذا الهاتف، ستُرسل.</numerusform>
-                <numerusform>%n سجلًا محفوظًا على هذا الهاتف، ستُرسل.</numerusform>
-                <numerusform>%n سجل محفوظ على هذا الهاتف، ستُرسل.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>All has reached the clinic. Last contact %1.</source>
-            <translation>وصل كل شيء إلى العيادة. آخر اتصال %1.</translation>
-        </message>
-        <message>
-            <source>No contact with the clinic yet.</source>
-            <translation>لم يحدث اتصال بالعيادة بعد.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n record(s) could not be taken by the clinic and stay on this phone. Call the clinic.</source>
-            <translation>
-                <numerusform>لا سجلات مرفوضة.</numerusform>
-                <numerusform>لم تستطع العيادة أخذ سجل واحد، وهو باقٍ على هذا الهاتف. اتصل بالعيادة.</numerusform>
-                <numerusform>لم تستطع العيادة أخذ سجلين، وهما باقيان على هذا الهاتف. اتصل بالعيادة.</numerusform>
-                <numerusform>لم تستطع العيادة أخذ %n سجلات، وهي باقية على هذا الهاتف. اتصل بالعيادة.</numerusform>
-                <numerusform>لم تستطع العيادة أخذ %n سجلًا، وهي باقية على هذا الهاتف. اتصل بالعيادة.</numerusform>
-                <numerusform>لم تستطع العيادة أخذ %n سجل، وهي باقية على هذا الهاتف. اتصل بالعيادة.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>This phone's memory is full, so nothing can be kept. Please make room, then try again.</source>
-            <translation>ذاكرة هذا الهاتف ممتلئة فلا يُحفظ شيء. أفسح مكانًا ثم حاول من جديد.</translation>
-        </message>
-        <message>
-            <source>A record on this phone cannot be read. Call the clinic, and do not erase the phone.</source>
-            <translation>لا يمكن قراءة سجل على هذا الهاتف. اتصل بالعيادة ولا تمسح الهاتف.</translation>
-        </message>
-        <message>
-            <source>Something went wrong and nothing was changed. Try again; if it stays, call the clinic. (%1)</source>
-            <translation>حدث خطأ ولم يتغير شيء. حاول من جديد، وإن بقي فاتصل بالعيادة. (%1)</translation>
-        </message>
-    </context>
-    <context>
-        <name>PracticePaused</name>
-        <message>
-            <source>Paused</source>
-            <translation>متوقف مؤقتًا</translation>
-        </message>
-        <message>
-            <source>Go on</source>
-            <translation>تابع</translation>
-        </message>
-        <message>
-            <source>Say it again</source>
-            <translation>أعد القول</translation>
-        </message>
-        <message>
-            <source>Leave this exercise out</source>
-            <translation>ترك هذا التمرين</translation>
-        </message>
-    </context>
-    <context>
-        <name>PracticeView</name>
-        <message>
-            <source>Exercise %1 of %2</source>
-            <translation>تمرين %1 من %2</translation>
-        </message>
-        <message>
-            <source>%1 of %2</source>
-            <translation>%1 من %2</translation>
-        </message>
-        <message>
-            <source>Pause</source>
-            <translation>انتظر</translation>
-        </message>
-        <message>
-            <source>Done, go on</source>
-            <translation>تم، تابع</translation>
-        </message>
-        <message>
-            <source>Longer rest</source>
-            <translation>راحة أطول</translation>
-        </message>
-        <message>
-            <source>Go on now</source>
-            <translation>تابع الآن</translation>
-        </message>
-    </context>
-    <context>
-        <name>ProgrammePage</name>
-        <message>
-            <source>What is new</source>
-            <translation>الجديد</translation>
-        </message>
-        <message>
-            <source>For all exercises</source>
-            <translation>لكل التمارين</translation>
-        </message>
-        <message>
-            <source>These words are not in your language yet.</source>
-            <translation>هذه الكلمات ليست بلغتك بعد.</translation>
-        </message>
-        <message>
-            <source>Photo of the exercise, from your clinic</source>
-            <translation>صورة التمرين من عيادتك</translation>
-        </message>
-        <message>
-            <source>%1, %2</source>
-            <translation>%1، %2</translation>
-        </message>
-        <message>
-            <source>From your therapist: %1</source>
-            <translation>من معالجك: %1</translation>
-        </message>
-        <message>
-            <source>How you begin</source>
-            <translation>كيف تبدأ</translation>
-        </message>
-        <message>
-            <source>Done well</source>
-            <translation>الأداء الجيد</translation>
-        </message>
-        <message>
-            <source>Take care</source>
-            <translation>انتبه</translation>
-        </message>
-        <message>
-            <source>Stop if</source>
-            <translation>توقف إذا</translation>
-        </message>
-        <message>
-            <source>Advice</source>
-            <translation>نصائح</translation>
-        </message>
-    </context>
-    <context>
-        <name>QuestionPage</name>
-        <message>
-            <source>Next</source>
-            <translation>التالي</translation>
-        </message>
-    </context>
-    <context>
-        <name>RailList</name>
-        <message>
-            <source>done</source>
-            <translation>تم</translation>
-        </message>
-        <message>
-            <source>on hold</source>
-            <translation>موقوف</translation>
-        </message>
-        <message>
-            <source>%1 min</source>
-            <translation>%1 د</translation>
-        </message>
-    </context>
-    <context>
-        <name>RatingPage</name>
-        <message>
-            <source>How hard was it?</source>
-            <translation>كم كان صعبًا؟</translation>
-        </message>
-        <message>
-            <source>How much pain do you have now?</source>
-            <translation>كم ألمك الآن؟</translation>
-        </message>
-        <message>
-            <source>no pain</source>
-            <translation>لا ألم</translation>
-        </message>
-        <message>
-            <source>the worst you can think of</source>
-            <translation>أشد ألم تتصوره</translation>
-        </message>
-        <message>
-            <source>no effort at all</source>
-            <translation>لا جهد</translation>
-        </message>
-        <message>
-            <source>all you had</source>
-            <translation>كل ما عندك</translation>
-        </message>
-        <message>
-            <source>Back to pain</source>
-            <translation>عودة إلى الألم</translation>
-        </message>
-        <message>
-            <source>Next</source>
-            <translation>التالي</translation>
-        </message>
-    </context>
-    <context>
-        <name>ScalePicker</name>
-        <message>
-            <source>0 is %1. 10 is %2.</source>
-            <translation>0 يعني %1. 10 يعني %2.</translation>
-        </message>
-        <message>
-            <source>%1: %2</source>
-            <translation>%1: %2</translation>
-        </message>
-    </context>
-    <context>
-        <name>SettingsPage</name>
-        <message>
-            <source>Settings</source>
-            <translation>الإعدادات</translation>
-        </message>
-        <message>
-            <source>Size of text</source>
-            <translation>حجم النص</translation>
-        </message>
-        <message>
-            <source>Say the cues aloud</source>
-            <translation>قول التعليمات بصوت</translation>
-        </message>
-        <message>
-            <source>Tones are heard either way.</source>
-            <translation>تُسمع النغمات في كل حال.</translation>
-        </message>
-        <message>
-            <source>Let me hear it</source>
-            <translation>أريد أن أسمع</translation>
-        </message>
-        <message>
-            <source>Light or dark</source>
-            <translation>فاتح أو داكن</translation>
-        </message>
-        <message>
-            <source>As the phone</source>
-            <translation>مثل الهاتف</translation>
-        </message>
-        <message>
-            <source>Light</source>
-            <translation>فاتح</translation>
-        </message>
-        <message>
-            <source>Dark</source>
-            <translation>داكن</translation>
-        </message>
-        <message>
-            <source>Pictures of the exercises</source>
-            <translation>رسوم التمارين</translation>
-        </message>
-        <message>
-            <source>Still pictures, no movement</source>
-            <translation>رسوم ثابتة بلا حركة</translation>
-        </message>
-        <message>
-            <source>The figure goes from pose to pose.</source>
-            <translation>ينتقل الرسم من وضع إلى وضع.</translation>
-        </message>
-        <message>
-            <source>How you are drawn</source>
-            <translation>كيف تُرسم</translation>
-        </message>
-        <message>
-            <source>Erase this phone</source>
-            <translation>مسح هذا الهاتف</translation>
-        </message>
-        <message>
-            <source>Takes everything about you off this phone. What was not sent yet is lost. The clinic keeps what it has.</source>
-            <translation>يزيل كل ما يخصك من هذا الهاتف. ما لم يُرسل بعد يضيع. تحتفظ العيادة بما عندها.</translation>
-        </message>
-        <message>
-            <source>Erase this phone …</source>
-            <translation>مسح هذا الهاتف …</translation>
-        </message>
-        <message>
-            <source>Yes, erase everything</source>
-            <translation>نعم، امسح كل شيء</translation>
-        </message>
-        <message>
-            <source>No, keep it</source>
-            <translation>لا، أبقه</translation>
-        </message>
-    </context>
-    <context>
-        <name>StopButton</name>
-        <message>
-            <source>Stop</source>
-            <translation>قف</translation>
-        </message>
-    </context>
-    <context>
-        <name>TodayPage</name>
-        <message>
-            <source>Questions? Call %1: %2</source>
-            <translation>أسئلة؟ اتصل بـ %1: %2</translation>
-        </message>
-        <message>
-            <source>I have read this</source>
-            <translation>قرأت هذا</translation>
-        </message>
-        <message>
-            <source>New: %1</source>
-            <translation>جديد: %1</translation>
-        </message>
-        <message>
-            <source>See what is new</source>
-            <translation>انظر الجديد</translation>
-        </message>
-        <message>
-            <source>To read today</source>
-            <translation>لقراءة اليوم</translation>
-        </message>
-        <message>
-            <source>My programme</source>
-            <translation>برنامجي</translation>
-        </message>
-        <message>
-            <source>Settings</source>
-            <translation>الإعدادات</translation>
-        </message>
-        <message>
-            <source>Start</source>
-            <translation>ابدأ</translation>
-        </message>
-    </context>
-    <context>
-        <name>TroubleWindow</name>
-        <message>
-            <source>Newel</source>
-            <translation>Newel</translation>
-        </message>
-    </context>
-    <context>
-        <name>UnfinishedPage</name>
-        <message>
-            <source>Go on where you stopped?</source>
-            <translation>هل تتابع من حيث توقفت؟</translation>
-        </message>
-        <message>
-            <source>All you did is kept. If you go on, the step you were in is done again from its start.</source>
-            <translation>كل ما فعلته محفوظ. إذا تابعت تُعاد الخطوة التي كنت فيها من أولها.</translation>
-        </message>
-        <message>
-            <source>Go on</source>
-            <translation>تابع</translation>
-        </message>
-        <message>
-            <source>Close it</source>
-            <translation>أغلقه</translation>
-        </message>
-    </context>
-    <context>
-        <name>VerdictPage</name>
-        <message>
-            <source>Stop now</source>
-            <translation>توقف الآن</translation>
-        </message>
-        <message>
-            <source>Please note</source>
-            <translation>لاحظ</translation>
-        </message>
-        <message>
-            <source>I have read this</source>
-            <translation>قرأت هذا</translation>
-        </message>
-    </context>
-    <context>
-        <name>WhatHappenedPage</name>
-        <message>
-            <source>Stopped</source>
-            <translation>توقفت</translation>
-        </message>
-        <message>
-            <source>What happened?</source>
-            <translation>ماذا حدث؟</translation>
-        </message>
-        <message>
-            <source>In danger? Call %1 first.</source>
-            <translation>في خطر؟ اتصل أولًا بـ %1.</translation>
-        </message>
-    </context>
-    <context>
-        <name>WhoToCall</name>
-        <message>
-            <source>Call the emergency number now</source>
-            <translation>اتصل برقم الطوارئ الآن</translation>
-        </message>
-        <message>
-            <source>Emergency number</source>
-            <translation>رقم الطوارئ</translation>
-        </message>
-        <message>
-            <source>This phone does not know your clinic yet. In danger, call your local emergency number.</source>
-            <translation>هذا الهاتف لا يعرف عيادتك بعد. عند الخطر اتصل برقم الطوارئ في بلدك.</translation>
-        </message>
-    </context>
-    <context>
-        <name>main</name>
-        <message>
-            <source>This phone has no safe place for a key</source>
-            <translation>لا مكان آمنًا للمفتاح في هذا الهاتف</translation>
-        </message>
-        <message>
-            <source>Newel locks what it keeps about you with a key. This phone has no place of its own for keys, so the key would lie in a file beside your data. Whoever gets at this phone's storage could then read it.</source>
-            <translation>يقفل Newel ما يحفظه عنك بمفتاح. ليس في هذا الهاتف مكان خاص للمفاتيح، فيبقى المفتاح في ملف بجانب بياناتك. ومن يصل إلى ذاكرة هذا الهاتف يستطيع قراءتها.</translation>
-        </message>
-        <message>
-            <source>Keep the key in a file</source>
-            <translation>احفظ المفتاح في ملف</translation>
-        </message>
-        <message>
-            <source>Do not use Newel here</source>
-            <translation>لا أستعمل Newel هنا</translation>
-        </message>
-        <message>
-            <source>What Newel keeps on this phone is locked, and its key is not there. Unlock the phone's place for keys and open Newel again, or phone your clinic. Nothing was changed.</source>
-            <translation>ما يحفظه Newel على هذا الهاتف مقفل ومفتاحه ليس موجودًا. افتح مكان المفاتيح في الهاتف ثم افتح Newel من جديد، أو اتصل بعيادتك. لم يتغير شيء.</translation>
-        </message>
-        <message>
-            <source>What Newel keeps on this phone cannot be opened. Phone your clinic. Nothing was deleted.</source>
-            <translation>لا يمكن فتح ما يحفظه Newel على هذا الهاتف. اتصل بعيادتك. لم يُحذف شيء.</translation>
-        </message>
-        <message>
-            <source>Newel cannot open</source>
-            <translation>لا يمكن فتح Newel</translation>
-        </message>
-        <message>
-            <source>Close</source>
-            <translation>إغلاق</translation>
-        </message>
-        <message>
-            <source>Test clock: the date is shifted</source>
-            <translation>ساعة اختبار: التاريخ مغيّر</translation>
-        </message>
-    </context>
-    <context>
-        <name>newel::home::AdviceModel</name>
-        <message>
-            <source>Written down and sent to the clinic: %1</source>
-            <translation>كُتب وأُرسل إلى العيادة: %1</translation>
-        </message>
-    </context>
-    <context>
-        <name>newel::home::PairModel</name>
-        <message>
-            <source>The clinic does not know this code, or it was used already. Ask for a new one.</source>
-            <translation>لا تعرف العيادة هذا الرمز، أو استُعمل من قبل. اطلب رمزًا جديدًا.</translation>
-        </message>
-        <message>
-            <source>Too many wrong codes. Wait a while, then ask the clinic for a new one.</source>
-            <translation>رموز خاطئة كثيرة. انتظر قليلًا ثم اطلب من العيادة رمزًا جديدًا.</translation>
-        </message>
-        <message>
-            <source>The clinic cannot be reached. Check that this phone is online and that the address is right.</source>
-            <translation>لا يمكن الوصول إلى العيادة. تأكد من أن الهاتف متصل وأن العنوان صحيح.</translation>
-        </message>
-        <message>
-            <source>Another computer answered than the one on your code. Do not go on; call the clinic.</source>
-            <translation>أجاب حاسوب غير الذي في رمزك. لا تتابع، واتصل بالعيادة.</translation>
-        </message>
-        <message>
-            <source>This phone is already set up. Erase it in Settings first.</source>
-            <translation>هذا الهاتف مُعَدّ من قبل. امسحه أولًا من الإعدادات.</translation>
-        </message>
-        <message>
-            <source>This is not an address. It looks like clinic.example:7443.</source>
-            <translation>هذا ليس عنوانًا. شكله مثل clinic.example:7443.</translation>
-        </message>
-        <message>
-            <source>The code has 8 letters and numbers. Please check it.</source>
-            <translation>في الرمز 8 أحرف وأرقام. تأكد منه من فضلك.</translation>
-        </message>
-        <message>
-            <source>This is not a code from the clinic. It begins with newel:1. Copy all of it.</source>
-            <translation>هذا ليس رمزًا من العيادة. يبدأ بـ newel:1. انسخه كله.</translation>
-        </message>
-    </context>
-    <context>
-        <name>newel::home::PlayerModel</name>
-        <message>
-            <source>Then: this exercise is done</source>
-            <translation>بعد ذلك: ينتهي هذا التمرين</translation>
-        </message>
-        <message>
-            <source>Then: %1</source>
-            <translation>بعد ذلك: %1</translation>
-        </message>
-        <message numerus="yes">
-            <source>of %n step(s)</source>
-            <translation>
-                <numerusform>من 0 درجة</numerusform>
-                <numerusform>من درجة واحدة</numerusform>
-                <numerusform>من درجتين</numerusform>
-                <numerusform>من %n درجات</numerusform>
-                <numerusform>من %n درجة</numerusform>
-                <numerusform>من %n درجة</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>of %n time(s)</source>
-            <translation>
-                <numerusform>من 0 مرة</numerusform>
-                <numerusform>من مرة واحدة</numerusform>
-                <numerusform>من مرتين</numerusform>
-                <numerusform>من %n مرات</numerusform>
-                <numerusform>من %n مرة</numerusform>
-                <numerusform>من %n مرة</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>minutes to get ready</source>
-            <translation>دقائق للاستعداد</translation>
-        </message>
-        <message>
-            <source>seconds to get ready</source>
-            <translation>ثوانٍ للاستعداد</translation>
-        </message>
-        <message>
-            <source>minutes to hold</source>
-            <translation>دقائق للثبات</translation>
-        </message>
-        <message>
-            <source>seconds to hold</source>
-            <translation>ثوانٍ للثبات</translation>
-        </message>
-        <message>
-            <source>minutes of rest</source>
-            <translation>دقائق راحة</translation>
-        </message>
-        <message>
-            <source>seconds of rest</source>
-            <translation>ثوانٍ راحة</translation>
-        </message>
-        <message>
-            <source>minutes to change side</source>
-            <translation>دقائق لتغيير الجانب</translation>
-        </message>
-        <message>
-            <source>seconds to change side</source>
-            <translation>ثوانٍ لتغيير الجانب</translation>
-        </message>
-        <message>
-            <source>time %1 of %2</source>
-            <translation>مرة %1 من %2</translation>
-        </message>
-        <message>
-            <source>set %1 of %2</source>
-            <translation>مجموعة %1 من %2</translation>
-        </message>
-        <message>
-            <source>round %1 of %2</source>
-            <translation>جولة %1 من %2</translation>
-        </message>
-        <message>
-            <source>, </source>
-            <translation>، </translation>
-        </message>
-        <message>
-            <source>The phone was away or asleep, so the practice waited. What you were in the middle of is done again.</source>
-            <translation>كان الهاتف مشغولًا أو نائمًا فانتظر التمرين. ما كنت في وسطه يُعاد.</translation>
-        </message>
-        <message>
-            <source>No voice for your language on this phone: read the words, hear the tones.</source>
-            <translation>لا صوت بلغتك على هذا الهاتف: اقرأ الكلمات واسمع النغمات.</translation>
-        </message>
-        <message>
-            <source>The voice does not work just now: read the words, hear the tones.</source>
-            <translation>الصوت لا يعمل الآن: اقرأ الكلمات واسمع النغمات.</translation>
-        </message>
-        <message>
-            <source>This phone has no sound just now: read the words.</source>
-            <translation>لا صوت في هذا الهاتف الآن: اقرأ الكلمات.</translation>
-        </message>
-    </context>
-    <context>
-        <name>newel::home::PracticeModel</name>
-        <message>
-            <source>Before you start, %1 of %2</source>
-            <translation>قبل أن تبدأ، %1 من %2</translation>
-        </message>
-        <message>
-            <source>Exercise %1 of %2</source>
-            <translation>تمرين %1 من %2</translation>
-        </message>
-        <message>
-            <source>%1, about %2</source>
-            <translation>%1، نحو %2</translation>
-        </message>
-        <message>
-            <source>Done for now</source>
-            <translation>انتهيت الآن</translation>
-        </message>
-        <message>
-            <source>Stopped, and that is fine</source>
-            <translation>توقفت، وهذا لا بأس به</translation>
-        </message>
-        <message>
-            <source>Stopped for your safety</source>
-            <translation>توقف من أجل سلامتك</translation>
-        </message>
-        <message>
-            <source>The clinic asked you to stop</source>
-            <translation>طلبت العيادة أن تتوقف</translation>
-        </message>
-        <message>
-            <source>Not today</source>
-            <translation>ليس اليوم</translation>
-        </message>
-        <message>
-            <source>Closed</source>
-            <translation>مغلق</translation>
-        </message>
-        <message>
-            <source>not done</source>
-            <translation>لم يتم</translation>
-        </message>
-        <message>
-            <source>not done: %1</source>
-            <translation>لم يتم: %1</translation>
-        </message>
-        <message numerus="yes">
-            <source>%1 of %n time(s)</source>
-            <translation>
-                <numerusform>%1 من 0 مرة</numerusform>
-                <numerusform>%1 من مرة واحدة</numerusform>
-                <numerusform>%1 من مرتين</numerusform>
-                <numerusform>%1 من %n مرات</numerusform>
-                <numerusform>%1 من %n مرة</numerusform>
-                <numerusform>%1 من %n مرة</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>, pain %1 of 10</source>
-            <translation>، الألم %1 من 10</translation>
-        </message>
-        <message>
-            <source>, effort %1 of 10</source>
-            <translation>، الجهد %1 من 10</translation>
-        </message>
-    </context>
-    <context>
-        <name>newel::home::ProgrammeModel</name>
-        <message>
-            <source>Programme %1</source>
-            <translation>برنامج %1</translation>
-        </message>
-        <message>
-            <source>No programme yet</source>
-            <translation>لا برنامج بعد</translation>
-        </message>
-        <message>
-            <source>The clinic has not sent one. It comes by itself once it is signed.</source>
-            <translation>لم ترسل العيادة برنامجًا. يصل وحده عندما يُوقّع.</translation>
-        </message>
-        <message>
-            <source>From %1, until %2</source>
-            <translation>من %1، حتى %2</translation>
-        </message>
-    </context>
-    <context>
-        <name>newel::home::SettingsModel</name>
-        <message>
-            <source>This phone has no sound just now. Every cue is on the screen as well.</source>
-            <translation>لا صوت في هذا الهاتف الآن. كل تعليمة على الشاشة أيضًا.</translation>
-        </message>
-        <message>
-            <source>This phone has no voice for your language. Every cue is on the screen as well.</source>
-            <translation>لا صوت بلغتك في هذا الهاتف. كل تعليمة على الشاشة أيضًا.</translation>
-        </message>
-        <message>
-            <source>The voice does not work just now. Every cue is on the screen as well.</source>
-            <translation>الصوت لا يعمل الآن. كل تعليمة على الشاشة أيضًا.</translation>
-        </message>
-        <message>
-            <source>Get ready. This is how I sound.</source>
-            <translation>استعد. هكذا صوتي.</translation>
-        </message>
-    </context>
-    <context>
-        <name>newel::home::TodayModel</name>
-        <message>
-            <source>%1, %2</source>
-            <translation>%1، %2</translation>
-        </message>
-        <message>
-            <source>No more practice today. Tomorrow you may start again.</source>
-            <translation>لا تمرين بعد اليوم. غدًا يمكنك أن تبدأ من جديد.</translation>
-        </message>
-        <message>
-            <source>No practice until the clinic has spoken with you. Please call the clinic.</source>
-            <translation>لا تمرين حتى تتحدث العيادة معك. اتصل بالعيادة من فضلك.</translation>
-        </message>
-        <message>
-            <source>Your programme ended on %1. Ask the clinic what comes next.</source>
-            <translation>انتهى برنامجك في %1. اسأل العيادة عما يليه.</translation>
-        </message>
-        <message>
-            <source>Your programme begins on %1.</source>
-            <translation>يبدأ برنامجك في %1.</translation>
-        </message>
-        <message>
-            <source>Next: %1.</source>
-            <translation>التالي: %1.</translation>
-        </message>
-        <message>
-            <source>No programme yet</source>
-            <translation>لا برنامج بعد</translation>
-        </message>
-        <message>
-            <source>Your practice is on hold</source>
-            <translation>تمرينك موقوف</translation>
-        </message>
-        <message>
-            <source>All done for today</source>
-            <translation>تم كل شيء لليوم</translation>
-        </message>
-        <message>
-            <source>Nothing to do today</source>
-            <translation>لا شيء اليوم</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n to do</source>
-            <translation>
-                <numerusform>لا شيء</numerusform>
-                <numerusform>تمرين واحد</numerusform>
-                <numerusform>تمرينان</numerusform>
-                <numerusform>%n تمارين</numerusform>
-                <numerusform>%n تمرينًا</numerusform>
-                <numerusform>%n تمرين</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Stop: %1 put all practice on hold</source>
-            <translation>قف: أوقف %1 كل التمارين</translation>
-        </message>
-        <message>
-            <source>Stop: %1 put a part on hold</source>
-            <translation>قف: أوقف %1 جزءًا</translation>
-        </message>
-        <message>
-            <source>From %1</source>
-            <translation>من %1</translation>
-        </message>
-        <message>
-            <source>You stopped in the middle of: %1.</source>
-            <translation>توقفت في وسط: %1.</translation>
-        </message>
-        <message>
-            <source>The clinic ended this phone's access. Call the clinic.</source>
-            <translation>أنهت العيادة دخول هذا الهاتف. اتصل بالعيادة.</translation>
-        </message>
-        <message>
-            <source>Read the message from the clinic first.</source>
-            <translation>اقرأ رسالة العيادة أولًا.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ScanPage</name>
-        <message>
-            <source>Point at the square</source>
-            <translation>وجّه الهاتف إلى المربع</translation>
-        </message>
-        <message>
-            <source>Hold the phone so that the square on the clinic&apos;s screen is inside the frame. It is read by itself.</source>
-            <translation>أمسك الهاتف بحيث يكون المربع الذي على شاشة العيادة داخل الإطار. يُقرأ من تلقاء نفسه.</translation>
-        </message>
-        <message>
-            <source>This square is not from a clinic. Look for the one under “Pair a phone”.</source>
-            <translation>هذا المربع ليس من عيادة. ابحث عن المربع الذي تحت «Pair a phone».</translation>
-        </message>
-        <message>
-            <source>What the camera sees</source>
-            <translation>ما تراه الكاميرا</translation>
-        </message>
-        <message>
-            <source>Nothing that the camera sees is kept or sent.</source>
-            <translation>لا يُحفظ ولا يُرسل شيء مما تراه الكاميرا.</translation>
-        </message>
-        <message>
-            <source>Type the code instead</source>
-            <translation>اكتب الرمز بدلًا من ذلك</translation>
-        </message>
-    </context>
-    <context>
-        <name>newel::home::ScanModel</name>
-        <message>
-            <source>Newel may not use the camera. Allow it in the settings of this phone, or go back and type the code.</source>
-            <translation>لا يُسمح لـ Newel باستخدام الكاميرا. اسمح بذلك في إعدادات هذا الهاتف، أو ارجع واكتب الرمز.</translation>
-        </message>
-        <message>
-            <source>This phone has no camera that Newel can use. Go back and type the code.</source>
-            <translation>لا توجد في هذا الهاتف كاميرا يستطيع Newel استخدامها. ارجع واكتب الرمز.</translation>
-        </message>
-        <message>
-            <source>The camera does not work just now. Go back and type the code.</source>
-            <translation>الكاميرا لا تعمل الآن. ارجع واكتب الرمز.</translation>
-        </message>
-    </context>
+<context>
+    <name>AboutPage</name>
+    <message>
+        <source>What Newel is, and is not</source>
+        <translation>ما هو نيويل وما ليس هو</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>قرأت هذا</translation>
+    </message>
+</context>
+<context>
+    <name>AdvicePage</name>
+    <message>
+        <source>This card is not in your language yet.</source>
+        <translation>هذه البطاقة ليست بلغتك بعد.</translation>
+    </message>
+    <message>
+        <source>From your therapist: %1</source>
+        <translation>من معالجك: %1</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>ماذا تفعل</translation>
+    </message>
+    <message>
+        <source>Whom to phone</source>
+        <translation>بمن تتصل</translation>
+    </message>
+    <message>
+        <source>Write it down for the clinic</source>
+        <translation>اكتبه للعيادة</translation>
+    </message>
+</context>
+<context>
+    <name>AskRemindersPage</name>
+    <message>
+        <source>May the phone remind you?</source>
+        <translation>هل يذكّرك الهاتف؟</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>التالي</translation>
+    </message>
+    <message>
+        <source>Practice helps most when it is not forgotten. The phone can show a short note when something is due. The note says nothing about your body or your exercises.</source>
+        <translation>يفيد التمرين أكثر حين لا يُنسى. يستطيع الهاتف أن يعرض تنبيهًا قصيرًا حين يحين شيء. لا يذكر التنبيه شيئًا عن جسمك أو تمارينك.</translation>
+    </message>
+    <message>
+        <source>You can put a note off, or turn them all off in Settings.</source>
+        <translation>يمكنك تأجيل التنبيه، أو إيقاف التنبيهات كلها في الإعدادات.</translation>
+    </message>
+    <message>
+        <source>Yes, remind me</source>
+        <translation>نعم، ذكّرني</translation>
+    </message>
+    <message>
+        <source>No reminders</source>
+        <translation>بلا تنبيهات</translation>
+    </message>
+</context>
+<context>
+    <name>CallsPage</name>
+    <message>
+        <source>Whom to call</source>
+        <translation>بمن تتصل</translation>
+    </message>
+    <message>
+        <source>These numbers stand under Help, on every page. Newel itself calls nobody.</source>
+        <translation>هذه الأرقام موجودة في المساعدة في كل صفحة. نيويل نفسه لا يتصل بأحد.</translation>
+    </message>
+</context>
+<context>
+    <name>ClipView</name>
+    <message>
+        <source>Stop the clip</source>
+        <translation>أوقف المقطع</translation>
+    </message>
+    <message>
+        <source>Play the clip</source>
+        <translation>شغّل المقطع</translation>
+    </message>
+    <message>
+        <source>This device cannot play the clip. What it shows is written here.</source>
+        <translation>لا يستطيع هذا الجهاز تشغيل المقطع. ما يظهر فيه مكتوب هنا.</translation>
+    </message>
+    <message>
+        <source>The clip shows: %1</source>
+        <translation>يظهر في المقطع: %1</translation>
+    </message>
+    <message>
+        <source>What is said: %1</source>
+        <translation>ما يُقال فيه: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ClosePage</name>
+    <message>
+        <source>What the clinic gets</source>
+        <translation>ما يصل إلى العيادة</translation>
+    </message>
+    <message>
+        <source>Back to today</source>
+        <translation>العودة إلى اليوم</translation>
+    </message>
+    <message>
+        <source>The clinic has it</source>
+        <translation>وصل إلى العيادة</translation>
+    </message>
+    <message>
+        <source>That is what you did of each exercise, your answers before it, and your numbers for pain and effort.</source>
+        <translation>أي ما أدّيته من كل تمرين، وإجاباتك قبله، وأرقامك للألم والجهد.</translation>
+    </message>
+</context>
+<context>
+    <name>ContactNotices</name>
+    <message>
+        <source>Practise as usual: what you do is kept on this phone and sent later. But news from your therapist does not reach you. See that the phone is online. If it is, call the clinic.</source>
+        <translation>تمرّن كالمعتاد: ما تفعله يُحفظ على هذا الهاتف ويُرسل لاحقًا. لكن أخبار معالجك لا تصلك. تأكد أن الهاتف متصل بالإنترنت. فإن كان متصلًا فاتصل بالعيادة.</translation>
+    </message>
+    <message>
+        <source>No contact with the clinic yet</source>
+        <translation>لا تواصل مع العيادة بعد</translation>
+    </message>
+    <message>
+        <source>No contact with the clinic since %1</source>
+        <translation>لا تواصل مع العيادة منذ %1</translation>
+    </message>
+    <message>
+        <source>The clinic ended this phone&apos;s access</source>
+        <translation>أنهت العيادة صلاحية هذا الهاتف</translation>
+    </message>
+    <message>
+        <source>You cannot practise with it now, and nothing new comes from the clinic. What you did is kept on this phone. Call the clinic: with a new code the phone works again.</source>
+        <translation>لا يمكنك التمرّن به الآن، ولا يصل جديد من العيادة. ما فعلته محفوظ على هذا الهاتف. اتصل بالعيادة: برمز جديد يعمل الهاتف من جديد.</translation>
+    </message>
+    <message>
+        <source>The date on this phone seems wrong</source>
+        <translation>يبدو التاريخ على هذا الهاتف خاطئًا</translation>
+    </message>
+    <message>
+        <source>So the phone cannot tell what is due, nor reach the clinic. Set date and time in the phone&apos;s own settings.</source>
+        <translation>لذلك لا يعرف الهاتف ما حان موعده ولا يصل إلى العيادة. اضبط التاريخ والوقت في إعدادات الهاتف نفسه.</translation>
+    </message>
+    <message>
+        <source>This phone&apos;s memory is full</source>
+        <translation>ذاكرة هذا الهاتف ممتلئة</translation>
+    </message>
+    <message>
+        <source>What you do cannot be kept, so you cannot practise with it now. Remove photos or programs that you do not need.</source>
+        <translation>لا يمكن حفظ ما تفعله، لذلك لا يمكنك التمرّن به الآن. احذف صورًا أو برامج لا تحتاجها.</translation>
+    </message>
+    <message>
+        <source>The clinic&apos;s computer gave an answer that is not right</source>
+        <translation>أجاب حاسوب العيادة إجابة غير صحيحة</translation>
+    </message>
+    <message>
+        <source>Practise as usual: what you do is kept on this phone. Call the clinic, so that someone looks into it. A new code may help.</source>
+        <translation>تمرّن كالمعتاد: ما تفعله يُحفظ على هذا الهاتف. اتصل بالعيادة لينظر أحد في الأمر. قد يفيد رمز جديد.</translation>
+    </message>
+</context>
+<context>
+    <name>DrawnPage</name>
+    <message>
+        <source>How you are drawn</source>
+        <translation>كيف تُرسم</translation>
+    </message>
+    <message>
+        <source>Choose what feels right. Only this phone knows it.</source>
+        <translation>اختر ما يناسبك. لا يعرفه إلا هذا الهاتف.</translation>
+    </message>
+    <message>
+        <source>Build</source>
+        <translation>البنية</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>نحيلة</translation>
+    </message>
+    <message>
+        <source>Medium</source>
+        <translation>متوسطة</translation>
+    </message>
+    <message>
+        <source>Heavy</source>
+        <translation>ممتلئة</translation>
+    </message>
+    <message>
+        <source>Skin</source>
+        <translation>البشرة</translation>
+    </message>
+    <message>
+        <source>Skin %L1 of %L2, from light to dark</source>
+        <translation>بشرة %L1 من %L2، من الفاتح إلى الداكن</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>الرأس</translation>
+    </message>
+    <message>
+        <source>With hair</source>
+        <translation>بشعر</translation>
+    </message>
+    <message>
+        <source>Without hair</source>
+        <translation>بلا شعر</translation>
+    </message>
+    <message>
+        <source>With a head scarf</source>
+        <translation>بغطاء رأس</translation>
+    </message>
+</context>
+<context>
+    <name>EntryMedia</name>
+    <message>
+        <source>The photo and the clip are still coming. You can practise without them.</source>
+        <translation>الصورة والمقطع ما زالا في الطريق. يمكنك أن تتمرّن من دونهما.</translation>
+    </message>
+    <message>
+        <source>The photo is still coming. You can practise without it.</source>
+        <translation>الصورة ما زالت في الطريق. يمكنك أن تتمرّن من دونها.</translation>
+    </message>
+    <message>
+        <source>The clip is still coming. You can practise without it.</source>
+        <translation>المقطع ما زال في الطريق. يمكنك أن تتمرّن من دونه.</translation>
+    </message>
+    <message>
+        <source>The photo shows: %1</source>
+        <translation>يظهر في الصورة: %1</translation>
+    </message>
+</context>
+<context>
+    <name>FirstRunPage</name>
+    <message>
+        <source>Next</source>
+        <translation>التالي</translation>
+    </message>
+</context>
+<context>
+    <name>GetReadyPage</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1، %2</translation>
+    </message>
+    <message>
+        <source>These words are not in your language yet.</source>
+        <translation>هذه الكلمات ليست بلغتك بعد.</translation>
+    </message>
+    <message>
+        <source>Photo of the exercise, from your clinic</source>
+        <translation>صورة التمرين من عيادتك</translation>
+    </message>
+    <message>
+        <source>Support</source>
+        <translation>السند</translation>
+    </message>
+    <message>
+        <source>Take care</source>
+        <translation>انتبه</translation>
+    </message>
+    <message>
+        <source>Have ready</source>
+        <translation>جهّز</translation>
+    </message>
+    <message>
+        <source>How you begin</source>
+        <translation>كيف تبدأ</translation>
+    </message>
+    <message>
+        <source>From your therapist</source>
+        <translation>من معالجك</translation>
+    </message>
+    <message>
+        <source>Then put the phone where you hear it. You need not look at it or touch it.</source>
+        <translation>ثم ضع الهاتف حيث تسمعه. لا حاجة إلى النظر إليه أو لمسه.</translation>
+    </message>
+    <message>
+        <source>Leave this exercise out</source>
+        <translation>ترك هذا التمرين</translation>
+    </message>
+    <message>
+        <source>Finish for today</source>
+        <translation>إنهاء تمرين اليوم</translation>
+    </message>
+    <message>
+        <source>Support is there: start</source>
+        <translation>السند موجود: ابدأ</translation>
+    </message>
+</context>
+<context>
+    <name>HelpPage</name>
+    <message>
+        <source>Help</source>
+        <translation>مساعدة</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>بمن تتصل</translation>
+    </message>
+    <message>
+        <source>After a fall</source>
+        <translation>بعد السقوط</translation>
+    </message>
+    <message>
+        <source>Write to your therapist</source>
+        <translation>اكتب إلى معالجك</translation>
+    </message>
+    <message>
+        <source>Advice from your clinic</source>
+        <translation>نصائح من عيادتك</translation>
+    </message>
+</context>
+<context>
+    <name>HowItGoesPage</name>
+    <message>
+        <source>How it goes</source>
+        <translation>كيف تسير الأمور</translation>
+    </message>
+    <message>
+        <source>Nothing to show yet. After your first practice you see here what you did and how it felt.</source>
+        <translation>لا شيء للعرض بعد. بعد أول تمرين ترى هنا ما فعلته وكيف كان شعورك.</translation>
+    </message>
+    <message>
+        <source>Pain after practice</source>
+        <translation>الألم بعد التمرين</translation>
+    </message>
+    <message>
+        <source>0 is no pain, 10 the worst you can think of.</source>
+        <translation>٠ بلا ألم، و١٠ أسوأ ما يمكنك تخيّله.</translation>
+    </message>
+    <message>
+        <source>Effort</source>
+        <translation>الجهد</translation>
+    </message>
+    <message>
+        <source>0 is no effort at all, 10 all you had.</source>
+        <translation>٠ بلا جهد، و١٠ كل ما لديك.</translation>
+    </message>
+    <message>
+        <source>What these numbers mean for you, your therapist can say.</source>
+        <translation>ما تعنيه هذه الأرقام لك يستطيع معالجك أن يقوله.</translation>
+    </message>
+    <message>
+        <source>Earlier weeks</source>
+        <translation>أسابيع سابقة</translation>
+    </message>
+    <message>
+        <source>Later weeks</source>
+        <translation>أسابيع لاحقة</translation>
+    </message>
+</context>
+<context>
+    <name>LanguagePage</name>
+    <message>
+        <source>Your language</source>
+        <translation>لغتك</translation>
+    </message>
+    <message>
+        <source>Screens, voice and exercises use this language. An exercise that is not in it yet is shown in English.</source>
+        <translation>الشاشات والصوت والتمارين بهذه اللغة. والتمرين الذي لم يُترجم إليها بعد يظهر بالإنجليزية.</translation>
+    </message>
+</context>
+<context>
+    <name>LeaveOutPage</name>
+    <message>
+        <source>Why leave it out?</source>
+        <translation>لماذا تتركه؟</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>Newel</source>
+        <translation>Newel</translation>
+    </message>
+</context>
+<context>
+    <name>NumberStepper</name>
+    <message>
+        <source>Less: %1</source>
+        <translation>أقل: %1</translation>
+    </message>
+    <message>
+        <source>More: %1</source>
+        <translation>أكثر: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PageFrame</name>
+    <message>
+        <source>Back</source>
+        <translation>رجوع</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>مساعدة</translation>
+    </message>
+</context>
+<context>
+    <name>PainPage</name>
+    <message>
+        <source>Before you start</source>
+        <translation>قبل أن تبدأ</translation>
+    </message>
+    <message>
+        <source>How much pain do you have right now?</source>
+        <translation>كم ألمك الآن؟</translation>
+    </message>
+    <message>
+        <source>no pain</source>
+        <translation>لا ألم</translation>
+    </message>
+    <message>
+        <source>the worst you can think of</source>
+        <translation>أشد ألم تتصوره</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>التالي</translation>
+    </message>
+</context>
+<context>
+    <name>PairPage</name>
+    <message>
+        <source>Connect this phone to your clinic</source>
+        <translation>اربط هذا الهاتف بعيادتك</translation>
+    </message>
+    <message>
+        <source>The clinic shows you an address and a code. Type both. The code works once.</source>
+        <translation>تعرض لك العيادة عنوانًا ورمزًا. اكتب الاثنين. يعمل الرمز مرة واحدة.</translation>
+    </message>
+    <message>
+        <source>Address of the clinic</source>
+        <translation>عنوان العيادة</translation>
+    </message>
+    <message>
+        <source>For example clinic.example:7443</source>
+        <translation>مثلًا clinic.example:7443</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>الرمز</translation>
+    </message>
+    <message>
+        <source>8 letters and numbers</source>
+        <translation>٨ أحرف وأرقام</translation>
+    </message>
+    <message>
+        <source>Or paste the text of the QR code</source>
+        <translation>أو ألصق نص رمز QR</translation>
+    </message>
+    <message>
+        <source>Text of the QR code</source>
+        <translation>نص رمز QR</translation>
+    </message>
+    <message>
+        <source>It begins with newel:1</source>
+        <translation>يبدأ بـ newel:1</translation>
+    </message>
+    <message>
+        <source>Connect with this text</source>
+        <translation>الربط بهذا النص</translation>
+    </message>
+    <message>
+        <source>Newel is for people whose therapist has examined them and written them a programme. What it is and is not stands under Help.</source>
+        <translation>Newel لمن فحصه معالجه وكتب له برنامجًا. ما هو وما ليس هو مذكور في «مساعدة».</translation>
+    </message>
+    <message>
+        <source>Connecting …</source>
+        <translation>جارٍ الربط …</translation>
+    </message>
+    <message>
+        <source>Connect</source>
+        <translation>اربط</translation>
+    </message>
+</context>
+<context>
+    <name>PairedPage</name>
+    <message>
+        <source>Hello %1</source>
+        <translation>مرحبًا %1</translation>
+    </message>
+    <message>
+        <source>This phone is now connected to %1.</source>
+        <translation>هذا الهاتف مربوط الآن بـ %1.</translation>
+    </message>
+    <message>
+        <source>Look at the clinic&apos;s screen. Does it show the same signs?</source>
+        <translation>انظر إلى شاشة العيادة. هل تعرض العلامات نفسها؟</translation>
+    </message>
+    <message>
+        <source>Yes, the same</source>
+        <translation>نعم، نفسها</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>تابع</translation>
+    </message>
+    <message>
+        <source>No, they differ</source>
+        <translation>لا، مختلفة</translation>
+    </message>
+</context>
+<context>
+    <name>Phrasing</name>
+    <message numerus="yes">
+        <source>%Ln second(s)</source>
+        <translation>
+            <numerusform>٠ ثانية</numerusform>
+            <numerusform>ثانية واحدة</numerusform>
+            <numerusform>ثانيتان</numerusform>
+            <numerusform>%Ln ثوانٍ</numerusform>
+            <numerusform>%Ln ثانية</numerusform>
+            <numerusform>%Ln ثانية</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln time(s)</source>
+        <translation>
+            <numerusform>٠ مرة</numerusform>
+            <numerusform>مرة واحدة</numerusform>
+            <numerusform>مرتان</numerusform>
+            <numerusform>%Ln مرات</numerusform>
+            <numerusform>%Ln مرة</numerusform>
+            <numerusform>%Ln مرة</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln set(s) of %L1</source>
+        <translation>
+            <numerusform>٠ مجموعة من %L1</numerusform>
+            <numerusform>مجموعة واحدة من %L1</numerusform>
+            <numerusform>مجموعتان من %L1</numerusform>
+            <numerusform>%Ln مجموعات من %L1</numerusform>
+            <numerusform>%Ln مجموعة من %L1</numerusform>
+            <numerusform>%Ln مجموعة من %L1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, hold %1</source>
+        <translation>، ثبات %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln time(s) up and down</source>
+        <translation>
+            <numerusform>٠ مرة صعودًا ونزولًا</numerusform>
+            <numerusform>مرة واحدة صعودًا ونزولًا</numerusform>
+            <numerusform>مرتان صعودًا ونزولًا</numerusform>
+            <numerusform>%Ln مرات صعودًا ونزولًا</numerusform>
+            <numerusform>%Ln مرة صعودًا ونزولًا</numerusform>
+            <numerusform>%Ln مرة صعودًا ونزولًا</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>، </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln step(s)</source>
+        <translation>
+            <numerusform>٠ درجة</numerusform>
+            <numerusform>درجة واحدة</numerusform>
+            <numerusform>درجتان</numerusform>
+            <numerusform>%Ln درجات</numerusform>
+            <numerusform>%Ln درجة</numerusform>
+            <numerusform>%Ln درجة</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln time(s) there and back</source>
+        <translation>
+            <numerusform>٠ مرة ذهابًا وإيابًا</numerusform>
+            <numerusform>مرة واحدة ذهابًا وإيابًا</numerusform>
+            <numerusform>مرتان ذهابًا وإيابًا</numerusform>
+            <numerusform>%Ln مرات ذهابًا وإيابًا</numerusform>
+            <numerusform>%Ln مرة ذهابًا وإيابًا</numerusform>
+            <numerusform>%Ln مرة ذهابًا وإيابًا</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln metre(s)</source>
+        <translation>
+            <numerusform>٠ متر</numerusform>
+            <numerusform>متر واحد</numerusform>
+            <numerusform>متران</numerusform>
+            <numerusform>%Ln أمتار</numerusform>
+            <numerusform>%Ln مترًا</numerusform>
+            <numerusform>%Ln متر</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln time(s) %1</source>
+        <translation>
+            <numerusform>٠ مرة %1</numerusform>
+            <numerusform>مرة واحدة %1</numerusform>
+            <numerusform>مرتان %1</numerusform>
+            <numerusform>%Ln مرات %1</numerusform>
+            <numerusform>%Ln مرة %1</numerusform>
+            <numerusform>%Ln مرة %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>prosthesis off</source>
+        <translation>من دون الطرف الصناعي</translation>
+    </message>
+    <message>
+        <source>prosthesis on</source>
+        <translation>مع الطرف الصناعي</translation>
+    </message>
+    <message>
+        <source>%1, sound limb</source>
+        <translation>%1، السليمة</translation>
+    </message>
+    <message>
+        <source>%1, prosthesis</source>
+        <translation>%1، الطرف الصناعي</translation>
+    </message>
+    <message>
+        <source>%1, residual limb</source>
+        <translation>%1، الطرف المتبقي</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>ألم</translation>
+    </message>
+    <message>
+        <source>Dizzy</source>
+        <translation>دوخة</translation>
+    </message>
+    <message>
+        <source>Unsteady</source>
+        <translation>عدم ثبات</translation>
+    </message>
+    <message>
+        <source>The prosthesis</source>
+        <translation>الطرف الصناعي</translation>
+    </message>
+    <message>
+        <source>Tired</source>
+        <translation>تعب</translation>
+    </message>
+    <message>
+        <source>Interrupted</source>
+        <translation>قاطعني شيء</translation>
+    </message>
+    <message>
+        <source>Chest pain</source>
+        <translation>ألم في الصدر</translation>
+    </message>
+    <message>
+        <source>Short of breath</source>
+        <translation>ضيق نفس</translation>
+    </message>
+    <message>
+        <source>I fell</source>
+        <translation>وقعت</translation>
+    </message>
+    <message>
+        <source>My skin</source>
+        <translation>الجلد</translation>
+    </message>
+    <message>
+        <source>The clinic said stop</source>
+        <translation>العيادة قالت توقف</translation>
+    </message>
+    <message>
+        <source>Sudden weakness, or trouble with speech</source>
+        <translation>ضعف مفاجئ أو صعوبة في الكلام</translation>
+    </message>
+    <message>
+        <source>Swollen limb</source>
+        <translation>طرف متورم</translation>
+    </message>
+    <message>
+        <source>No time</source>
+        <translation>لا وقت</translation>
+    </message>
+    <message>
+        <source>I feel ill</source>
+        <translation>أشعر بالمرض</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>شيء آخر</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln time(s) a week</source>
+        <translation>
+            <numerusform>٠ مرة في الأسبوع</numerusform>
+            <numerusform>مرة واحدة في الأسبوع</numerusform>
+            <numerusform>مرتان في الأسبوع</numerusform>
+            <numerusform>%Ln مرات في الأسبوع</numerusform>
+            <numerusform>%Ln مرة في الأسبوع</numerusform>
+            <numerusform>%Ln مرة في الأسبوع</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>every day</source>
+        <translation>كل يوم</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln minute(s)</source>
+        <translation>
+            <numerusform>٠ دقيقة</numerusform>
+            <numerusform>دقيقة واحدة</numerusform>
+            <numerusform>دقيقتان</numerusform>
+            <numerusform>%Ln دقائق</numerusform>
+            <numerusform>%Ln دقيقة</numerusform>
+            <numerusform>%Ln دقيقة</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>today at %1</source>
+        <translation>اليوم الساعة %1</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 الساعة %2</translation>
+    </message>
+    <message>
+        <source>The clinic cannot be reached at the moment.</source>
+        <translation>لا يمكن الوصول إلى العيادة الآن.</translation>
+    </message>
+    <message>
+        <source>The date on this phone seems wrong. Please set it.</source>
+        <translation>يبدو أن تاريخ هذا الهاتف خاطئ. اضبطه من فضلك.</translation>
+    </message>
+    <message>
+        <source>The clinic ended this phone&apos;s access. Call the clinic.</source>
+        <translation>أنهت العيادة دخول هذا الهاتف. اتصل بالعيادة.</translation>
+    </message>
+    <message>
+        <source>The clinic&apos;s computer could not be trusted. Call the clinic.</source>
+        <translation>لم يمكن الوثوق بحاسوب العيادة. اتصل بالعيادة.</translation>
+    </message>
+    <message>
+        <source>This phone&apos;s memory is full. Please make room.</source>
+        <translation>ذاكرة هذا الهاتف ممتلئة. أفسح مكانًا من فضلك.</translation>
+    </message>
+    <message>
+        <source>Contact with the clinic failed. The phone tries again by itself.</source>
+        <translation>فشل الاتصال بالعيادة. يحاول الهاتف من جديد وحده.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln record(s) kept on this phone, will be sent.</source>
+        <translation>
+            <numerusform>لا سجلات تنتظر الإرسال.</numerusform>
+            <numerusform>سجل واحد محفوظ على هذا الهاتف، سيُرسل.</numerusform>
+            <numerusform>سجلان محفوظان على هذا الهاتف، سيُرسلان.</numerusform>
+            <numerusform>%Ln سجلات محفوظة على هذا الهاتف، ستُرسل.</numerusform>
+            <numerusform>%Ln سجلًا محفوظًا على هذا الهاتف، ستُرسل.</numerusform>
+            <numerusform>%Ln سجل محفوظ على هذا الهاتف، ستُرسل.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>All has reached the clinic. Last contact %1.</source>
+        <translation>وصل كل شيء إلى العيادة. آخر اتصال %1.</translation>
+    </message>
+    <message>
+        <source>No contact with the clinic yet.</source>
+        <translation>لم يحدث اتصال بالعيادة بعد.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln record(s) could not be taken by the clinic and stay on this phone. Call the clinic.</source>
+        <translation>
+            <numerusform>لا سجلات مرفوضة.</numerusform>
+            <numerusform>لم تستطع العيادة أخذ سجل واحد، وهو باقٍ على هذا الهاتف. اتصل بالعيادة.</numerusform>
+            <numerusform>لم تستطع العيادة أخذ سجلين، وهما باقيان على هذا الهاتف. اتصل بالعيادة.</numerusform>
+            <numerusform>لم تستطع العيادة أخذ %Ln سجلات، وهي باقية على هذا الهاتف. اتصل بالعيادة.</numerusform>
+            <numerusform>لم تستطع العيادة أخذ %Ln سجلًا، وهي باقية على هذا الهاتف. اتصل بالعيادة.</numerusform>
+            <numerusform>لم تستطع العيادة أخذ %Ln سجل، وهي باقية على هذا الهاتف. اتصل بالعيادة.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This phone&apos;s memory is full, so nothing can be kept. Please make room, then try again.</source>
+        <translation>ذاكرة هذا الهاتف ممتلئة فلا يُحفظ شيء. أفسح مكانًا ثم حاول من جديد.</translation>
+    </message>
+    <message>
+        <source>A record on this phone cannot be read. Call the clinic, and do not erase the phone.</source>
+        <translation>لا يمكن قراءة سجل على هذا الهاتف. اتصل بالعيادة ولا تمسح الهاتف.</translation>
+    </message>
+    <message>
+        <source>Something went wrong and nothing was changed. Try again; if it stays, call the clinic. (%1)</source>
+        <translation>حدث خطأ ولم يتغير شيء. حاول من جديد، وإن بقي فاتصل بالعيادة. (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>PracticePaused</name>
+    <message>
+        <source>Paused</source>
+        <translation>متوقف مؤقتًا</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>تابع</translation>
+    </message>
+    <message>
+        <source>Say it again</source>
+        <translation>أعد القول</translation>
+    </message>
+    <message>
+        <source>Leave this exercise out</source>
+        <translation>ترك هذا التمرين</translation>
+    </message>
+    <message>
+        <source>Go on, slower</source>
+        <translation>تابع بشكل أبطأ</translation>
+    </message>
+</context>
+<context>
+    <name>PracticeView</name>
+    <message>
+        <source>Exercise %L1 of %L2</source>
+        <translation>تمرين %L1 من %L2</translation>
+    </message>
+    <message>
+        <source>%L1 of %L2</source>
+        <translation>%L1 من %L2</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>انتظر</translation>
+    </message>
+    <message>
+        <source>Done, go on</source>
+        <translation>تم، تابع</translation>
+    </message>
+    <message>
+        <source>Longer rest</source>
+        <translation>راحة أطول</translation>
+    </message>
+    <message>
+        <source>Go on now</source>
+        <translation>تابع الآن</translation>
+    </message>
+</context>
+<context>
+    <name>ProgrammePage</name>
+    <message>
+        <source>What is new</source>
+        <translation>الجديد</translation>
+    </message>
+    <message>
+        <source>For all exercises</source>
+        <translation>لكل التمارين</translation>
+    </message>
+    <message>
+        <source>These words are not in your language yet.</source>
+        <translation>هذه الكلمات ليست بلغتك بعد.</translation>
+    </message>
+    <message>
+        <source>Photo of the exercise, from your clinic</source>
+        <translation>صورة التمرين من عيادتك</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1، %2</translation>
+    </message>
+    <message>
+        <source>From your therapist: %1</source>
+        <translation>من معالجك: %1</translation>
+    </message>
+    <message>
+        <source>How you begin</source>
+        <translation>كيف تبدأ</translation>
+    </message>
+    <message>
+        <source>Done well</source>
+        <translation>الأداء الجيد</translation>
+    </message>
+    <message>
+        <source>Take care</source>
+        <translation>انتبه</translation>
+    </message>
+    <message>
+        <source>Stop if</source>
+        <translation>توقف إذا</translation>
+    </message>
+    <message>
+        <source>Advice</source>
+        <translation>نصائح</translation>
+    </message>
+</context>
+<context>
+    <name>QuestionPage</name>
+    <message>
+        <source>Next</source>
+        <translation>التالي</translation>
+    </message>
+</context>
+<context>
+    <name>RailList</name>
+    <message>
+        <source>done</source>
+        <translation>تم</translation>
+    </message>
+    <message>
+        <source>on hold</source>
+        <translation>موقوف</translation>
+    </message>
+    <message>
+        <source>%L1 min</source>
+        <translation>%L1 د</translation>
+    </message>
+</context>
+<context>
+    <name>RatingPage</name>
+    <message>
+        <source>How hard was it?</source>
+        <translation>كم كان صعبًا؟</translation>
+    </message>
+    <message>
+        <source>How much pain do you have now?</source>
+        <translation>كم ألمك الآن؟</translation>
+    </message>
+    <message>
+        <source>no pain</source>
+        <translation>لا ألم</translation>
+    </message>
+    <message>
+        <source>the worst you can think of</source>
+        <translation>أشد ألم تتصوره</translation>
+    </message>
+    <message>
+        <source>no effort at all</source>
+        <translation>لا جهد</translation>
+    </message>
+    <message>
+        <source>all you had</source>
+        <translation>كل ما عندك</translation>
+    </message>
+    <message>
+        <source>Back to pain</source>
+        <translation>عودة إلى الألم</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>التالي</translation>
+    </message>
+</context>
+<context>
+    <name>ScalePicker</name>
+    <message>
+        <source>0 is %1. 10 is %2.</source>
+        <translation>٠ يعني %1. ١٠ يعني %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsPage</name>
+    <message>
+        <source>Settings</source>
+        <translation>الإعدادات</translation>
+    </message>
+    <message>
+        <source>Size of text</source>
+        <translation>حجم النص</translation>
+    </message>
+    <message>
+        <source>Say the cues aloud</source>
+        <translation>قول التعليمات بصوت</translation>
+    </message>
+    <message>
+        <source>Tones are heard either way.</source>
+        <translation>تُسمع النغمات في كل حال.</translation>
+    </message>
+    <message>
+        <source>Light or dark</source>
+        <translation>فاتح أو داكن</translation>
+    </message>
+    <message>
+        <source>As the phone</source>
+        <translation>مثل الهاتف</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>فاتح</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>داكن</translation>
+    </message>
+    <message>
+        <source>Pictures of the exercises</source>
+        <translation>رسوم التمارين</translation>
+    </message>
+    <message>
+        <source>Still pictures, no movement</source>
+        <translation>رسوم ثابتة بلا حركة</translation>
+    </message>
+    <message>
+        <source>The figure goes from pose to pose.</source>
+        <translation>ينتقل الرسم من وضع إلى وضع.</translation>
+    </message>
+    <message>
+        <source>How you are drawn</source>
+        <translation>كيف تُرسم</translation>
+    </message>
+    <message>
+        <source>Erase this phone</source>
+        <translation>مسح هذا الهاتف</translation>
+    </message>
+    <message>
+        <source>Takes everything about you off this phone. What was not sent yet is lost. The clinic keeps what it has.</source>
+        <translation>يزيل كل ما يخصك من هذا الهاتف. ما لم يُرسل بعد يضيع. تحتفظ العيادة بما عندها.</translation>
+    </message>
+    <message>
+        <source>Erase this phone …</source>
+        <translation>مسح هذا الهاتف …</translation>
+    </message>
+    <message>
+        <source>Yes, erase everything</source>
+        <translation>نعم، امسح كل شيء</translation>
+    </message>
+    <message>
+        <source>No, keep it</source>
+        <translation>لا، أبقه</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>اللغة</translation>
+    </message>
+    <message>
+        <source>Check the sound</source>
+        <translation>جرّب الصوت</translation>
+    </message>
+    <message>
+        <source>More contrast</source>
+        <translation>تباين أعلى</translation>
+    </message>
+    <message>
+        <source>Stronger colours, for eyes that need them.</source>
+        <translation>ألوان أقوى للعيون التي تحتاجها.</translation>
+    </message>
+    <message>
+        <source>What Newel is, and is not</source>
+        <translation>ما هو نيويل وما ليس هو</translation>
+    </message>
+</context>
+<context>
+    <name>SoundCheckPage</name>
+    <message>
+        <source>Can you hear the phone?</source>
+        <translation>هل تسمع الهاتف؟</translation>
+    </message>
+    <message>
+        <source>While you practise you look at the floor, not at the phone. A tone and a voice tell you what comes next.</source>
+        <translation>أثناء التمرين تنظر إلى الأرض لا إلى الهاتف. نغمة وصوت يخبرانك بما يأتي.</translation>
+    </message>
+    <message>
+        <source>Play it again</source>
+        <translation>أعد التشغيل</translation>
+    </message>
+    <message>
+        <source>Play a tone and the voice</source>
+        <translation>شغّل نغمة والصوت</translation>
+    </message>
+    <message>
+        <source>Did you hear it?</source>
+        <translation>هل سمعت؟</translation>
+    </message>
+    <message>
+        <source>Yes, tone and voice</source>
+        <translation>نعم، النغمة والصوت</translation>
+    </message>
+    <message>
+        <source>Only the tone</source>
+        <translation>النغمة فقط</translation>
+    </message>
+    <message>
+        <source>No, nothing</source>
+        <translation>لا، لم أسمع شيئًا</translation>
+    </message>
+    <message>
+        <source>Good. You can put the phone down while you practise.</source>
+        <translation>حسنًا. يمكنك وضع الهاتف جانبًا أثناء التمرين.</translation>
+    </message>
+    <message>
+        <source>The voice cannot be heard</source>
+        <translation>الصوت غير مسموع</translation>
+    </message>
+    <message>
+        <source>Nothing can be heard</source>
+        <translation>لا يُسمع شيء</translation>
+    </message>
+    <message>
+        <source>Every word is on the screen as well, and the tones tell when to change. Put the phone where you can read it.</source>
+        <translation>كل كلمة مكتوبة على الشاشة أيضًا، والنغمات تخبرك متى تغيّر. ضع الهاتف حيث يمكنك قراءته.</translation>
+    </message>
+    <message>
+        <source>Turn the sound up with the keys at the side, and take the phone off silent. If you use headphones or a hearing aid, see that it is connected. Then play it again. Every word is on the screen as well.</source>
+        <translation>ارفع الصوت بالأزرار الجانبية وألغِ وضع الصامت. إن كنت تستعمل سماعات أو معينة سمعية فتأكد أنها متصلة. ثم أعد التشغيل. كل كلمة مكتوبة على الشاشة أيضًا.</translation>
+    </message>
+</context>
+<context>
+    <name>StopButton</name>
+    <message>
+        <source>Stop</source>
+        <translation>قف</translation>
+    </message>
+</context>
+<context>
+    <name>TextSizePage</name>
+    <message>
+        <source>Stand up slowly, and hold on with both hands.</source>
+        <translation>قف ببطء وتمسّك بكلتا يديك.</translation>
+    </message>
+    <message>
+        <source>How large should words be?</source>
+        <translation>ما الحجم المناسب للكلمات؟</translation>
+    </message>
+    <message>
+        <source>Size of text</source>
+        <translation>حجم النص</translation>
+    </message>
+    <message>
+        <source>This is how it looks:</source>
+        <translation>هكذا تظهر:</translation>
+    </message>
+    <message>
+        <source>Read it to me</source>
+        <translation>اقرأها لي</translation>
+    </message>
+    <message>
+        <source>More contrast</source>
+        <translation>تباين أعلى</translation>
+    </message>
+    <message>
+        <source>Stronger colours, for eyes that need them.</source>
+        <translation>ألوان أقوى للعيون التي تحتاجها.</translation>
+    </message>
+</context>
+<context>
+    <name>TodayPage</name>
+    <message>
+        <source>Questions? Call %1: %2</source>
+        <translation>أسئلة؟ اتصل بـ %1: %2</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>قرأت هذا</translation>
+    </message>
+    <message>
+        <source>New: %1</source>
+        <translation>جديد: %1</translation>
+    </message>
+    <message>
+        <source>See what is new</source>
+        <translation>انظر الجديد</translation>
+    </message>
+    <message>
+        <source>To read today</source>
+        <translation>لقراءة اليوم</translation>
+    </message>
+    <message>
+        <source>My programme</source>
+        <translation>برنامجي</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>الإعدادات</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>ابدأ</translation>
+    </message>
+    <message>
+        <source>I have a new code</source>
+        <translation>لدي رمز جديد</translation>
+    </message>
+    <message>
+        <source>Have ready</source>
+        <translation>جهّز</translation>
+    </message>
+    <message>
+        <source>How it goes</source>
+        <translation>كيف تسير الأمور</translation>
+    </message>
+</context>
+<context>
+    <name>TroubleWindow</name>
+    <message>
+        <source>Newel</source>
+        <translation>Newel</translation>
+    </message>
+</context>
+<context>
+    <name>UnfinishedPage</name>
+    <message>
+        <source>Go on where you stopped?</source>
+        <translation>هل تتابع من حيث توقفت؟</translation>
+    </message>
+    <message>
+        <source>All you did is kept. If you go on, the step you were in is done again from its start.</source>
+        <translation>كل ما فعلته محفوظ. إذا تابعت تُعاد الخطوة التي كنت فيها من أولها.</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>تابع</translation>
+    </message>
+    <message>
+        <source>Close it</source>
+        <translation>أغلقه</translation>
+    </message>
+</context>
+<context>
+    <name>VerdictPage</name>
+    <message>
+        <source>Stop now</source>
+        <translation>توقف الآن</translation>
+    </message>
+    <message>
+        <source>Please note</source>
+        <translation>لاحظ</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>قرأت هذا</translation>
+    </message>
+</context>
+<context>
+    <name>WeekGrid</name>
+    <message>
+        <source>What the signs mean</source>
+        <translation>معاني العلامات</translation>
+    </message>
+    <message>
+        <source>all done</source>
+        <translation>أُنجز كله</translation>
+    </message>
+    <message>
+        <source>done in part</source>
+        <translation>أُنجز جزء منه</translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation>لم يتم</translation>
+    </message>
+    <message>
+        <source>excused: nothing was expected of you</source>
+        <translation>معفى: لم يُنتظر منك شيء</translation>
+    </message>
+    <message>
+        <source>still to come</source>
+        <translation>لم يحن بعد</translation>
+    </message>
+    <message>
+        <source>not known: this phone was not there yet</source>
+        <translation>غير معروف: لم يكن هذا الهاتف موجودًا بعد</translation>
+    </message>
+    <message>
+        <source>An empty box: nothing was due that day.</source>
+        <translation>خانة فارغة: لم يكن شيء مطلوبًا ذلك اليوم.</translation>
+    </message>
+</context>
+<context>
+    <name>WhatHappenedPage</name>
+    <message>
+        <source>Stopped</source>
+        <translation>توقفت</translation>
+    </message>
+    <message>
+        <source>What happened?</source>
+        <translation>ماذا حدث؟</translation>
+    </message>
+    <message>
+        <source>In danger? Call %1 first.</source>
+        <translation>في خطر؟ اتصل أولًا بـ %1.</translation>
+    </message>
+</context>
+<context>
+    <name>WhatNewelIs</name>
+    <message>
+        <source>What Newel is</source>
+        <translation>ما هو Newel</translation>
+    </message>
+    <message>
+        <source>Newel is for adults who use a leg prosthesis and whose therapist has examined them, taught them the exercises and signed the programme. It shows the programme, leads and times practice at home, keeps what you did and felt, and sends that to the clinic.</source>
+        <translation>Newel للبالغين الذين يستعملون طرفًا صناعيًا للساق وفحصهم معالجهم وعلّمهم التمارين ووقّع البرنامج. يعرض البرنامج، ويقود التمرين في البيت ويضبط وقته، ويحفظ ما فعلته وما شعرت به، ويرسله إلى العيادة.</translation>
+    </message>
+    <message>
+        <source>What Newel is not</source>
+        <translation>ما ليس Newel</translation>
+    </message>
+    <message>
+        <source>It does not examine you, name an illness, choose exercises or make them harder. Nobody watches while you practise, and it does not call for help. It is not for first steps with a new prosthesis without someone beside you, nor for people who were told not to exercise alone.</source>
+        <translation>لا يفحصك، ولا يسمّي مرضًا، ولا يختار التمارين ولا يجعلها أصعب. لا أحد يراقبك وأنت تتمرن، وهو لا يطلب النجدة. ليس للخطوات الأولى بطرف جديد من دون شخص بجانبك، ولا لمن قيل له ألا يتمرن وحده.</translation>
+    </message>
+    <message>
+        <source>Please remember</source>
+        <translation>تذكّر</translation>
+    </message>
+    <message>
+        <source>This is not an emergency service. In danger, call the emergency number.</source>
+        <translation>هذه ليست خدمة طوارئ. عند الخطر اتصل برقم الطوارئ.</translation>
+    </message>
+    <message>
+        <source>Nobody reads messages at once.</source>
+        <translation>لا أحد يقرأ الرسائل فورًا.</translation>
+    </message>
+    <message>
+        <source>Stop if something feels wrong.</source>
+        <translation>توقف إذا شعرت أن شيئًا ليس على ما يرام.</translation>
+    </message>
+    <message>
+        <source>What your therapist or doctor says counts more than this phone.</source>
+        <translation>ما يقوله معالجك أو طبيبك أهم من هذا الهاتف.</translation>
+    </message>
+    <message>
+        <source>With no network, what you see may be old.</source>
+        <translation>من دون شبكة قد يكون ما تراه قديمًا.</translation>
+    </message>
+    <message>
+        <source>Local law and your clinic&apos;s rules decide.</source>
+        <translation>القرار لقانون البلد وقواعد عيادتك.</translation>
+    </message>
+    <message>
+        <source>This is free software and comes with no warranty.</source>
+        <translation>هذا برنامج حر ولا ضمان عليه.</translation>
+    </message>
+</context>
+<context>
+    <name>WhoToCall</name>
+    <message>
+        <source>Call the emergency number now</source>
+        <translation>اتصل برقم الطوارئ الآن</translation>
+    </message>
+    <message>
+        <source>Emergency number</source>
+        <translation>رقم الطوارئ</translation>
+    </message>
+    <message>
+        <source>This phone does not know your clinic yet. In danger, call your local emergency number.</source>
+        <translation>هذا الهاتف لا يعرف عيادتك بعد. عند الخطر اتصل برقم الطوارئ في بلدك.</translation>
+    </message>
+    <message>
+        <source>Call %1</source>
+        <translation>اتصل بالرقم %1</translation>
+    </message>
+    <message>
+        <source>Call the clinic</source>
+        <translation>اتصل بالعيادة</translation>
+    </message>
+    <message>
+        <source>This device cannot dial. Take a phone and dial the number above.</source>
+        <translation>هذا الجهاز لا يستطيع الاتصال. خذ هاتفًا واطلب الرقم أعلاه.</translation>
+    </message>
+</context>
+<context>
+    <name>WritePage</name>
+    <message>
+        <source>Write to your therapist</source>
+        <translation>اكتب إلى معالجك</translation>
+    </message>
+    <message>
+        <source>Nobody reads this at once</source>
+        <translation>لا أحد يقرأ هذا فورًا</translation>
+    </message>
+    <message>
+        <source>With pain, a wound or a fall, call instead.</source>
+        <translation>عند الألم أو الجرح أو السقوط اتصل هاتفيًا.</translation>
+    </message>
+    <message>
+        <source>Your words</source>
+        <translation>كلماتك</translation>
+    </message>
+    <message>
+        <source>Kept. It goes to the clinic as soon as it can be reached.</source>
+        <translation>حُفظ. يُرسل إلى العيادة حالما يمكن الوصول إليها.</translation>
+    </message>
+    <message>
+        <source>Written before</source>
+        <translation>ما كُتب من قبل</translation>
+    </message>
+    <message>
+        <source>Send</source>
+        <translation>أرسل</translation>
+    </message>
+</context>
+<context>
+    <name>main</name>
+    <message>
+        <source>This phone has no safe place for a key</source>
+        <translation>لا مكان آمنًا للمفتاح في هذا الهاتف</translation>
+    </message>
+    <message>
+        <source>Newel locks what it keeps about you with a key. This phone has no place of its own for keys, so the key would lie in a file beside your data. Whoever gets at this phone&apos;s storage could then read it.</source>
+        <translation>يقفل Newel ما يحفظه عنك بمفتاح. ليس في هذا الهاتف مكان خاص للمفاتيح، فيبقى المفتاح في ملف بجانب بياناتك. ومن يصل إلى ذاكرة هذا الهاتف يستطيع قراءتها.</translation>
+    </message>
+    <message>
+        <source>Keep the key in a file</source>
+        <translation>احفظ المفتاح في ملف</translation>
+    </message>
+    <message>
+        <source>Do not use Newel here</source>
+        <translation>لا أستعمل Newel هنا</translation>
+    </message>
+    <message>
+        <source>What Newel keeps on this phone is locked, and its key is not there. Unlock the phone&apos;s place for keys and open Newel again, or phone your clinic. Nothing was changed.</source>
+        <translation>ما يحفظه Newel على هذا الهاتف مقفل ومفتاحه ليس موجودًا. افتح مكان المفاتيح في الهاتف ثم افتح Newel من جديد، أو اتصل بعيادتك. لم يتغير شيء.</translation>
+    </message>
+    <message>
+        <source>What Newel keeps on this phone cannot be opened. Phone your clinic. Nothing was deleted.</source>
+        <translation>لا يمكن فتح ما يحفظه Newel على هذا الهاتف. اتصل بعيادتك. لم يُحذف شيء.</translation>
+    </message>
+    <message>
+        <source>Newel cannot open</source>
+        <translation>لا يمكن فتح Newel</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>إغلاق</translation>
+    </message>
+    <message>
+        <source>Test clock: the date is shifted</source>
+        <translation>ساعة اختبار: التاريخ مغيّر</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::AdviceModel</name>
+    <message>
+        <source>Written down and sent to the clinic: %1</source>
+        <translation>كُتب وأُرسل إلى العيادة: %1</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::AppModel</name>
+    <message>
+        <source>Arrived: %1.</source>
+        <translation>وصل: %1.</translation>
+    </message>
+    <message>
+        <source>Arrived.</source>
+        <translation>وصل.</translation>
+    </message>
+    <message>
+        <source>The clinic&apos;s computer could not take it. It stays on this phone. Call the clinic.</source>
+        <translation>لم يستطع حاسوب العيادة أخذه. يبقى على هذا الهاتف. اتصل بالعيادة.</translation>
+    </message>
+    <message>
+        <source>On its way. It is kept on this phone until the clinic has it.</source>
+        <translation>في الطريق. يُحفظ على هذا الهاتف حتى يصل إلى العيادة.</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::FirstRunModel</name>
+    <message>
+        <source>Step %L1 of %L2</source>
+        <translation>الخطوة %L1 من %L2</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::HistoryModel</name>
+    <message>
+        <source>Nothing was due in these weeks that the phone knows of.</source>
+        <translation>لم يكن شيء مطلوبًا في هذه الأسابيع بحسب ما يعرفه الهاتف.</translation>
+    </message>
+    <message>
+        <source>nothing due</source>
+        <translation>لا شيء مطلوب</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>، </translation>
+    </message>
+    <message>
+        <source>No number was given in these weeks.</source>
+        <translation>لم يُذكر أي رقم في هذه الأسابيع.</translation>
+    </message>
+    <message>
+        <source>Last: %L1, on %2.</source>
+        <translation>الأخير: %L1، في %2.</translation>
+    </message>
+    <message>
+        <source>Always %L1.</source>
+        <translation>دائمًا %L1.</translation>
+    </message>
+    <message>
+        <source>Between %L1 and %L2.</source>
+        <translation>بين %L1 و%L2.</translation>
+    </message>
+    <message>
+        <source>Done: %L1 of %L2 that were due.</source>
+        <translation>أُنجز: %L1 من أصل %L2.</translation>
+    </message>
+    <message>
+        <source>done: %L1</source>
+        <translation>أُنجز: %L1</translation>
+    </message>
+    <message>
+        <source>in part: %L1</source>
+        <translation>جزئيًا: %L1</translation>
+    </message>
+    <message>
+        <source>not done: %L1</source>
+        <translation>لم يُنجز: %L1</translation>
+    </message>
+    <message>
+        <source>excused: %L1</source>
+        <translation>معفى: %L1</translation>
+    </message>
+    <message>
+        <source>to come: %L1</source>
+        <translation>لم يحن بعد: %L1</translation>
+    </message>
+    <message>
+        <source>not known: %L1</source>
+        <translation>غير معروف: %L1</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::MessagesModel</name>
+    <message>
+        <source>You, %1</source>
+        <translation>أنت، %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1، %2</translation>
+    </message>
+    <message>
+        <source>arrived at the clinic</source>
+        <translation>وصل إلى العيادة</translation>
+    </message>
+    <message>
+        <source>not sent yet</source>
+        <translation>لم يُرسل بعد</translation>
+    </message>
+    <message>
+        <source>This is too long to send. Please write less.</source>
+        <translation>هذا أطول من أن يُرسل. اكتب أقل.</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::PairModel</name>
+    <message>
+        <source>The clinic does not know this code: it was used already, or it is too old. Ask for a new one.</source>
+        <translation>لا تعرف العيادة هذا الرمز: استُعمل من قبل، أو مضى وقته. اطلب رمزًا جديدًا.</translation>
+    </message>
+    <message>
+        <source>Too many wrong codes. Wait a while, then ask the clinic for a new one.</source>
+        <translation>رموز خاطئة كثيرة. انتظر قليلًا ثم اطلب من العيادة رمزًا جديدًا.</translation>
+    </message>
+    <message>
+        <source>The clinic cannot be reached. Check that this phone is online and that the address is right.</source>
+        <translation>لا يمكن الوصول إلى العيادة. تأكد من أن الهاتف متصل وأن العنوان صحيح.</translation>
+    </message>
+    <message>
+        <source>Another computer answered than the one on your code. Do not go on; call the clinic.</source>
+        <translation>أجاب حاسوب غير الذي في رمزك. لا تتابع، واتصل بالعيادة.</translation>
+    </message>
+    <message>
+        <source>This phone is already set up. Erase it in Settings first.</source>
+        <translation>هذا الهاتف مُعَدّ من قبل. امسحه أولًا من الإعدادات.</translation>
+    </message>
+    <message>
+        <source>This is not an address. It looks like clinic.example:7443.</source>
+        <translation>هذا ليس عنوانًا. شكله مثل clinic.example:7443.</translation>
+    </message>
+    <message>
+        <source>The code has 8 letters and numbers. Please check it.</source>
+        <translation>في الرمز ٨ أحرف وأرقام. تأكد منه من فضلك.</translation>
+    </message>
+    <message>
+        <source>This is not a code from the clinic. It begins with newel:1. Copy all of it.</source>
+        <translation>هذا ليس رمزًا من العيادة. يبدأ بـ newel:1. انسخه كله.</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::PlayerModel</name>
+    <message>
+        <source>Then: this exercise is done</source>
+        <translation>بعد ذلك: ينتهي هذا التمرين</translation>
+    </message>
+    <message>
+        <source>Then: %1</source>
+        <translation>بعد ذلك: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>of %Ln step(s)</source>
+        <translation>
+            <numerusform>من ٠ درجة</numerusform>
+            <numerusform>من درجة واحدة</numerusform>
+            <numerusform>من درجتين</numerusform>
+            <numerusform>من %Ln درجات</numerusform>
+            <numerusform>من %Ln درجة</numerusform>
+            <numerusform>من %Ln درجة</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>of %Ln time(s)</source>
+        <translation>
+            <numerusform>من ٠ مرة</numerusform>
+            <numerusform>من مرة واحدة</numerusform>
+            <numerusform>من مرتين</numerusform>
+            <numerusform>من %Ln مرات</numerusform>
+            <numerusform>من %Ln مرة</numerusform>
+            <numerusform>من %Ln مرة</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>minutes to get ready</source>
+        <translation>دقائق للاستعداد</translation>
+    </message>
+    <message>
+        <source>seconds to get ready</source>
+        <translation>ثوانٍ للاستعداد</translation>
+    </message>
+    <message>
+        <source>minutes to hold</source>
+        <translation>دقائق للثبات</translation>
+    </message>
+    <message>
+        <source>seconds to hold</source>
+        <translation>ثوانٍ للثبات</translation>
+    </message>
+    <message>
+        <source>minutes of rest</source>
+        <translation>دقائق راحة</translation>
+    </message>
+    <message>
+        <source>seconds of rest</source>
+        <translation>ثوانٍ راحة</translation>
+    </message>
+    <message>
+        <source>minutes to change side</source>
+        <translation>دقائق لتغيير الجانب</translation>
+    </message>
+    <message>
+        <source>seconds to change side</source>
+        <translation>ثوانٍ لتغيير الجانب</translation>
+    </message>
+    <message>
+        <source>time %L1 of %L2</source>
+        <translation>مرة %L1 من %L2</translation>
+    </message>
+    <message>
+        <source>set %L1 of %L2</source>
+        <translation>مجموعة %L1 من %L2</translation>
+    </message>
+    <message>
+        <source>round %L1 of %L2</source>
+        <translation>جولة %L1 من %L2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>، </translation>
+    </message>
+    <message>
+        <source>The phone was away or asleep, so the practice waited. What you were in the middle of is done again.</source>
+        <translation>كان الهاتف مشغولًا أو نائمًا فانتظر التمرين. ما كنت في وسطه يُعاد.</translation>
+    </message>
+    <message>
+        <source>No voice for your language on this phone: read the words, hear the tones.</source>
+        <translation>لا صوت بلغتك على هذا الهاتف: اقرأ الكلمات واسمع النغمات.</translation>
+    </message>
+    <message>
+        <source>The voice does not work just now: read the words, hear the tones.</source>
+        <translation>الصوت لا يعمل الآن: اقرأ الكلمات واسمع النغمات.</translation>
+    </message>
+    <message>
+        <source>This phone has no sound just now: read the words.</source>
+        <translation>لا صوت في هذا الهاتف الآن: اقرأ الكلمات.</translation>
+    </message>
+    <message>
+        <source>last one</source>
+        <translation>الأخيرة</translation>
+    </message>
+    <message>
+        <source>The headphones or the loudspeaker are gone, so the practice waited. Connect them again, or go on with the sound of the phone.</source>
+        <translation>انفصلت السماعات أو مكبّر الصوت، فتوقف التمرين مؤقتًا. صِلها من جديد، أو تابع بصوت الهاتف.</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::PracticeModel</name>
+    <message>
+        <source>Before you start, %L1 of %L2</source>
+        <translation>قبل أن تبدأ، %L1 من %L2</translation>
+    </message>
+    <message>
+        <source>Exercise %L1 of %L2</source>
+        <translation>تمرين %L1 من %L2</translation>
+    </message>
+    <message>
+        <source>%1, about %2</source>
+        <translation>%1، نحو %2</translation>
+    </message>
+    <message>
+        <source>Done for now</source>
+        <translation>انتهيت الآن</translation>
+    </message>
+    <message>
+        <source>Stopped, and that is fine</source>
+        <translation>توقفت، وهذا لا بأس به</translation>
+    </message>
+    <message>
+        <source>Stopped for your safety</source>
+        <translation>توقف من أجل سلامتك</translation>
+    </message>
+    <message>
+        <source>The clinic asked you to stop</source>
+        <translation>طلبت العيادة أن تتوقف</translation>
+    </message>
+    <message>
+        <source>Not today</source>
+        <translation>ليس اليوم</translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation>مغلق</translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation>لم يتم</translation>
+    </message>
+    <message>
+        <source>not done: %1</source>
+        <translation>لم يتم: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%L1 of %Ln time(s)</source>
+        <translation>
+            <numerusform>%L1 من ٠ مرة</numerusform>
+            <numerusform>%L1 من مرة واحدة</numerusform>
+            <numerusform>%L1 من مرتين</numerusform>
+            <numerusform>%L1 من %Ln مرات</numerusform>
+            <numerusform>%L1 من %Ln مرة</numerusform>
+            <numerusform>%L1 من %Ln مرة</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, pain %L1 of %L2</source>
+        <translation>، الألم %L1 من %L2</translation>
+    </message>
+    <message>
+        <source>, effort %L1 of %L2</source>
+        <translation>، الجهد %L1 من %L2</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::ProgrammeModel</name>
+    <message>
+        <source>Programme %1</source>
+        <translation>برنامج %1</translation>
+    </message>
+    <message>
+        <source>No programme yet</source>
+        <translation>لا برنامج بعد</translation>
+    </message>
+    <message>
+        <source>The clinic has not sent one. It comes by itself once it is signed.</source>
+        <translation>لم ترسل العيادة برنامجًا. يصل وحده عندما يُوقّع.</translation>
+    </message>
+    <message>
+        <source>From %1, until %2</source>
+        <translation>من %1، حتى %2</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::SettingsModel</name>
+    <message>
+        <source>This phone has no sound just now. Every cue is on the screen as well.</source>
+        <translation>لا صوت في هذا الهاتف الآن. كل تعليمة على الشاشة أيضًا.</translation>
+    </message>
+    <message>
+        <source>This phone has no voice for your language. Every cue is on the screen as well.</source>
+        <translation>لا صوت بلغتك في هذا الهاتف. كل تعليمة على الشاشة أيضًا.</translation>
+    </message>
+    <message>
+        <source>The voice does not work just now. Every cue is on the screen as well.</source>
+        <translation>الصوت لا يعمل الآن. كل تعليمة على الشاشة أيضًا.</translation>
+    </message>
+    <message>
+        <source>Get ready. This is how I sound.</source>
+        <translation>استعد. هكذا صوتي.</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::TodayModel</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1، %2</translation>
+    </message>
+    <message>
+        <source>No more practice today. Tomorrow you may start again.</source>
+        <translation>لا تمرين بعد اليوم. غدًا يمكنك أن تبدأ من جديد.</translation>
+    </message>
+    <message>
+        <source>No practice until the clinic has spoken with you. Please call the clinic.</source>
+        <translation>لا تمرين حتى تتحدث العيادة معك. اتصل بالعيادة من فضلك.</translation>
+    </message>
+    <message>
+        <source>Your programme ended on %1. Ask the clinic what comes next.</source>
+        <translation>انتهى برنامجك في %1. اسأل العيادة عما يليه.</translation>
+    </message>
+    <message>
+        <source>Your programme begins on %1.</source>
+        <translation>يبدأ برنامجك في %1.</translation>
+    </message>
+    <message>
+        <source>Next: %1.</source>
+        <translation>التالي: %1.</translation>
+    </message>
+    <message>
+        <source>No programme yet</source>
+        <translation>لا برنامج بعد</translation>
+    </message>
+    <message>
+        <source>Your practice is on hold</source>
+        <translation>تمرينك موقوف</translation>
+    </message>
+    <message>
+        <source>All done for today</source>
+        <translation>تم كل شيء لليوم</translation>
+    </message>
+    <message>
+        <source>Nothing to do today</source>
+        <translation>لا شيء اليوم</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln to do</source>
+        <translation>
+            <numerusform>لا شيء</numerusform>
+            <numerusform>تمرين واحد</numerusform>
+            <numerusform>تمرينان</numerusform>
+            <numerusform>%Ln تمارين</numerusform>
+            <numerusform>%Ln تمرينًا</numerusform>
+            <numerusform>%Ln تمرين</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Stop: %1 put all practice on hold</source>
+        <translation>قف: أوقف %1 كل التمارين</translation>
+    </message>
+    <message>
+        <source>Stop: %1 put a part on hold</source>
+        <translation>قف: أوقف %1 جزءًا</translation>
+    </message>
+    <message>
+        <source>From %1</source>
+        <translation>من %1</translation>
+    </message>
+    <message>
+        <source>You stopped in the middle of: %1.</source>
+        <translation>توقفت في وسط: %1.</translation>
+    </message>
+    <message>
+        <source>The clinic ended this phone&apos;s access. Call the clinic.</source>
+        <translation>أنهت العيادة دخول هذا الهاتف. اتصل بالعيادة.</translation>
+    </message>
+    <message>
+        <source>Read the message from the clinic first.</source>
+        <translation>اقرأ رسالة العيادة أولًا.</translation>
+    </message>
+</context>
 </TS>

@@ -4,124 +4,124 @@
 <context>
     <name>Phrasing</name>
     <message numerus="yes">
-        <source>%n second(s)</source>
+        <source>%Ln second(s)</source>
         <translation>
-            <numerusform>%n second</numerusform>
-            <numerusform>%n seconds</numerusform>
+            <numerusform>%Ln second</numerusform>
+            <numerusform>%Ln seconds</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n time(s)</source>
+        <source>%Ln time(s)</source>
         <translation>
-            <numerusform>%n time</numerusform>
-            <numerusform>%n times</numerusform>
+            <numerusform>%Ln time</numerusform>
+            <numerusform>%Ln times</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n set(s) of %1</source>
+        <source>%Ln set(s) of %L1</source>
         <translation>
-            <numerusform>%n set of %1</numerusform>
-            <numerusform>%n sets of %1</numerusform>
+            <numerusform>%Ln set of %L1</numerusform>
+            <numerusform>%Ln sets of %L1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n time(s) up and down</source>
+        <source>%Ln time(s) up and down</source>
         <translation>
-            <numerusform>%n time up and down</numerusform>
-            <numerusform>%n times up and down</numerusform>
+            <numerusform>%Ln time up and down</numerusform>
+            <numerusform>%Ln times up and down</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n step(s)</source>
+        <source>%Ln step(s)</source>
         <translation>
-            <numerusform>%n step</numerusform>
-            <numerusform>%n steps</numerusform>
+            <numerusform>%Ln step</numerusform>
+            <numerusform>%Ln steps</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n time(s) there and back</source>
+        <source>%Ln time(s) there and back</source>
         <translation>
-            <numerusform>%n time there and back</numerusform>
-            <numerusform>%n times there and back</numerusform>
+            <numerusform>%Ln time there and back</numerusform>
+            <numerusform>%Ln times there and back</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n metre(s)</source>
+        <source>%Ln metre(s)</source>
         <translation>
-            <numerusform>%n metre</numerusform>
-            <numerusform>%n metres</numerusform>
+            <numerusform>%Ln metre</numerusform>
+            <numerusform>%Ln metres</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n time(s) %1</source>
+        <source>%Ln time(s) %1</source>
         <translation>
-            <numerusform>%n time %1</numerusform>
-            <numerusform>%n times %1</numerusform>
+            <numerusform>%Ln time %1</numerusform>
+            <numerusform>%Ln times %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n time(s) a week</source>
+        <source>%Ln time(s) a week</source>
         <translation>
-            <numerusform>%n time a week</numerusform>
-            <numerusform>%n times a week</numerusform>
+            <numerusform>%Ln time a week</numerusform>
+            <numerusform>%Ln times a week</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n minute(s)</source>
+        <source>%Ln minute(s)</source>
         <translation>
-            <numerusform>%n minute</numerusform>
-            <numerusform>%n minutes</numerusform>
+            <numerusform>%Ln minute</numerusform>
+            <numerusform>%Ln minutes</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n record(s) kept on this phone, will be sent.</source>
+        <source>%Ln record(s) kept on this phone, will be sent.</source>
         <translation>
-            <numerusform>%n record is kept on this phone and will be sent.</numerusform>
-            <numerusform>%n records are kept on this phone and will be sent.</numerusform>
+            <numerusform>%Ln record is kept on this phone and will be sent.</numerusform>
+            <numerusform>%Ln records are kept on this phone and will be sent.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n record(s) could not be taken by the clinic and stay on this phone. Call the clinic.</source>
+        <source>%Ln record(s) could not be taken by the clinic and stay on this phone. Call the clinic.</source>
         <translation>
-            <numerusform>%n record could not be taken by the clinic and stays on this phone. Call the clinic.</numerusform>
-            <numerusform>%n records could not be taken by the clinic and stay on this phone. Call the clinic.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>newel::home::PracticeModel</name>
-    <message numerus="yes">
-        <source>%1 of %n time(s)</source>
-        <translation>
-            <numerusform>%1 of %n time</numerusform>
-            <numerusform>%1 of %n times</numerusform>
+            <numerusform>%Ln record could not be taken by the clinic and stays on this phone. Call the clinic.</numerusform>
+            <numerusform>%Ln records could not be taken by the clinic and stay on this phone. Call the clinic.</numerusform>
         </translation>
     </message>
 </context>
 <context>
     <name>newel::home::PlayerModel</name>
     <message numerus="yes">
-        <source>of %n step(s)</source>
+        <source>of %Ln step(s)</source>
         <translation>
-            <numerusform>of %n step</numerusform>
-            <numerusform>of %n steps</numerusform>
+            <numerusform>of %Ln step</numerusform>
+            <numerusform>of %Ln steps</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>of %n time(s)</source>
+        <source>of %Ln time(s)</source>
         <translation>
-            <numerusform>of %n time</numerusform>
-            <numerusform>of %n times</numerusform>
+            <numerusform>of %Ln time</numerusform>
+            <numerusform>of %Ln times</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::PracticeModel</name>
+    <message numerus="yes">
+        <source>%L1 of %Ln time(s)</source>
+        <translation>
+            <numerusform>%L1 of %Ln time</numerusform>
+            <numerusform>%L1 of %Ln times</numerusform>
         </translation>
     </message>
 </context>
 <context>
     <name>newel::home::TodayModel</name>
     <message numerus="yes">
-        <source>%n to do</source>
+        <source>%Ln to do</source>
         <translation>
-            <numerusform>%n to do</numerusform>
-            <numerusform>%n to do</numerusform>
+            <numerusform>%Ln to do</numerusform>
+            <numerusform>%Ln to do</numerusform>
         </translation>
     </message>
 </context>

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <map>
+
 #include "core/practice/compile.h"
 #include "tests/core/people/sample_people.h"
 
@@ -92,6 +94,41 @@ TEST_F(ReachPlayer, pauseInAHoldVoidsItAndResumeRepeatsItAfterTimeToTakeUpThePos
   EXPECT_EQ(events[1].beat, 2U);
   // A hold that counts was held for all of its length.
   EXPECT_EQ(events[1].at - events[0].at, Seconds(3));
+}
+
+// Ready 15, then move 3, hold 3, return 2, rest 2: at half as long again a round takes 2.5 s more.
+TEST_F(ReachPlayer, slowerStretchesMovementsAndNothingElse) {
+  m_player.start(absl::ZeroDuration());
+  for (int i = 0; i < 5; ++i) m_player.slower(Seconds(1));
+  EXPECT_EQ(m_player.pacePercent(), kSlowestPacePercent);
+  EXPECT_EQ(m_player.leftInBeat(Seconds(1)), Seconds(14)) << "time to get ready is not stretched";
+  const auto events = runTo(m_player, Seconds(1), Minutes(30));
+  EXPECT_EQ(m_player.state(), PlayerState::Ended);
+  std::map<std::uint32_t, absl::Duration> begun;
+  for (const PlayerEvent& event : events) {
+    const v1::Beat& beat = m_player.timeline().beats(static_cast<int>(event.beat));
+    if (event.kind == v1::JOURNAL_KIND_BEAT_BEGUN) begun[event.beat] = event.at;
+    if (event.kind != v1::JOURNAL_KIND_BEAT_ENDED || !begun.contains(event.beat)) continue;
+    const bool moves = beat.kind() == v1::BEAT_KIND_MOVE || beat.kind() == v1::BEAT_KIND_RETURN;
+    EXPECT_EQ(event.at - begun[event.beat], Milliseconds(beat.length_ms()) * (moves ? 1.5 : 1.0));
+  }
+  EXPECT_EQ(countDose(m_player.timeline(), m_player.done()).SerializeAsString(),
+            m_player.timeline().asked().SerializeAsString())
+      << "slower changes no dose";
+}
+
+TEST_F(ReachPlayer, slowerInTheMiddleOfAMovementKeepsWhatIsLeftAndItsLengthTogether) {
+  m_player.start(absl::ZeroDuration());
+  runTo(m_player, absl::ZeroDuration(), Seconds(16));  // one second into the first movement of three
+  ASSERT_EQ(m_player.intoBeat(Seconds(16)), Seconds(1));
+  m_player.slower(Seconds(16));
+  EXPECT_EQ(m_player.intoBeat(Seconds(16)), Seconds(1));
+  EXPECT_EQ(m_player.leftInBeat(Seconds(16)), Milliseconds(2750));
+  EXPECT_EQ(m_player.nextDeadline(), Milliseconds(18750));
+  m_player.pause(Seconds(17));
+  EXPECT_EQ(m_player.leftInBeat(Seconds(17)), m_player.beatLength());
+  m_player.slower(Seconds(17));
+  EXPECT_EQ(m_player.leftInBeat(Seconds(17)), Milliseconds(4500));
 }
 
 TEST_F(ReachPlayer, pauseInARestKeepsWhatWasLeft) {

@@ -42,9 +42,14 @@ class HomeModels : public testing::Test {
   HomeWorld m_world;
 };
 
-TEST_F(HomeModels, phoneWithoutAClinicAsksToBeConnected) { EXPECT_EQ(m_world.page(), Page::Pair); }
+TEST_F(HomeModels, phoneWithoutAClinicAsksToBeConnected) {
+  EXPECT_EQ(m_world.page(), Page::Language) << "a new phone begins at its beginning";
+  program().settings->setFirstRunStep("Done");
+  EXPECT_EQ(m_world.page(), Page::Pair);
+}
 
 TEST_F(HomeModels, wrongCodeSaysWhatToDoAndChangesNothing) {
+  program().settings->setFirstRunStep("Pair");
   program().pair->pairTyped("clinic.example:7443", "short");
   EXPECT_THAT(program().pair->codeError().toStdString(), HasSubstr("8 letters"));
   program().pair->pairTyped("not an address", "ABCD-2345");
@@ -70,11 +75,14 @@ TEST_F(HomeModels, typedPairingHasTheFingerprintCompared) {
 }
 
 TEST_F(HomeModels, differentFingerprintErasesThePhoneAgain) {
+  program().settings->setFirstRunStep("Pair");
+  program().settings->setTextPercent(150);
   program().pair->pairTyped("clinic.example:7443", "abcd-2345");
   while (program().pair->busy()) settle(10);
   ASSERT_EQ(m_world.page(), Page::Paired);
-  program().settings->erase();
+  program().settings->forgetClinic();
   EXPECT_EQ(m_world.page(), Page::Pair);
+  EXPECT_EQ(program().settings->textPercent(), 150) << "how the phone shows is not the clinic's";
   EXPECT_FALSE(program().app->paired());
 }
 
@@ -479,7 +487,7 @@ TEST_F(HomeModels, settingsSurviveARestartAndAnErasureTakesThem) {
   EXPECT_EQ(program().settings->look(), home::SettingsModel::Look::Dark);
   EXPECT_FALSE(program().settings->voice());
   program().settings->erase();
-  EXPECT_EQ(m_world.page(), Page::Pair);
+  EXPECT_EQ(m_world.page(), Page::Language);
   EXPECT_EQ(program().settings->textPercent(), 100);
 }
 

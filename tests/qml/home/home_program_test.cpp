@@ -170,11 +170,21 @@ TEST(HomeProgram, killedInAHoldTakesUpAgainAndAHoldOrderStopsItWithinASecond) {
 
   {
     Phone phone(folder, offset);
+    for (const char* title : {"Your language", "How large should words be?", "Can you hear the phone?"}) {
+      phone.mustRun("wait \"" + std::string(title) + "\"");
+      phone.mustRun("click Next");
+    }
     phone.mustRun("wait \"Connect this phone to your clinic\"");
     phone.mustRun("type \"Text of the QR code\" \"" + formatTicket(clinic.ticketFor(person.id())) + "\"");
     phone.mustRun("click \"Connect with this text\"");
     phone.mustRun("wait \"Hello Joan\" 20000");
     phone.mustRun("click \"Go on\"");
+    phone.mustRun("click \"No reminders\"");
+    phone.mustRun("click Next");
+    phone.mustRun("wait \"Whom to call\"");
+    phone.mustRun("click Next");
+    phone.mustRun("click \"I have read this\"");
+    phone.mustRun("until page Today");
     phone.mustRun("until programme 1 10000");
     phone.mustRun("wait \"Test clock: the date is shifted\"");
     phone.mustRun("click Start");

@@ -36,6 +36,9 @@ struct HomeProgram {
   std::unique_ptr<home::PairModel> pair;
   std::unique_ptr<home::ScanModel> scan;
   std::unique_ptr<home::AdviceModel> advice;
+  std::unique_ptr<home::FirstRunModel> first_run;
+  std::unique_ptr<home::HistoryModel> history;
+  std::unique_ptr<home::MessagesModel> messages;
   std::unique_ptr<home::AppModel> app;
   home::HomeModels models;
 };

@@ -90,6 +90,7 @@ class PaperLink : public HubLink {
   absl::StatusOr<v1::OfferReply> offer(const v1::OfferRequest& request) override {
     const std::lock_guard lock(m_clinic.m_mutex);
     if (!m_clinic.m_reachable) return absl::UnavailableError("nobody there");
+    if (m_clinic.m_revoked) return absl::PermissionDeniedError("this phone has no access any more");
     v1::OfferReply reply;
     reply.set_generation("paper");
     reply.mutable_hub_time()->set_seconds(kIssued);
@@ -107,6 +108,7 @@ class PaperLink : public HubLink {
   absl::StatusOr<v1::FetchReply> fetch(const v1::FetchRequest& request) override {
     const std::lock_guard lock(m_clinic.m_mutex);
     if (!m_clinic.m_reachable) return absl::UnavailableError("nobody there");
+    if (m_clinic.m_revoked) return absl::PermissionDeniedError("this phone has no access any more");
     v1::FetchReply reply;
     reply.set_generation("paper");
     reply.mutable_hub_time()->set_seconds(kIssued);
@@ -120,6 +122,7 @@ class PaperLink : public HubLink {
   absl::StatusOr<v1::MediaPart> fetchMedia(const v1::FetchMediaRequest& request) override {
     const std::lock_guard lock(m_clinic.m_mutex);
     if (!m_clinic.m_reachable) return absl::UnavailableError("nobody there");
+    if (m_clinic.m_revoked) return absl::PermissionDeniedError("this phone has no access any more");
     const auto found = m_clinic.m_media.find(request.sha256());
     if (found == m_clinic.m_media.end()) return absl::NotFoundError("sha256: not there");
     v1::MediaPart part;
@@ -160,6 +163,7 @@ absl::StatusOr<PairedHub> PaperClinic::pair(const PairingTicket& ticket, const v
   const std::lock_guard lock(m_mutex);
   if (!m_reachable) return absl::UnavailableError("nobody there");
   if (ticket.code != kCode) return absl::NotFoundError("code: not known");
+  m_revoked = false;
   PairedHub paired;
   paired.hub.address = addressOf(ticket);
   paired.hub.token = "a token";
@@ -278,6 +282,11 @@ std::vector<v1::Message> PaperClinic::messages() const {
 void PaperClinic::setReachable(bool reachable) {
   const std::lock_guard lock(m_mutex);
   m_reachable = reachable;
+}
+
+void PaperClinic::revoke() {
+  const std::lock_guard lock(m_mutex);
+  m_revoked = true;
 }
 
 }  // namespace newel::tests

@@ -43,6 +43,7 @@ class PaperClinic : public HubNetwork {
   std::vector<v1::Message> messages() const;
 
   void setReachable(bool reachable);
+  void revoke();  // this phone; pairing it again gives access again
   static constexpr char kCode[] = "ABCD2345";
 
  private:
@@ -58,6 +59,7 @@ class PaperClinic : public HubNetwork {
   std::map<std::string, std::string> m_media;  // by hash
   std::uint64_t m_number = 0;
   bool m_reachable = true;
+  bool m_revoked = false;
 };
 
 }  // namespace newel::tests

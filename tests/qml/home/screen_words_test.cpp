@@ -46,9 +46,9 @@ std::vector<Word> catalogue(const std::string& language) {
   return words;
 }
 
-// "%1", "%2"; "%n" may be left out of a form that says the number in words.
+// "%1", "%L2"; "%Ln" may be left out of a form that says the number in words.
 std::set<QString> marksOf(const QString& text) {
-  static const QRegularExpression kMark(QStringLiteral("%[1-9]"));
+  static const QRegularExpression kMark(QStringLiteral("%L?[1-9]"));
   std::set<QString> marks;
   for (auto it = kMark.globalMatch(text); it.hasNext();) marks.insert(it.next().captured());
   return marks;
@@ -81,12 +81,12 @@ TEST(ScreenLanguageRule, theWordsTheDatesAndTheWayOfReadingFollow) {
   EXPECT_EQ(QGuiApplication::layoutDirection(), Qt::LeftToRight);
   EXPECT_EQ(QLocale().language(), QLocale::Spanish);
   language.use("ar");
-  EXPECT_EQ(QCoreApplication::translate("Phrasing", "%n minute(s)", nullptr, 3),
-            QString::fromUtf8("3 دقائق"));
+  EXPECT_EQ(QCoreApplication::translate("Phrasing", "%Ln minute(s)", nullptr, 3),
+            QString::fromUtf8("٣ دقائق"));
   EXPECT_EQ(QGuiApplication::layoutDirection(), Qt::RightToLeft);
   language.use("xx");
   EXPECT_EQ(language.shown(), QStringLiteral("en"));
-  EXPECT_EQ(QCoreApplication::translate("Phrasing", "%n minute(s)", nullptr, 1), QStringLiteral("1 minute"));
+  EXPECT_EQ(QCoreApplication::translate("Phrasing", "%Ln minute(s)", nullptr, 1), QStringLiteral("1 minute"));
   EXPECT_EQ(QGuiApplication::layoutDirection(), Qt::LeftToRight);
 }
 

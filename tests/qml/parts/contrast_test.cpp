@@ -48,9 +48,21 @@ TEST(Contrast, everyTextPairReachesAA) {
   }
 }
 
+// WCAG 2.2 SC 1.4.6, for who asked for it.
+TEST(Contrast, everyTextPairOfTheStrongPalettesReachesAAA) {
+  for (const Palette& palette : {kLightStrong, kDarkStrong}) {
+    for (const Pair& pair : textPairs(palette)) {
+      EXPECT_GE(contrast(pair.text, pair.ground), 7.0)
+          << (palette.paper == kLightStrong.paper ? "light: " : "dark: ") << pair.name;
+    }
+    EXPECT_GE(contrast(palette.groove, palette.paper), 3.0);
+    EXPECT_GE(contrast(palette.groove, palette.sheet), 3.0);
+  }
+}
+
 // WCAG 2.2 SC 1.4.11: edges of controls, the focus ring, posts and treads against what they lie on.
 TEST(Contrast, everyEdgeAndStrokeReachesThreeToOne) {
-  for (const Palette& p : {kLight, kDark}) {
+  for (const Palette& p : {kLight, kDark, kLightStrong, kDarkStrong}) {
     for (const std::uint32_t ground : {p.paper, p.sheet}) {
       for (const std::uint32_t stroke : {p.ink, p.soft, p.rail, p.brass, p.stop, p.good}) {
         EXPECT_GE(contrast(stroke, ground), 3.0);

@@ -26,7 +26,7 @@ Window {
         Notice { width: parent.width; kind: Notice.Stop; title: "Stop: Ruth Adler put all practice on hold"; text: "Your skin needs rest." }
         Notice { width: parent.width; kind: Notice.New; title: "New"; text: "Stairs now with one hand." }
         TextEntry { width: parent.width; label: "Address of the clinic"; help: "For example clinic.example:7443"; error: "This is not an address." }
-        ChoiceRow { width: parent.width; text: "Sudden weak arm, leg or face, or trouble with speech"; help: "Call for help first" }
+        RadioRow { width: parent.width; text: "Sudden weak arm, leg or face, or trouble with speech"; help: "Call for help first" }
         ChoiceRow { width: parent.width; many: true; text: "Say the cues aloud"; checked: true }
         NumberStepper { label: "Repetitions"; value: 8; to: 60; unit: "times" }
         ScalePicker { width: parent.width; label: "Pain"; lowWords: "no pain"; highWords: "the worst you can think of"; value: 4 }

@@ -46,6 +46,17 @@ TEST(Theme, darkTakesTheDarkPalette) {
   EXPECT_EQ(theme.paper(), QColor(0xFA, 0xF6, 0xEE));
 }
 
+TEST(Theme, moreContrastHasPalettesOfItsOwnLightAndDark) {
+  Theme theme;
+  theme.setDark(false);
+  theme.setStrong(true);
+  EXPECT_EQ(theme.paper(), QColor(0xFF, 0xFF, 0xFF));
+  theme.setDark(true);
+  EXPECT_EQ(theme.paper(), QColor(0x00, 0x00, 0x00));
+  theme.setStrong(false);
+  EXPECT_EQ(theme.paper(), QColor(0x12, 0x19, 0x1A));
+}
+
 TEST(Theme, theFontIsNotoSansAndItsFiguresAreOfEqualWidth) {
   ASSERT_TRUE(QFontDatabase::hasFamily(QStringLiteral("Noto Sans"))) << "package fonts-noto-core is missing";
   QFont font = QGuiApplication::font();

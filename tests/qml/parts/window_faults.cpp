@@ -5,9 +5,14 @@
 #include <QtCore/QEventLoop>
 #include <QtCore/QThread>
 #include <QtGui/QAccessible>
+#include <QtGui/QFontMetricsF>
+#include <QtGui/QGuiApplication>
 #include <QtQuick/QQuickItem>
+#include <algorithm>
+#include <cmath>
 #include <cstdlib>
 #include <filesystem>
+#include <optional>
 
 #include "qml/parts/driver.h"
 
@@ -62,8 +67,13 @@ QRectF lettersOf(const Seen& text) {
   const double scale = text.item->width() > 0 ? text.box.width() / text.item->width() : 1;
   const double width = text.item->property("contentWidth").toDouble() * scale;
   double height = text.item->property("contentHeight").toDouble() * scale;
-  // Digits have neither ascenders nor descenders: Noto Sans' cap height is 0.714 of an em, a line 1.36.
-  if (text.item->objectName() == "numeral") height *= 0.714 / 1.36;
+  // Digits fill little of their line, in Arabic less than in Latin letters.
+  if (text.item->objectName() == "numeral") {
+    const QFont font = text.item->property("font").value<QFont>();
+    const double digits =
+        QFontMetricsF(font).tightBoundingRect(text.item->property("text").toString()).height();
+    height = std::min(height, digits);
+  }
   QRectF letters = text.box;
   const auto across = text.item->property("effectiveHorizontalAlignment").toInt();
   const auto down = text.item->property("verticalAlignment").toInt();
@@ -147,6 +157,89 @@ std::vector<std::string> faultsOf(QQuickWindow& window, double least_target) {
     }
   }
   return faults;
+}
+
+namespace {
+
+// What a screen reader stops at, in the order it comes to them.
+// `view`: of the scrolling area around it. What has been scrolled out of it is read where the area is.
+void gatherNamed(QQuickItem* item, const std::optional<QRectF>& view, std::vector<Seen>& named) {
+  if (!item->isVisible() || item->opacity() < 0.01) return;
+  QAccessibleInterface* const face = QAccessible::queryAccessibleInterface(item);
+  const bool says = face != nullptr && face->isValid() && !face->text(QAccessible::Name).isEmpty();
+  if (says && face->role() != QAccessible::Grouping && face->role() != QAccessible::AlertMessage &&
+      face->role() != QAccessible::ListItem && face->role() != QAccessible::SpinBox &&
+      face->role() != QAccessible::Client) {
+    const QRectF box = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
+    if (box.width() > 0 && box.height() > 0) named.push_back({item, box, view.value_or(box)});
+  }
+  std::optional<QRectF> inner = view;
+  if (item->inherits("QQuickFlickable")) {
+    inner = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
+  }
+  const QList<QQuickItem*> children = item->childItems();
+  for (QQuickItem* child : children) gatherNamed(child, inner, named);
+}
+
+void polish(QQuickItem* item) {
+  item->ensurePolished();
+  const QList<QQuickItem*> children = item->childItems();
+  for (QQuickItem* child : children) polish(child);
+}
+
+void describe(const std::vector<Seen>& all, std::string& text) {
+  for (const Seen& seen : all) {
+    for (const double side : {seen.box.x(), seen.box.y(), seen.box.width(), seen.box.height()}) {
+      text += std::to_string(std::lround(side * 4)) + " ";
+    }
+  }
+}
+
+}  // namespace
+
+std::vector<std::string> orderFaultsOf(QQuickWindow& window) {
+  std::vector<Seen> named;
+  gatherNamed(window.contentItem(), std::nullopt, named);
+  std::vector<std::string> faults;
+  const bool to_left = QGuiApplication::isRightToLeft();
+  for (std::size_t i = 1; i < named.size(); ++i) {
+    // Within one area by where each lies in it, between two by where the areas lie.
+    const bool one_area = named[i - 1].shown == named[i].shown;
+    const QRectF& a = one_area ? named[i - 1].box : named[i - 1].shown;
+    const QRectF& b = one_area ? named[i].box : named[i].shown;
+    if (contains(named[i - 1].item, named[i].item)) continue;
+    const bool after = to_left ? b.right() <= a.left() + kSlack : b.left() >= a.right() - kSlack;
+    const bool before = to_left ? b.left() >= a.right() - kSlack : b.right() <= a.left() + kSlack;
+    const double common = std::min(a.bottom(), b.bottom()) - std::max(a.top(), b.top());
+    const bool beside = common > 0.5 * std::min(a.height(), b.height());
+    const auto role = QAccessible::queryAccessibleInterface(named[i - 1].item)->role();
+    const bool backwards = beside ? before : b.bottom() <= a.top() + kSlack && !after;
+    if (backwards && role != QAccessible::Heading)
+      faults.push_back("read out of order: " + nameOf(named[i - 1]) + " and then " + nameOf(named[i]));
+  }
+  return faults;
+}
+
+std::string layoutOf(QQuickWindow& window) {
+  std::vector<Seen> texts;
+  std::vector<Seen> controls;
+  gather(window.contentItem(), QRectF(0, 0, window.width(), window.height()), texts, controls);
+  std::string text;
+  describe(texts, text);
+  describe(controls, text);
+  return text;
+}
+
+void settleLayout(QQuickWindow& window) {
+  std::string before;
+  for (int round = 0; round < 60; ++round) {
+    QCoreApplication::processEvents();
+    // What the next frame would do, without waiting for it.
+    polish(window.contentItem());
+    std::string now = layoutOf(window);
+    if (round > 1 && now == before) return;
+    before = std::move(now);
+  }
 }
 
 void settle(int milliseconds) {

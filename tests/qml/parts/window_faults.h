@@ -15,6 +15,16 @@ inline constexpr double kPhoneTarget = 48;
 // One line a fault, empty when there is none. `window` must be shown and at rest.
 std::vector<std::string> faultsOf(QQuickWindow& window, double least_target = kPhoneTarget);
 
+// Whether a screen reader is led as the eye is: down the page, and along a line from the reading edge. The
+// title of a page may come before what stands beside or above it. One line a fault.
+std::vector<std::string> orderFaultsOf(QQuickWindow& window);
+
+// Places and sizes of all words and controls that are shown, as one text: the same text, the same layout.
+std::string layoutOf(QQuickWindow& window);
+
+// Has the window lay itself out until it stays as it is.
+void settleLayout(QQuickWindow& window);
+
 // Lets the window lay itself out and paint.
 void settle(int milliseconds = 60);
 

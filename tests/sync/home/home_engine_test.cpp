@@ -54,6 +54,45 @@ TEST_F(Engine, closingEndsTheJournalAndQueuesTheRecordTogether) {
   EXPECT_EQ(phone->practices()[0].revision(), 2U);
 }
 
+// A page of a long history: by the time in the record's own id, without opening what lies before.
+TEST_F(Engine, aPageOfTheHistoryIsReadAlone) {
+  const auto phone = m_clinic.pairedPhone("phone", m_person);
+  std::vector<std::string> ids;
+  std::vector<absl::Time> made;
+  for (int week = 0; week < 6; ++week) {
+    made.push_back(m_clinic.clock().wall());
+    ids.push_back(phone->newId());
+    ASSERT_TRUE(phone->closePractice(test::samplePractice(ids.back(), m_person)).ok());
+    m_clinic.clock().advance(absl::Hours(24 * 7));
+  }
+  EXPECT_EQ(phone->practicesSince(absl::InfinitePast()).size(), 6U);
+  EXPECT_EQ(phone->practicesSince(absl::InfiniteFuture()).size(), 0U);
+  for (std::size_t i = 0; i < ids.size(); ++i) {
+    const auto page = phone->practicesSince(made[i]);
+    ASSERT_EQ(page.size(), ids.size() - i);
+    EXPECT_EQ(page.front().id(), ids[i]);
+    EXPECT_EQ(page.back().id(), ids.back());
+    EXPECT_EQ(phone->practicesSince(made[i] + absl::Milliseconds(1)).size(), ids.size() - i - 1);
+  }
+  // A later revision is the same practice, in its old place.
+  ASSERT_TRUE(phone->closePractice(test::samplePractice(ids[3], m_person, 2)).ok());
+  EXPECT_EQ(phone->practicesSince(made[3]).size(), 3U);
+  EXPECT_EQ(phone->practicesSince(made[3]).front().revision(), 2U);
+}
+
+TEST_F(Engine, whetherARecordHasArrivedIsKnownForEachOne) {
+  const auto phone = m_clinic.pairedPhone("phone", m_person);
+  const std::string first = phone->newId();
+  ASSERT_TRUE(phone->closePractice(test::samplePractice(first, m_person)).ok());
+  EXPECT_EQ(phone->deliveryOf(first), Delivery::Waiting);
+  ASSERT_TRUE(phone->syncOnce().ok());
+  EXPECT_EQ(phone->deliveryOf(first), Delivery::Arrived);
+  const std::string second = phone->newId();
+  ASSERT_TRUE(phone->closePractice(test::samplePractice(second, m_person)).ok());
+  EXPECT_EQ(phone->deliveryOf(first), Delivery::Arrived);
+  EXPECT_EQ(phone->deliveryOf(second), Delivery::Waiting);
+}
+
 TEST_F(Engine, whatDoesNotBelongHereIsRefused) {
   const auto phone = m_clinic.newPhone("phone");
   EXPECT_TRUE(

@@ -6,13 +6,15 @@
 
 #include "qml/parts/themed_item.h"
 
-namespace newel::desk {
+namespace newel::parts {
 
 class DayMark : public newel::parts::ThemedItem {
   Q_OBJECT
   QML_ELEMENT
   // OccasionResult::State as numbers, one a time of day, first at the top; empty: nothing was due.
   Q_PROPERTY(QVariantList states READ states WRITE setStates NOTIFY statesChanged)
+  // The longest side of one shape.
+  Q_PROPERTY(double most MEMBER m_most NOTIFY statesChanged)
 
  public:
   explicit DayMark(QQuickItem* parent = nullptr) : newel::parts::ThemedItem(parent) {}
@@ -27,6 +29,7 @@ class DayMark : public newel::parts::ThemedItem {
   void paintOne(QPainter& painter, const QRectF& room, int state) const;
 
   QVariantList m_states;
+  double m_most = 16;
 };
 
-}  // namespace newel::desk
+}  // namespace newel::parts

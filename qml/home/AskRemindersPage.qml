@@ -1,0 +1,41 @@
+// Whether to remind, with the reason; asked once, and changed in Settings whenever the person likes.
+import QtQuick
+import Newel.Home
+import Newel.Parts
+
+FirstRunPage {
+    id: page
+
+    title: qsTr("May the phone remind you?")
+    nextWords: models.settings.remindersAsked ? qsTr("Next") : ""
+
+    Words {
+        width: parent.width
+        text: qsTr("Practice helps most when it is not forgotten. The phone can show a short note when something is due. The note says nothing about your body or your exercises.")
+    }
+
+    Words {
+        width: parent.width
+        text: qsTr("You can put a note off, or turn them all off in Settings.")
+        color: Theme.soft
+    }
+
+    Column {
+        width: parent.width
+        spacing: 2
+
+        RadioRow {
+            width: parent.width
+            text: qsTr("Yes, remind me")
+            checked: page.models.settings.remindersAsked && page.models.settings.remindersWanted
+            onClicked: page.models.settings.remindersWanted = true
+        }
+
+        RadioRow {
+            width: parent.width
+            text: qsTr("No reminders")
+            checked: page.models.settings.remindersAsked && !page.models.settings.remindersWanted
+            onClicked: page.models.settings.remindersWanted = false
+        }
+    }
+}

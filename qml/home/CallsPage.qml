@@ -1,0 +1,20 @@
+import QtQuick
+import Newel.Home
+import Newel.Parts
+
+FirstRunPage {
+    id: page
+
+    title: qsTr("Whom to call")
+
+    WhoToCall {
+        width: parent.width
+        models: page.models
+    }
+
+    Words {
+        width: parent.width
+        text: qsTr("These numbers stand under Help, on every page. Newel itself calls nobody.")
+        color: Theme.soft
+    }
+}
