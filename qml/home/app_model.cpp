@@ -33,6 +33,12 @@ AppModel::Page pageOf(RunStep step) {
   return AppModel::Page::Close;
 }
 
+// Reached from the settings, and back to them.
+bool isOfSettings(AppModel::Page page) {
+  return page == AppModel::Page::Drawn || page == AppModel::Page::Reminders ||
+         page == AppModel::Page::TakeAlong || page == AppModel::Page::Erase;
+}
+
 const char* nameOf(PlayerState state) {
   switch (state) {
     case PlayerState::Idle:
@@ -93,7 +99,7 @@ void AppModel::follow() {
 
 void AppModel::show(Page page) {
   if (page != Page::Programme && page != Page::Advice && page != Page::Help && page != Page::Settings &&
-      page != Page::Drawn && page != Page::LeaveOut)
+      page != Page::LeaveOut && page != Page::TellLater && !isOfSettings(page))
     return;
   m_aside = page;
   follow();
@@ -105,7 +111,7 @@ void AppModel::showForTest(Page page) {
 }
 
 void AppModel::back() {
-  m_aside = m_aside == Page::Drawn ? Page::Settings : Page::Today;
+  m_aside = isOfSettings(m_aside) ? Page::Settings : Page::Today;
   follow();
 }
 

@@ -51,7 +51,11 @@ class AppModel : public QObject {
     Advice,
     Help,
     Settings,
-    Drawn
+    Drawn,
+    Reminders,
+    TellLater,
+    TakeAlong,
+    Erase
   };
   Q_ENUM(Page)
 
@@ -72,7 +76,8 @@ class AppModel : public QObject {
   QString greetingName() const;
   QString fingerprint() const;
 
-  // Programme, Advice, Help, Settings, Drawn or LeaveOut over what is in front; anything else is ignored.
+  // One of the pages beside the way (Programme, Help, Settings ... or LeaveOut) over what is in front;
+  // anything else is ignored.
   Q_INVOKABLE void show(newel::home::AppModel::Page page);
   Q_INVOKABLE void back();
   // A pairing has just succeeded: its own page first.

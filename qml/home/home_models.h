@@ -11,7 +11,10 @@
 #include "qml/home/player_model.h"
 #include "qml/home/practice_model.h"
 #include "qml/home/programme_model.h"
+#include "qml/home/reminder_model.h"
 #include "qml/home/settings_model.h"
+#include "qml/home/take_along_model.h"
+#include "qml/home/tell_later_model.h"
 #include "qml/home/today_model.h"
 #include "qml/parts/clip_player.h"
 
@@ -29,6 +32,9 @@ class HomeModels : public QObject {
   Q_PROPERTY(newel::home::ProgrammeModel* programme MEMBER programme CONSTANT)
   Q_PROPERTY(newel::home::SettingsModel* settings MEMBER settings CONSTANT)
   Q_PROPERTY(newel::home::AdviceModel* advice MEMBER advice CONSTANT)
+  Q_PROPERTY(newel::home::ReminderModel* reminders MEMBER reminders CONSTANT)
+  Q_PROPERTY(newel::home::TellLaterModel* tellLater MEMBER tell_later CONSTANT)
+  Q_PROPERTY(newel::home::TakeAlongModel* takeAlong MEMBER take_along CONSTANT)
   Q_PROPERTY(newel::parts::ClipPlayer* clips MEMBER clips CONSTANT)
 
  public:
@@ -42,6 +48,9 @@ class HomeModels : public QObject {
   ProgrammeModel* programme = nullptr;
   SettingsModel* settings = nullptr;
   AdviceModel* advice = nullptr;
+  ReminderModel* reminders = nullptr;
+  TellLaterModel* tell_later = nullptr;
+  TakeAlongModel* take_along = nullptr;
   parts::ClipPlayer* clips = nullptr;
 };
 

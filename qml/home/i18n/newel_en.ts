@@ -89,16 +89,6 @@
     </message>
 </context>
 <context>
-    <name>newel::home::PracticeModel</name>
-    <message numerus="yes">
-        <source>%1 of %n time(s)</source>
-        <translation>
-            <numerusform>%1 of %n time</numerusform>
-            <numerusform>%1 of %n times</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>newel::home::PlayerModel</name>
     <message numerus="yes">
         <source>of %n step(s)</source>
@@ -112,6 +102,26 @@
         <translation>
             <numerusform>of %n time</numerusform>
             <numerusform>of %n times</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::PracticeModel</name>
+    <message numerus="yes">
+        <source>%1 of %n time(s)</source>
+        <translation>
+            <numerusform>%1 of %n time</numerusform>
+            <numerusform>%1 of %n times</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::TakeAlongModel</name>
+    <message numerus="yes">
+        <source>%n record(s) have not reached the clinic and would be lost.</source>
+        <translation>
+            <numerusform>%n record has not reached the clinic and would be lost.</numerusform>
+            <numerusform>%n records have not reached the clinic and would be lost.</numerusform>
         </translation>
     </message>
 </context>

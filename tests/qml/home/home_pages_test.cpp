@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <QtCore/QDir>
+#include <QtCore/QFile>
 #include <QtCore/QMetaEnum>
 #include <QtQml/QQmlApplicationEngine>
 #include <QtQml/QQmlExtensionPlugin>
@@ -100,6 +101,17 @@ class HomePages : public testing::TestWithParam<Look> {
       if (item->inherits("QQuickFlickable")) item->setProperty("contentY", content_y);
       items << item->childItems();
     }
+  }
+
+  // Presses what has these words, found in the window as a person finds it.
+  void click(const char* context, const char* words) {
+    parts::Driver driver(m_window, [] { return QJsonObject(); });
+    QString answer;
+    QObject::connect(&driver, &parts::Driver::answered, &driver,
+                     [&answer](const QString& text) { answer = text; });
+    driver.run(QStringLiteral("click \"%1\"").arg(QCoreApplication::translate(context, words)));
+    for (int i = 0; i < 200 && answer.isEmpty(); ++i) settle(20);
+    EXPECT_EQ(answer.toStdString(), "ok") << words;
   }
 
   void pair() {
@@ -310,6 +322,84 @@ TEST_P(HomePages, unfinishedPracticeAndItsRatingHoldTogether) {
   click("3");
   click(QCoreApplication::translate("RatingPage", "Next").toUtf8().constData());
   check(Page::Close, "-finished");
+}
+
+TEST_P(HomePages, remindersHoldTogether) {
+  v1::Programme programme = inventedProgramme(1, {"sit-to-stand", "stairs-one-at-a-time"});
+  v1::Window& evening = *programme.mutable_entries(1)->mutable_schedule()->mutable_windows(0);
+  evening.set_from_min(1260);
+  evening.set_to_min(1380);
+  m_world.clinic().put(programme);
+  m_world.pair();
+  program().app->show(Page::Settings);
+  program().app->show(Page::Reminders);
+  check(Page::Reminders, "-off");
+  program().reminder_model->setOn(true);
+  check(Page::Reminders, "-on");
+  scroll(500);
+  check(Page::Reminders, "-on-scrolled");
+  scroll(5000);
+  check(Page::Reminders, "-on-end");
+  program().reminders.setPermission(platform::ReminderPermission::None);
+  scroll(0);
+  check(Page::Reminders, "-none");
+  program().app->back();
+  scroll(700);
+  check(Page::Settings, "-mine");
+  program().app->back();
+  scroll(5000);
+  check(Page::Today, "-no-reminders");
+}
+
+TEST_P(HomePages, whatWasDoneAwayFromThePhoneHoldsTogether) {
+  pair();
+  program().app->show(Page::TellLater);
+  check(Page::TellLater);
+  program().tell_later->choose(0);
+  check(Page::TellLater, "-how-much");
+  program().tell_later->howMuch(100);
+  check(Page::TellLater, "-pain");
+  program().tell_later->givePain(2);
+  check(Page::TellLater, "-effort");
+  program().tell_later->giveEffort(4);
+  check(Page::TellLater, "-happened");
+  program().tell_later->happened(0);
+  check(Page::TellLater, "-told");
+  program().tell_later->begin();
+  program().tell_later->choose(1);
+  program().tell_later->howMuch(50);
+  program().tell_later->givePain(9);
+  program().tell_later->giveEffort(4);
+  program().tell_later->happened(v1::STOP_REASON_CHEST_PAIN);
+  check(Page::TellLater, "-stop");
+}
+
+TEST_P(HomePages, takingAlongAndErasingHoldTogether) {
+  pair();
+  ASSERT_TRUE(program().engine->writeMessage("Thank you.").ok());
+  program().app->show(Page::Settings);
+  program().app->show(Page::TakeAlong);
+  check(Page::TakeAlong);
+  program().take_along->savePdf();
+  EXPECT_EQ(program().take_along->error().toStdString(), "");
+  const QString folder = qEnvironmentVariable("NEWEL_SHOTS");
+  if (!folder.isEmpty()) {
+    QFile::copy(program().take_along->file(),
+                folder + "/" + QString::fromStdString(nameOf(GetParam())) + "/own-record.pdf");
+  }
+  scroll(5000);
+  check(Page::TakeAlong, "-saved");
+  program().parts.documents = nullptr;
+  program().take_along->saveJson();
+  check(Page::TakeAlong, "-error");
+  program().app->show(Page::Erase);
+  check(Page::Erase);
+  scroll(5000);
+  check(Page::Erase, "-end");
+  click("ErasePage", "Erase this phone …");
+  check(Page::Erase, "-asking");
+  click("ErasePage", "Yes, erase everything");
+  check(Page::Pair, "-erased");
 }
 
 TEST_P(HomePages, lyingDownIsALongHoldInMinutes) {

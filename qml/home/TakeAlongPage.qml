@@ -1,0 +1,59 @@
+// Everything about the person, as files of their own.
+import QtQuick
+import Newel.Home
+import Newel.Parts
+
+HomePage {
+    id: page
+
+    readonly property TakeAlongModel takeAlong: models.takeAlong
+
+    title: qsTr("Save everything about me")
+    canGoBack: true
+
+    Component.onCompleted: takeAlong.begin()
+
+    Words {
+        width: parent.width
+        text: qsTr("Newel writes what it keeps about you into a file that is yours: your programme, what you did and felt, messages.")
+    }
+
+    Notice {
+        width: parent.width
+        kind: Notice.Attention
+        title: qsTr("The file is not locked")
+        text: qsTr("Whoever opens it can read it. Keep it where only you can get at it.")
+    }
+
+    Column {
+        width: parent.width
+        spacing: Theme.space
+
+        SecondaryButton {
+            width: parent.width
+            text: qsTr("Save to read and print (PDF)")
+            onClicked: page.takeAlong.savePdf()
+        }
+
+        SecondaryButton {
+            width: parent.width
+            text: qsTr("Save for other programs (JSON)")
+            onClicked: page.takeAlong.saveJson()
+        }
+    }
+
+    Notice {
+        width: parent.width
+        visible: page.takeAlong.savedAs !== ""
+        kind: Notice.Good
+        title: qsTr("Saved")
+        text: page.takeAlong.savedAs
+    }
+
+    Notice {
+        width: parent.width
+        visible: page.takeAlong.error !== ""
+        kind: Notice.Attention
+        title: page.takeAlong.error
+    }
+}
