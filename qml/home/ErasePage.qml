@@ -11,7 +11,22 @@ HomePage {
     title: asking ? qsTr("Erase everything about you here?") : qsTr("Erase this phone")
     canGoBack: true
 
-    onTitleChanged: focusTitle()
+    onTitleChanged: {
+        focusTitle();
+        top.show();
+    }
+
+    PageTop {
+        id: top
+    }
+
+    Notice {
+        width: parent.width
+        visible: page.asking || page.models.takeAlong.waiting > 0
+        kind: page.models.takeAlong.waiting > 0 ? Notice.Attention : Notice.Note
+        title: page.models.takeAlong.waiting > 0 ? page.models.takeAlong.waitingWords : qsTr("Nothing waits to be sent.")
+        text: page.asking ? qsTr("This cannot be undone.") : ""
+    }
 
     BulletList {
         width: parent.width
@@ -32,14 +47,6 @@ HomePage {
         visible: !page.asking
         heading: qsTr("Afterwards")
         lines: [qsTr("This phone belongs to nobody. To use Newel here again you need a new code from the clinic.")]
-    }
-
-    Notice {
-        width: parent.width
-        visible: page.asking || page.models.takeAlong.waiting > 0
-        kind: page.models.takeAlong.waiting > 0 ? Notice.Attention : Notice.Note
-        title: page.models.takeAlong.waiting > 0 ? page.models.takeAlong.waitingWords : qsTr("Nothing waits to be sent.")
-        text: page.asking ? qsTr("This cannot be undone.") : ""
     }
 
     Notice {

@@ -86,7 +86,7 @@ HomePage {
                     value: row.modelData.minute
                     from: row.modelData.from
                     to: row.modelData.to
-                    step: page.halfHour
+                    step: 2 * page.halfHour
                     onChanged: value => page.reminders.setTime(row.index, value)
                 }
 

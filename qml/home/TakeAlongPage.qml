@@ -8,13 +8,39 @@ HomePage {
 
     readonly property TakeAlongModel takeAlong: models.takeAlong
 
-    title: qsTr("Save everything about me")
+    readonly property bool fresh: takeAlong.savedAs === "" && takeAlong.error === ""
+
+    title: takeAlong.savedAs !== "" ? qsTr("Saved") : takeAlong.error !== "" ? qsTr("Nothing was saved") : qsTr("Save everything about me")
     canGoBack: true
+
+    onTitleChanged: {
+        focusTitle();
+        top.show();
+    }
 
     Component.onCompleted: takeAlong.begin()
 
+    PageTop {
+        id: top
+    }
+
+    Notice {
+        width: parent.width
+        visible: page.takeAlong.savedAs !== ""
+        kind: Notice.Good
+        text: page.takeAlong.savedAs
+    }
+
+    Notice {
+        width: parent.width
+        visible: page.takeAlong.error !== ""
+        kind: Notice.Attention
+        title: page.takeAlong.error
+    }
+
     Words {
         width: parent.width
+        visible: page.fresh
         text: qsTr("Newel writes what it keeps about you into a file that is yours: your programme, what you did and felt, messages.")
     }
 
@@ -40,20 +66,5 @@ HomePage {
             text: qsTr("Save for other programs (JSON)")
             onClicked: page.takeAlong.saveJson()
         }
-    }
-
-    Notice {
-        width: parent.width
-        visible: page.takeAlong.savedAs !== ""
-        kind: Notice.Good
-        title: qsTr("Saved")
-        text: page.takeAlong.savedAs
-    }
-
-    Notice {
-        width: parent.width
-        visible: page.takeAlong.error !== ""
-        kind: Notice.Attention
-        title: page.takeAlong.error
     }
 }

@@ -27,7 +27,10 @@ PageFrame {
 
     banner: models.app.banner
 
-    onTitleChanged: focusTitle()
+    onTitleChanged: {
+        focusTitle();
+        top.show();
+    }
     onHelpPressed: models.app.show(AppModel.Help)
     onBackPressed: {
         if (!tell.back())
@@ -35,6 +38,10 @@ PageFrame {
     }
 
     Component.onCompleted: tell.begin()
+
+    PageTop {
+        id: top
+    }
 
     Notice {
         width: parent.width

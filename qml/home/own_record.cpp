@@ -2,6 +2,7 @@
 
 #include <QtCore/QCoreApplication>
 #include <QtGui/QGuiApplication>
+#include <algorithm>
 
 #include "core/library/wording.h"
 #include "core/time/local_day.h"
@@ -40,19 +41,26 @@ class OwnRecord {
   static QString safe(const QString& words) {
     return words.toHtmlEscaped().replace(QLatin1Char('\n'), QStringLiteral("<br>"));
   }
+  // Somebody's own words, which may run the other way than the rest.
+  static QString own(const std::string& words) {
+    return words.empty() ? QString() : QChar(0x2068) + text(words) + QChar(0x2069);
+  }
   static QString head(const QString& words) { return QStringLiteral("<h2>%1</h2>").arg(safe(words)); }
   static QString plain(const QString& words) { return QStringLiteral("<p>%1</p>").arg(safe(words)); }
+  static QString rowOf(QStringList cells, const char* tag) {
+    // Tables are laid out from the left whatever the direction.
+    if (QGuiApplication::isRightToLeft()) std::reverse(cells.begin(), cells.end());
+    QString html = QStringLiteral("<tr>");
+    for (const QString& cell : cells)
+      html += QStringLiteral("<%1>%2</%1>").arg(QLatin1String(tag), safe(cell));
+    return html + QStringLiteral("</tr>");
+  }
   static QString table(const QStringList& heads, const QList<QStringList>& rows) {
     QString html = QStringLiteral(
-        "<table class=\"lines\" width=\"100%\" border=\"1\" cellspacing=\"0\" "
-        "style=\"border-style:solid; border-color:#000000;\"><tr>");
-    for (const QString& each : heads) html += QStringLiteral("<th>%1</th>").arg(safe(each));
-    html += QStringLiteral("</tr>");
-    for (const QStringList& row : rows) {
-      html += QStringLiteral("<tr>");
-      for (const QString& cell : row) html += QStringLiteral("<td>%1</td>").arg(safe(cell));
-      html += QStringLiteral("</tr>");
-    }
+                       "<table class=\"lines\" width=\"100%\" border=\"1\" cellspacing=\"0\" "
+                       "style=\"border-style:solid; border-color:#000000;\">") +
+                   rowOf(heads, "th");
+    for (const QStringList& row : rows) html += rowOf(row, "td");
     return html + QStringLiteral("</table>");
   }
 
@@ -64,7 +72,7 @@ class OwnRecord {
   QString top() const {
     QString html = QStringLiteral("<h1>%1</h1>").arg(safe(title()));
     if (const auto card = m_engine.clinic()) {
-      html += plain(tr("Your clinic: %1, %2").arg(text(card->name()), text(card->phone())));
+      html += plain(tr("Your clinic: %1, %2").arg(own(card->name()), own(card->phone())));
     }
     return html + plain(contactWords(m_engine.state(), m_zone, m_today)) +
            plain(
@@ -78,15 +86,15 @@ class OwnRecord {
     for (auto programme = programmes.rbegin(); programme != programmes.rend(); ++programme) {
       html += head(tr("Programme %1").arg(programme->number()));
       html += plain(tr("From %1, %2 to %3")
-                        .arg(text(programme->signer_name()), dayOf(programme->effective_day()),
+                        .arg(own(programme->signer_name()), dayOf(programme->effective_day()),
                              dayOf(programme->end_day())));
       for (const std::string& words : {programme->changes(), programme->advice()}) {
-        if (!words.empty()) html += plain(text(words));
+        if (!words.empty()) html += plain(own(words));
       }
       QList<QStringList> rows;
       for (const v1::Entry& entry : programme->entries()) {
         rows << QStringList{titleOf(entry.exercise_id()), doseWords(entry.dose()),
-                            rhythmWords(entry.schedule()), text(entry.note())};
+                            rhythmWords(entry.schedule()), own(entry.note())};
       }
       html += table({tr("Exercise"), tr("How much"), tr("When"), tr("From your therapist")}, rows);
     }
@@ -153,8 +161,8 @@ class OwnRecord {
     QList<QStringList> rows;
     for (const v1::Message& message : messages) {
       rows << QStringList{momentWords(toTime(message.written_at()), m_zone, m_today),
-                          message.sender() == v1::SENDER_PERSON ? tr("You") : text(message.sender_name()),
-                          text(message.text())};
+                          message.sender() == v1::SENDER_PERSON ? tr("You") : own(message.sender_name()),
+                          own(message.text())};
     }
     return html + table({tr("When"), tr("From"), tr("Words")}, rows);
   }
@@ -165,8 +173,8 @@ class OwnRecord {
     QString html = head(tr("On hold now"));
     for (const v1::HoldOrder& hold : holds) {
       html += plain(tr("From %1, %2: %3")
-                        .arg(text(hold.signer_name()), momentWords(toTime(hold.issued_at()), m_zone, m_today),
-                             text(hold.reason())));
+                        .arg(own(hold.signer_name()), momentWords(toTime(hold.issued_at()), m_zone, m_today),
+                             own(hold.reason())));
     }
     return html;
   }

@@ -11,6 +11,7 @@ namespace newel::home {
 namespace {
 
 constexpr int kMinutesADay = 24 * 60;
+constexpr int kStep = 60;  // from one time that can be chosen for a window to the next
 
 }  // namespace
 
@@ -71,22 +72,24 @@ std::vector<v1::Window> ReminderModel::windowList() const {
 
 QString ReminderModel::clockWords(int minute) const { return home::clockWords(minute); }
 
+// A step on from `minute`, or `minute` where the window or a quiet hour is in the way.
+int ReminderModel::nextMinute(const v1::Window& window, int minute, int step) const {
+  const int next = minute + step;
+  const bool inside = next >= static_cast<int>(window.from_min()) && next < static_cast<int>(window.to_min());
+  return inside && !isQuiet(m_service.settings(), next) ? next : minute;
+}
+
 QVariantList ReminderModel::windows() const {
   QVariantList rows;
   for (const v1::Window& window : windowList()) {
-    const int wanted = wantedMinute(m_service.settings(), window);
     const std::optional<int> comes = reminderMinute(m_service.settings(), window);
-    QString note;
-    if (!comes.has_value()) {
-      note = tr("Your quiet hours cover it: no reminder here.");
-    } else if (*comes != wanted) {
-      note = tr("Comes at %1, when your quiet hours end.").arg(clockWords(*comes));
-    }
+    const int minute = comes.value_or(wantedMinute(m_service.settings(), window));
+    const QString note = comes.has_value() ? QString() : tr("Your quiet hours cover it: no reminder here.");
     rows << QVariantMap{{"words", windowWords(window)},
-                        {"minute", wanted},
-                        {"from", static_cast<int>(window.from_min())},
-                        {"to", static_cast<int>(window.to_min()) - 1},
-                        {"time", clockWords(wanted)},
+                        {"minute", minute},
+                        {"from", nextMinute(window, minute, -kStep)},
+                        {"to", nextMinute(window, minute, kStep)},
+                        {"time", home::clockWords(minute)},
                         {"note", note}};
   }
   return rows;
@@ -109,6 +112,7 @@ QString ReminderModel::problem() const {
 }
 
 QString ReminderModel::reach() const {
+  if (!on() || !problem().isEmpty()) return QString();
   return m_service.comeWhenClosed()
              ? tr("They come also when the window of Newel is closed.")
              : tr("They come only while Newel is open. It may lie behind other windows.");
@@ -117,7 +121,12 @@ QString ReminderModel::reach() const {
 QString ReminderModel::next() const {
   if (!on() || !problem().isEmpty()) return QString();
   if (m_service.armed().empty()) return tr("No reminder is due in the coming week.");
-  return tr("Next: %1.").arg(momentWords(m_service.armed().front().at, zoneOf(m_parts), todayOf(m_parts)));
+  const ArmedReminder& first = m_service.armed().front();
+  const absl::CivilDay today = todayOf(m_parts);
+  const absl::TimeZone zone = zoneOf(m_parts);
+  return tr("Next: %1.")
+      .arg(first.day == today + 1 ? tr("tomorrow at %1").arg(timeWords(first.at, zone))
+                                  : momentWords(first.at, zone, today));
 }
 
 QString ReminderModel::state() const {

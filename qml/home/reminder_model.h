@@ -57,6 +57,7 @@ class ReminderModel : public QObject {
  private:
   void keep(const v1::ReminderSettings& settings);
   std::vector<v1::Window> windowList() const;
+  int nextMinute(const v1::Window& window, int minute, int step) const;
 
   ReminderService& m_service;
   const HomeParts& m_parts;

@@ -57,12 +57,15 @@ void TellLaterModel::findRows() {
     const QString day_words = *day == today       ? tr("Today")
                               : *day == today - 1 ? tr("Yesterday")
                                                   : dayWords(*day);
-    const QString window = windowWords(untold.occasion.window);
+    // Where the whole day is the window there is nothing to tell apart.
+    const bool all_day = untold.occasion.window.from_min() == 0 && untold.occasion.window.to_min() == 24 * 60;
+    const QString window = all_day ? QString() : windowWords(untold.occasion.window);
+    const QString dose = doseWords(entry->dose());
     m_rows << QVariantMap{{"day", day_words == last_day ? QString() : day_words},
                           {"dayWords", day_words},
                           {"title", text(timeline->title())},
                           {"window", window},
-                          {"words", tr("%1, %2").arg(doseWords(entry->dose()), window)}};
+                          {"words", all_day ? dose : tr("%1, %2").arg(dose, window)}};
     last_day = day_words;
     m_untold.push_back(std::move(untold));
   }
@@ -73,7 +76,9 @@ void TellLaterModel::choose(int row) {
   m_chosen = m_untold[static_cast<std::size_t>(row)];
   const QVariantMap shown = m_rows[row].toMap();
   m_title = shown["title"].toString();
-  m_when = tr("%1, %2").arg(shown["dayWords"].toString(), shown["window"].toString());
+  const QString window = shown["window"].toString();
+  m_when = shown["dayWords"].toString();
+  if (!window.isEmpty()) m_when = tr("%1, %2").arg(m_when, window);
   m_step = Step::HowMuch;
   emit changed();
 }

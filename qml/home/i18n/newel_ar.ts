@@ -1234,6 +1234,10 @@
             <source>Saved</source>
             <translation>تم الحفظ</translation>
         </message>
+        <message>
+            <source>Nothing was saved</source>
+            <translation>لم يُحفظ شيء</translation>
+        </message>
     </context>
     <context>
         <name>TellLaterPage</name>
@@ -1710,10 +1714,6 @@
             <translation>تقع في ساعات هدوئك: لا تذكير هنا.</translation>
         </message>
         <message>
-            <source>Comes at %1, when your quiet hours end.</source>
-            <translation>يأتي في %1 حين تنتهي ساعات هدوئك.</translation>
-        </message>
-        <message>
             <source>This phone does not let Newel show reminders. You can allow it in the phone's own settings. What is due is always on the page for today.</source>
             <translation>لا يسمح هذا الهاتف لـ Newel بعرض التذكيرات. يمكنك السماح بذلك في إعدادات الهاتف نفسه. المطلوب موجود دائمًا في صفحة اليوم.</translation>
         </message>
@@ -1740,6 +1740,10 @@
         <message>
             <source>No reminders.</source>
             <translation>لا تذكيرات.</translation>
+        </message>
+        <message>
+            <source>tomorrow at %1</source>
+            <translation>غدًا الساعة %1</translation>
         </message>
     </context>
     <context>

@@ -1186,6 +1186,10 @@
             <source>Saved</source>
             <translation>Guardado</translation>
         </message>
+        <message>
+            <source>Nothing was saved</source>
+            <translation>No se guardó nada</translation>
+        </message>
     </context>
     <context>
         <name>TellLaterPage</name>
@@ -1650,10 +1654,6 @@
             <translation>Cae en sus horas de silencio: aquí no hay aviso.</translation>
         </message>
         <message>
-            <source>Comes at %1, when your quiet hours end.</source>
-            <translation>Llega a las %1, cuando acaban sus horas de silencio.</translation>
-        </message>
-        <message>
             <source>This phone does not let Newel show reminders. You can allow it in the phone's own settings. What is due is always on the page for today.</source>
             <translation>Este teléfono no deja que Newel muestre avisos. Puede permitirlo en los ajustes del propio teléfono. Lo que toca está siempre en la página de hoy.</translation>
         </message>
@@ -1680,6 +1680,10 @@
         <message>
             <source>No reminders.</source>
             <translation>Sin avisos.</translation>
+        </message>
+        <message>
+            <source>tomorrow at %1</source>
+            <translation>mañana a las %1</translation>
         </message>
     </context>
     <context>

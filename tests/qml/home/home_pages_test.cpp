@@ -10,6 +10,7 @@
 #include <QtQml/QQmlExtensionPlugin>
 #include <QtQuick/QQuickItem>
 #include <QtQuick/QQuickWindow>
+#include <algorithm>
 
 #include "qml/home/screen_language.h"
 #include "qml/parts/driver.h"
@@ -98,7 +99,10 @@ class HomePages : public testing::TestWithParam<Look> {
     QList<QQuickItem*> items = {m_window->contentItem()};
     while (!items.isEmpty()) {
       QQuickItem* const item = items.takeFirst();
-      if (item->inherits("QQuickFlickable")) item->setProperty("contentY", content_y);
+      if (item->inherits("QQuickFlickable")) {
+        const double end = item->property("contentHeight").toDouble() - item->height();
+        item->setProperty("contentY", std::clamp(content_y, 0.0, std::max(0.0, end)));
+      }
       items << item->childItems();
     }
   }

@@ -1,0 +1,14 @@
+// Brings a page back to its top when it shows something else: what is new begins there. Put first into a page.
+import QtQuick
+
+Item {
+    id: top
+
+    function show(): void {
+        let item = top.parent;
+        while (item && item.contentY === undefined)
+            item = item.parent;
+        if (item)
+            item.contentY = 0;
+    }
+}
