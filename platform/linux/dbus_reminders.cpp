@@ -57,7 +57,11 @@ DbusReminders::DbusReminders(const Clock& clock, const std::string& program, con
   });
 }
 
-DbusReminders::~DbusReminders() { m_listener = nullptr; }
+DbusReminders::~DbusReminders() {
+  m_listener = nullptr;
+  // What stays on the screen could not be answered any more.
+  DbusReminders::clearAll();
+}
 
 void DbusReminders::setPermission(ReminderPermission permission) {
   if (permission == m_permission) return;

@@ -15,7 +15,8 @@ namespace {
 
 const QString kPath = QStringLiteral("/org/newel/Resident");
 const QString kInterface = QStringLiteral("org.newel.Resident");
-constexpr int kAnswerWithinMs = 5000;
+// The other one may be waiting for the place of its key to be unlocked.
+constexpr int kAnswerWithinMs = 15000;
 
 QString hashOf(const std::string& folder) {
   const QString whole = QFileInfo(QString::fromStdString(folder)).absoluteFilePath();

@@ -46,6 +46,7 @@ HomePage {
 
     Notice {
         width: parent.width
+        visible: page.takeAlong.error === ""
         kind: Notice.Attention
         title: qsTr("The file is not locked")
         text: qsTr("Whoever opens it can read it. Keep it where only you can get at it.")

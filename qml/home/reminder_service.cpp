@@ -22,7 +22,7 @@ absl::CivilDay dayOf(const std::string& id, absl::CivilDay otherwise) {
 
 ReminderService::ReminderService(PracticeSession& session, EngineBridge& bridge, const HomeParts& parts,
                                  QObject* parent)
-    : QObject(parent), m_session(session), m_parts(parts) {
+    : QObject(parent), m_session(session), m_bridge(bridge), m_parts(parts) {
   load();
   if (m_parts.reminders != nullptr) m_parts.reminders->setListener(this);
   m_soon.setSingleShot(true);
@@ -95,6 +95,8 @@ ReminderInput ReminderService::input() const {
 }
 
 void ReminderService::rebuild() {
+  // While another thread has the engine nothing may be asked of it.
+  if (m_bridge.heldBack()) return m_soon.start();
   m_soon.stop();
   m_armed.clear();
   const HomeState state = m_parts.engine->state();
@@ -128,7 +130,9 @@ void ReminderService::practiceMoved() {
 }
 
 void ReminderService::opened() {
-  if (m_book.settings().wanted() != v1::REMINDERS_WANTED_YES || !m_parts.engine->state().paired) return;
+  if (m_bridge.heldBack() || m_book.settings().wanted() != v1::REMINDERS_WANTED_YES ||
+      !m_parts.engine->state().paired)
+    return;
   const absl::Time now = m_parts.clock->wall();
   const absl::Time before = m_book.has_opened_at() ? toTime(m_book.opened_at()) : absl::InfinitePast();
   const bool answered_any = noteOpened(m_book, now);

@@ -59,6 +59,7 @@ class ReminderService : public QObject, public platform::ReminderListener {
   void setStay(bool stay);
 
   PracticeSession& m_session;
+  const EngineBridge& m_bridge;
   const HomeParts& m_parts;
   v1::ReminderBook m_book;
   bool m_unkept = false;  // the store could not take the last change: this copy is the better one

@@ -48,8 +48,10 @@ QString TakeAlongModel::waitingWords() const {
 QString TakeAlongModel::savedAs() const {
   if (m_file.isEmpty()) return QString();
   const QFileInfo file(m_file);
+  // Names run their own way, whichever way the sentence does.
+  const auto apart = [](const QString& name) { return QChar(0x2068) + name + QChar(0x2069); };
   return tr("The file %1 is in the folder %2.")
-      .arg(file.fileName(), QDir::toNativeSeparators(file.absolutePath()));
+      .arg(apart(file.fileName()), apart(QDir::toNativeSeparators(file.absolutePath())));
 }
 
 QString TakeAlongModel::place(const QString& ending) {

@@ -66,7 +66,9 @@ class DesktopReminders : public testing::Test {
     m_reminders = makeReminders(m_clock, "Newel", zoneFile().toStdString());
     m_reminders->setListener(&m_heard);
   }
-  ~DesktopReminders() override { m_reminders->setListener(nullptr); }
+  ~DesktopReminders() override {
+    if (m_reminders != nullptr) m_reminders->setListener(nullptr);
+  }
 
   QString zoneFile() const { return m_zone.filePath(QStringLiteral("localtime")); }
   void granted() {
@@ -188,6 +190,15 @@ TEST_F(DesktopReminders, oneTakesThePlaceOfTheOtherOnTheScreen) {
   EXPECT_EQ(m_service.shown()[0].replaces, 0U);
   EXPECT_EQ(m_service.shown()[1].replaces, m_service.shown()[0].number);
   m_reminders->clearAll();
+  EXPECT_TRUE(until([this] { return !m_service.closed().empty(); }));
+}
+
+TEST_F(DesktopReminders, noneStaysOnTheScreenWhenTheProgramEnds) {
+  ASSERT_TRUE(m_service.start());
+  granted();
+  m_reminders->arm({in("a", absl::ZeroDuration())}, kWords);
+  ASSERT_TRUE(shown(1));
+  m_reminders.reset();
   EXPECT_TRUE(until([this] { return !m_service.closed().empty(); }));
 }
 

@@ -1,7 +1,7 @@
-// Reminders of the real program, from the switch on its page to a press on the desktop: paired with a real
-// hub, on a session bus of this test's own with a notification service of this test's own. After the window
-// was closed and the machine was started again it reminds without one; a second start brings the first to the
-// front; an erased phone is not started any more.
+// Reminders of the real program, from the switch on its page to a press on the desktop, and what is told
+// later with it: paired with a real hub, on a session bus of this test's own with a notification service of
+// this test's own. After the machine was started again it reminds without a window; a second start brings the
+// first to the front; an erased phone is not started any more.
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -15,6 +15,7 @@
 #include <fstream>
 #include <iterator>
 
+#include "core/progress/adherence.h"
 #include "core/time/local_day.h"
 #include "sync/common/record_id.h"
 #include "tests/core/people/sample_people.h"
@@ -168,6 +169,68 @@ TEST(ReminderProgram, remindsWithoutAWindowComesToTheFrontWhenPressedAndIsGoneWh
   Running nobody(folder, eight, {"--reminders-only"});
   EXPECT_TRUE(nobody.ends()) << "there is nobody to remind";
   EXPECT_EQ(nobody.code(), 0);
+}
+
+// The real phone, the real hub, and what the desk is given: a record of its own kind on its own day, counted
+// as done, and its red flag standing at both ends.
+TEST(ToldLaterProgram, reachesTheDeskAsToldAndItsRedFlagStands) {
+  TestClinic clinic;
+  const v1::Person person = transfemoralLeft();
+  clinic.addPerson(person, "Joan");
+  v1::SignProgrammeRequest request;
+  *request.mutable_draft() = allDay(clinic, person);
+  request.mutable_draft()->set_id(newRecordId(clinic.clock(), clinic.random()));
+  ASSERT_TRUE(clinic.desk().signProgramme(request).ok());
+  const std::string folder = clinic.folder().path();
+  Running phone(folder, clinic.clock().wall() + absl::Minutes(5), {"--key-in-file", "--drive", "-"});
+  phone.mustRun("wait \"Connect this phone to your clinic\" 20000");
+  phone.mustRun("type \"Text of the QR code\" \"" + formatTicket(clinic.ticketFor(person.id())) + "\"");
+  phone.mustRun("click \"Connect with this text\"");
+  phone.mustRun("wait \"Hello Joan\" 20000");
+  phone.mustRun("click \"Go on\"");
+  phone.mustRun("until programme 1 10000");
+  phone.mustRun("click \"I did this away from the phone\"");
+  phone.mustRun("wait Today");
+  phone.mustRun("click \"Sit to stand\"");
+  phone.mustRun("click \"About half\"");
+  phone.mustRun("click 2");
+  phone.mustRun("click Next");
+  phone.mustRun("click 3");
+  phone.mustRun("click Next");
+  phone.mustRun("click \"Chest pain\"");
+  phone.mustRun("wait \"Please read this now\"");
+  phone.mustRun("wait \"Call the emergency number now\"");
+  phone.mustRun("click \"I have read this\"");
+  EXPECT_FALSE(phone.state().value("mayStart").toBool());
+  phone.mustRun("until queued 0 20000");
+  const auto practices = clinic.desk().practices(person.id());
+  ASSERT_TRUE(practices.ok()) << practices.status();
+  ASSERT_EQ(practices->size(), 1U);
+  const v1::Practice& practice = practices->front();
+  EXPECT_EQ(practice.origin(), v1::ORIGIN_TOLD_LATER);
+  EXPECT_THAT(practice.red_flag_rule_ids(), testing::ElementsAre("stop-chest-pain"));
+  const absl::CivilDay day = *parseLocalDay(practice.local_day());
+  v1::Programme signed_one = request.draft();
+  signed_one.set_number(1);
+  signed_one.set_clinic_id(idOf(2));
+  signed_one.set_signer_id(idOf(3));
+  signed_one.set_signer_name("A Therapist");
+  *signed_one.mutable_issued_at() = toTimestamp(clinic.clock().wall());
+  const auto adherence = adherenceOf({signed_one}, *practices, day, day, day, day, {});
+  ASSERT_TRUE(adherence.ok()) << adherence.status();
+  int told = 0;
+  for (const OccasionResult& each : adherence->occasions) {
+    if (!each.told_later) continue;
+    ++told;
+    EXPECT_EQ(each.state, OccasionResult::State::Part);
+  }
+  EXPECT_EQ(told, 1);
+  const auto caseload = clinic.desk().caseload();
+  ASSERT_TRUE(caseload.ok()) << caseload.status();
+  ASSERT_EQ(caseload->size(), 1U);
+  EXPECT_TRUE(caseload->front().red_flag_open());
+  phone.mustRun("quit");
+  EXPECT_TRUE(phone.ends());
 }
 
 }  // namespace
