@@ -6,9 +6,10 @@ Item {
 
     function show(): void {
         let item = top.parent;
-        while (item && item.contentY === undefined)
+        while (item && !(item instanceof Flickable))
             item = item.parent;
-        if (item)
-            item.contentY = 0;
+        const flick = item as Flickable;
+        if (flick)
+            flick.contentY = 0;
     }
 }

@@ -347,6 +347,30 @@ TEST(Reminders, anAnswerInBetweenBeginsTheCountAnew) {
   }
 }
 
+TEST(Reminders, thereAreSixADayAtMostHoweverManyAreAnswered) {
+  Phone phone(daily({window(540, 570), window(600, 630), window(660, 690), window(720, 750)}));
+  test::addEntry(phone.m_programme,
+                 daily({window(780, 810), window(840, 870), window(900, 930), window(960, 990)}));
+  phone.at(2026, 11, 25, 8, 30);
+  for (int i = 0; i < kMostRemindersADay; ++i) {
+    const ArmedReminder shown = phone.showNext();
+    EXPECT_EQ(shown.day, absl::CivilDay(2026, 11, 25));
+    noteAnswer(phone.m_input.book, shown.id, v1::REMINDER_ANSWER_DISMISSED, phone.m_input.now);
+  }
+  EXPECT_EQ(phone.local()[0], "11-26 09:00");
+}
+
+TEST(Reminders, theListHasFortyAtMost) {
+  Phone phone(daily({window(0, 1440)}));
+  phone.at(2026, 11, 25, 10, 0);
+  for (int i = 0; i < 55; ++i) {
+    const std::string id = "2026-11-25/" + std::to_string(1000 + i) + "-1440";
+    noteShown(phone.m_input.book, id, absl::CivilDay(2026, 11, 25), phone.m_input.now);
+    noteAnswer(phone.m_input.book, id, v1::REMINDER_ANSWER_LATER, phone.m_input.now);
+  }
+  EXPECT_EQ(phone.armed().size(), static_cast<std::size_t>(kMostReminders));
+}
+
 TEST(Reminders, aTimesAWeekEntryIsRemindedOnItsSpreadDaysAndWhenNoSpareDayIsLeft) {
   v1::Schedule twice = test::timesPerWeek(2);  // spread: Monday and Thursday
   Phone phone(twice);
