@@ -10,7 +10,7 @@ HomePage {
 
     readonly property bool fresh: takeAlong.savedAs === "" && takeAlong.error === ""
 
-    title: takeAlong.savedAs !== "" ? qsTr("Saved") : takeAlong.error !== "" ? qsTr("Nothing was saved") : qsTr("Save everything about me")
+    title: takeAlong.busy ? qsTr("Writing the file …") : takeAlong.savedAs !== "" ? qsTr("Saved") : takeAlong.error !== "" ? qsTr("Nothing was saved") : qsTr("Save everything about me")
     canGoBack: true
 
     onTitleChanged: {
@@ -58,12 +58,14 @@ HomePage {
 
         SecondaryButton {
             width: parent.width
+            enabled: !page.takeAlong.busy
             text: qsTr("Save to read and print (PDF)")
             onClicked: page.takeAlong.savePdf()
         }
 
         SecondaryButton {
             width: parent.width
+            enabled: !page.takeAlong.busy
             text: qsTr("Save for other programs (JSON)")
             onClicked: page.takeAlong.saveJson()
         }

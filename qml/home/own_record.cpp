@@ -14,6 +14,7 @@ namespace newel::home {
 namespace {
 
 constexpr double kBodyPt = 12;  // for whoever has not got their glasses at hand
+constexpr qsizetype kRowsATable = 120;
 
 class OwnRecord {
   Q_DECLARE_TR_FUNCTIONS(OwnRecord)
@@ -26,10 +27,13 @@ class OwnRecord {
         m_today(todayOf(parts)),
         m_zone(zoneOf(parts)) {}
 
-  QString html() const {
-    return QStringLiteral("<div dir=\"%1\">%2</div>")
-        .arg(QGuiApplication::isRightToLeft() ? QStringLiteral("rtl") : QStringLiteral("ltr"),
-             top() + programmesPart() + practicesPart() + messagesPart() + holdsPart() + restPart());
+  QStringList blocks() const {
+    QStringList blocks{top()};
+    blocks << programmes() << practices() << messages() << holdsPart() + restPart();
+    const QString direction =
+        QGuiApplication::isRightToLeft() ? QStringLiteral("rtl") : QStringLiteral("ltr");
+    for (QString& block : blocks) block = QStringLiteral("<div dir=\"%1\">%2</div>").arg(direction, block);
+    return blocks;
   }
 
   QString title() const { return tr("What Newel keeps about %1").arg(text(m_engine.greetingName())); }
@@ -80,11 +84,11 @@ class OwnRecord {
                   "clinic keeps without this phone."));
   }
 
-  QString programmesPart() const {
-    QString html;
+  QStringList programmes() const {
+    QStringList blocks;
     const std::vector<v1::Programme> programmes = m_engine.programmes();
     for (auto programme = programmes.rbegin(); programme != programmes.rend(); ++programme) {
-      html += head(tr("Programme %1").arg(programme->number()));
+      QString html = head(tr("Programme %1").arg(programme->number()));
       html += plain(tr("From %1, %2 to %3")
                         .arg(own(programme->signer_name()), dayOf(programme->effective_day()),
                              dayOf(programme->end_day())));
@@ -96,9 +100,20 @@ class OwnRecord {
         rows << QStringList{titleOf(entry.exercise_id()), doseWords(entry.dose()),
                             rhythmWords(entry.schedule()), own(entry.note())};
       }
-      html += table({tr("Exercise"), tr("How much"), tr("When"), tr("From your therapist")}, rows);
+      blocks << html + table({tr("Exercise"), tr("How much"), tr("When"), tr("From your therapist")}, rows);
     }
-    return html;
+    return blocks;
+  }
+
+  // A long table in pieces, the first under `heading`: one table of years would be laid out for minutes.
+  static QStringList tables(const QString& heading, const QStringList& heads,
+                            const QList<QStringList>& rows) {
+    if (rows.isEmpty()) return {heading + plain(tr("Nothing yet."))};
+    QStringList blocks;
+    for (qsizetype from = 0; from < rows.size(); from += kRowsATable) {
+      blocks << (from == 0 ? heading : QString()) + table(heads, rows.mid(from, kRowsATable));
+    }
+    return blocks;
   }
 
   static QString endWords(const v1::Practice& practice) {
@@ -123,10 +138,8 @@ class OwnRecord {
     return given ? tr("%1 of 10").arg(value) : QStringLiteral("–");
   }
 
-  QString practicesPart() const {
-    QString html = head(tr("What you did"));
+  QStringList practices() const {
     const std::vector<v1::Practice> practices = m_engine.practices();
-    if (practices.empty()) return html + plain(tr("Nothing yet."));
     QList<QStringList> rows;
     for (auto practice = practices.rbegin(); practice != practices.rend(); ++practice) {
       const bool told = practice->origin() == v1::ORIGIN_TOLD_LATER;
@@ -149,22 +162,19 @@ class OwnRecord {
                             endWords(*practice)};
       }
     }
-    return html + table({tr("Day"), tr("Exercise"), tr("Done"), tr("Pain"), tr("Effort"), tr("How known"),
-                         tr("End")},
-                        rows);
+    return tables(
+        head(tr("What you did")),
+        {tr("Day"), tr("Exercise"), tr("Done"), tr("Pain"), tr("Effort"), tr("How known"), tr("End")}, rows);
   }
 
-  QString messagesPart() const {
-    QString html = head(tr("Messages"));
-    const std::vector<v1::Message> messages = m_engine.messages();
-    if (messages.empty()) return html + plain(tr("Nothing yet."));
+  QStringList messages() const {
     QList<QStringList> rows;
-    for (const v1::Message& message : messages) {
+    for (const v1::Message& message : m_engine.messages()) {
       rows << QStringList{momentWords(toTime(message.written_at()), m_zone, m_today),
                           message.sender() == v1::SENDER_PERSON ? tr("You") : own(message.sender_name()),
                           own(message.text())};
     }
-    return html + table({tr("When"), tr("From"), tr("Words")}, rows);
+    return tables(head(tr("Messages")), {tr("When"), tr("From"), tr("Words")}, rows);
   }
 
   QString holdsPart() const {
@@ -200,19 +210,20 @@ class OwnRecord {
 
 }  // namespace
 
-QString ownRecordHtml(const HomeParts& parts) {
-  return parts.engine->state().paired ? OwnRecord(parts).html() : QString();
+OwnRecordText ownRecord(const HomeParts& parts) {
+  if (!parts.engine->state().paired) return {};
+  const OwnRecord record(parts);
+  return {record.title(), record.foot(), record.blocks()};
 }
 
-absl::Status writeOwnRecord(const HomeParts& parts, const QString& file) {
-  if (!parts.engine->state().paired) return absl::FailedPreconditionError("this phone belongs to nobody yet");
-  const OwnRecord record(parts);
+absl::Status writeOwnRecord(const OwnRecordText& record, const QString& file) {
+  if (record.blocks.isEmpty()) return absl::FailedPreconditionError("this phone belongs to nobody yet");
   print::PaperOptions options;
   options.body_pt = kBodyPt;
-  options.title = record.title();
-  options.foot = record.foot();
+  options.title = record.title;
+  options.foot = record.foot;
   print::Paper paper(options);
-  paper.add(record.html());
+  for (const QString& block : record.blocks) paper.add(block);
   return paper.write(file);
 }
 

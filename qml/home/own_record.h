@@ -5,16 +5,23 @@
 #include <absl/status/status.h>
 
 #include <QtCore/QString>
+#include <QtCore/QStringList>
 
 #include "qml/home/home_parts.h"
 
 namespace newel::home {
 
-// The document's body as HTML, for the PDF and for tests. Empty where the phone belongs to nobody.
-QString ownRecordHtml(const HomeParts& parts);
+// The document in parts that a page may break between; each is HTML. No blocks where the phone belongs to
+// nobody.
+struct OwnRecordText {
+  QString title;
+  QString foot;
+  QStringList blocks;
+};
+OwnRecordText ownRecord(const HomeParts& parts);  // UI thread
 
-// kUnavailable when the file cannot be written, kFailedPrecondition when the phone belongs to nobody. UI
-// thread.
-absl::Status writeOwnRecord(const HomeParts& parts, const QString& file);
+// kUnavailable when the file cannot be written, kFailedPrecondition when there is nothing to write. Any
+// thread; years of practices take seconds.
+absl::Status writeOwnRecord(const OwnRecordText& record, const QString& file);
 
 }  // namespace newel::home

@@ -3,6 +3,9 @@
 #include <QtCore/QDir>
 #include <QtCore/QFileInfo>
 #include <QtCore/QSaveFile>
+#include <QtCore/QThread>
+#include <memory>
+#include <utility>
 
 #include "core/time/local_day.h"
 #include "qml/home/facts_for_pages.h"
@@ -28,6 +31,12 @@ absl::Status writeWhole(const QString& file, const std::string& bytes) {
 TakeAlongModel::TakeAlongModel(EngineBridge& bridge, const HomeParts& parts, QObject* parent)
     : QObject(parent), m_parts(parts) {
   connect(&bridge, &EngineBridge::news, this, &TakeAlongModel::changed);
+}
+
+TakeAlongModel::~TakeAlongModel() {
+  if (m_thread == nullptr) return;
+  m_thread->wait();
+  delete m_thread;
 }
 
 void TakeAlongModel::begin() {
@@ -81,20 +90,35 @@ void TakeAlongModel::finish(const QString& file, const absl::Status& written) {
   emit changed();
 }
 
+void TakeAlongModel::write(const QString& file, std::function<absl::Status()> body) {
+  auto result = std::make_shared<absl::Status>();
+  m_thread = QThread::create([body = std::move(body), result] { *result = body(); });
+  connect(m_thread, &QThread::finished, this, [this, file, result] {
+    m_thread->deleteLater();
+    m_thread = nullptr;
+    finish(file, *result);
+  });
+  m_thread->start();
+  emit changed();
+}
+
 void TakeAlongModel::savePdf() {
+  if (busy()) return;
   const QString file = place(QStringLiteral(".pdf"));
   if (file.isEmpty()) return;
-  absl::Status written = writeOwnRecord(m_parts, file);
-  if (written.ok() && !QFile::setPermissions(file, kOwnerOnly)) {
+  write(file, [record = ownRecord(m_parts), file]() -> absl::Status {
+    absl::Status written = writeOwnRecord(record, file);
+    if (!written.ok() || QFile::setPermissions(file, kOwnerOnly)) return written;
     QFile::remove(file);
-    written = absl::UnavailableError("its permissions could not be set");
-  }
-  finish(file, written);
+    return absl::UnavailableError("its permissions could not be set");
+  });
 }
 
 void TakeAlongModel::saveJson() {
+  if (busy()) return;
   const QString file = place(QStringLiteral(".json"));
-  if (!file.isEmpty()) finish(file, writeWhole(file, m_parts.engine->exportAll()));
+  if (file.isEmpty()) return;
+  write(file, [bytes = m_parts.engine->exportAll(), file] { return writeWhole(file, bytes); });
 }
 
 }  // namespace newel::home

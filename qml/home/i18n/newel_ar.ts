@@ -1238,6 +1238,10 @@
             <source>Nothing was saved</source>
             <translation>لم يُحفظ شيء</translation>
         </message>
+        <message>
+            <source>Writing the file …</source>
+            <translation>تجري كتابة الملف …</translation>
+        </message>
     </context>
     <context>
         <name>TellLaterPage</name>

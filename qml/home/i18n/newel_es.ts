@@ -1190,6 +1190,10 @@
             <source>Nothing was saved</source>
             <translation>No se guardó nada</translation>
         </message>
+        <message>
+            <source>Writing the file …</source>
+            <translation>Escribiendo el archivo …</translation>
+        </message>
     </context>
     <context>
         <name>TellLaterPage</name>

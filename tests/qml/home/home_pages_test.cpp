@@ -385,6 +385,8 @@ TEST_P(HomePages, takingAlongAndErasingHoldTogether) {
   program().app->show(Page::TakeAlong);
   check(Page::TakeAlong);
   program().take_along->savePdf();
+  check(Page::TakeAlong, "-busy");
+  for (int i = 0; i < 1000 && program().take_along->busy(); ++i) settle(10);
   EXPECT_EQ(program().take_along->error().toStdString(), "");
   const QString folder = qEnvironmentVariable("NEWEL_SHOTS");
   if (!folder.isEmpty()) {

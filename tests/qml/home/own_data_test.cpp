@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <QtCore/QElapsedTimer>
 #include <QtCore/QFile>
 #include <QtCore/QFileInfo>
 #include <QtCore/QJsonArray>
@@ -131,6 +132,12 @@ TEST_F(OwnData, aRedFlagOfAnEarlierDayStopsTodayToo) {
 
 // ---- everything about me ----
 
+void written(const home::TakeAlongModel& model) {
+  EXPECT_TRUE(model.busy());
+  for (int i = 0; i < 1000 && model.busy(); ++i) settle(10);
+  EXPECT_FALSE(model.busy());
+}
+
 std::string bytesOf(const QString& file) {
   std::ifstream stream(file.toStdString(), std::ios::binary);
   return {std::istreambuf_iterator<char>(stream), {}};
@@ -140,6 +147,7 @@ TEST_F(OwnData, theDataFileIsWholeJsonForTheOwnerAloneAndNeverWrittenOver) {
   begin();
   tellOf(0);
   program().take_along->saveJson();
+  written(*program().take_along);
   ASSERT_EQ(program().take_along->error().toStdString(), "");
   const QString first = program().take_along->file();
   EXPECT_THAT(program().take_along->savedAs().toStdString(), HasSubstr("documents"));
@@ -151,6 +159,7 @@ TEST_F(OwnData, theDataFileIsWholeJsonForTheOwnerAloneAndNeverWrittenOver) {
   EXPECT_EQ(QFileInfo(first).permissions() & (QFile::ReadGroup | QFile::ReadOther | QFile::WriteOther),
             QFile::Permissions());
   program().take_along->saveJson();
+  written(*program().take_along);
   EXPECT_NE(program().take_along->file(), first);
   EXPECT_TRUE(QFile::exists(first));
 }
@@ -160,7 +169,7 @@ TEST_F(OwnData, theDocumentSaysWhatWasDoneAndWhatWasToldLater) {
   tellOf(0, 3, 5);
   m_world.clinic().put(m_world.clinic().message("Please use <both> hands.", false));
   m_world.sync();
-  const std::string html = home::ownRecordHtml(program().parts).toStdString();
+  const std::string html = home::ownRecord(program().parts).blocks.join(QString()).toStdString();
   for (const char* words : {"Programme 1", "Sit to stand", "told later", "3 of 10", "5 of 10",
                             "Please use &lt;both&gt; hands.", "Ruth Sample"}) {
     EXPECT_THAT(html, HasSubstr(words));
@@ -172,6 +181,7 @@ TEST_F(OwnData, thePdfCanBeReadByAnotherProgram) {
   begin();
   tellOf(0);
   program().take_along->savePdf();
+  written(*program().take_along);
   ASSERT_EQ(program().take_along->error().toStdString(), "");
   const QString file = program().take_along->file();
   EXPECT_EQ(bytesOf(file).substr(0, 5), "%PDF-");
@@ -185,6 +195,34 @@ TEST_F(OwnData, thePdfCanBeReadByAnotherProgram) {
   EXPECT_THAT(read, HasSubstr("What you did"));
   EXPECT_THAT(read, HasSubstr("told later"));
   EXPECT_THAT(read, HasSubstr("Page 1 of"));
+}
+
+// Five years of it: no table is laid out as a whole, which took minutes.
+TEST(OwnRecord, yearsOfPracticesAreWrittenInSeconds) {
+  home::OwnRecordText record{QStringLiteral("Long"), QStringLiteral("foot"), {}};
+  QString table = QStringLiteral("<table width=\"100%\" border=\"1\">");
+  for (int row = 0; row < 120; ++row) {
+    table += QStringLiteral("<tr><td>Wednesday, 25 November 2026</td><td>Stairs</td><td>10 of 20</td></tr>");
+  }
+  for (int part = 0; part < 20; ++part) record.blocks << table + QStringLiteral("</table>");
+  TempFolder folder;
+  QElapsedTimer since;
+  since.start();
+  ASSERT_EQ(home::writeOwnRecord(record, QString::fromStdString(folder.path() + "/long.pdf")),
+            absl::OkStatus());
+  EXPECT_LT(since.elapsed(), 20000);
+}
+
+TEST_F(OwnData, aLongHistoryComesInPieces) {
+  begin({"sit-to-stand"});
+  for (int i = 0; i < 130; ++i) ASSERT_EQ(program().engine->writeMessage("A line."), absl::OkStatus());
+  const QStringList blocks = home::ownRecord(program().parts).blocks;
+  std::vector<std::ptrdiff_t> lines;
+  for (const QString& block : blocks) {
+    const auto count = block.count(QStringLiteral("A line."));
+    if (count > 0) lines.push_back(count);
+  }
+  EXPECT_THAT(lines, testing::ElementsAre(120, 10)) << "whole, and no piece too long";
 }
 
 TEST_F(OwnData, whereNothingCanBeWrittenItIsSaidAndNothingIsLeft) {
