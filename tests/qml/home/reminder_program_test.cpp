@@ -14,6 +14,7 @@
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <set>
 
 #include "core/progress/adherence.h"
 #include "core/time/local_day.h"
@@ -37,6 +38,7 @@ class Running {
                        QString::number(static_cast<qlonglong>(absl::ToUnixSeconds(phone_time)) -
                                        QDateTime::currentSecsSinceEpoch()));
     environment.insert("XDG_CONFIG_HOME", QString::fromStdString(folder + "/config"));
+    environment.insert("HOME", QString::fromStdString(folder + "/home"));
     environment.insert("XDG_DATA_HOME", QString::fromStdString(folder + "/other-data"));
     m_process.setProcessEnvironment(environment);
     m_process.start(kProgram, QStringList{"--data", QString::fromStdString(folder + "/phone")} + arguments);
@@ -229,6 +231,24 @@ TEST(ToldLaterProgram, reachesTheDeskAsToldAndItsRedFlagStands) {
   ASSERT_TRUE(caseload.ok()) << caseload.status();
   ASSERT_EQ(caseload->size(), 1U);
   EXPECT_TRUE(caseload->front().red_flag_open());
+
+  // And it is the person's to take along, where they find it.
+  phone.mustRun("click Settings");
+  phone.mustRun("click \"Save everything about me\"");
+  phone.mustRun("click \"Save to read and print (PDF)\"");
+  phone.mustRun("wait Saved 20000");
+  phone.mustRun("click \"Save for other programs (JSON)\"");
+  phone.mustRun("wait Saved 20000");
+  std::set<std::string> endings;
+  const std::filesystem::path documents = folder + "/home/Documents";
+  for (const auto& file : std::filesystem::directory_iterator(documents)) {
+    std::ifstream stream(file.path(), std::ios::binary);
+    const std::string bytes{std::istreambuf_iterator<char>(stream), {}};
+    EXPECT_THAT(bytes, testing::HasSubstr(file.path().extension() == ".pdf" ? "%PDF-" : "ORIGIN_TOLD_LATER"));
+    EXPECT_EQ(file.path().filename().string().find("Newel, about me, "), 0U);
+    endings.insert(file.path().extension());
+  }
+  EXPECT_THAT(endings, testing::ElementsAre(".json", ".pdf"));
   phone.mustRun("quit");
   EXPECT_TRUE(phone.ends());
 }
