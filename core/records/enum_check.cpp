@@ -18,11 +18,21 @@ using google::protobuf::Reflection;
 // Enumerations that say something by being absent. Everything else must be set.
 const std::set<std::string>& mayBeAbsent() {
   static const std::set<std::string> fields = {
-      "newel.v1.Person.strong_side", "newel.v1.Beat.side",          "newel.v1.Beat.role",
-      "newel.v1.SetDone.side",       "newel.v1.EntryDone.skipped",  "newel.v1.Practice.stop_reason",
-      "newel.v1.Practice.end",       "newel.v1.JournalLine.reason", "newel.v1.JournalLine.end",
-      "newel.v1.JournalLine.doubt",  "newel.v1.Measure.side",       "newel.v1.Rule.until",
+      "newel.v1.Person.strong_side",
+      "newel.v1.Beat.side",
+      "newel.v1.Beat.role",
+      "newel.v1.SetDone.side",
+      "newel.v1.EntryDone.skipped",
+      "newel.v1.Practice.stop_reason",
+      "newel.v1.Practice.end",
+      "newel.v1.JournalLine.reason",
+      "newel.v1.JournalLine.end",
+      "newel.v1.JournalLine.doubt",
+      "newel.v1.Measure.side",
+      "newel.v1.Rule.until",
       "newel.v1.Finding.until",
+      "newel.v1.ReminderSettings.wanted",
+      "newel.v1.ReminderShown.answer",
   };
   return fields;
 }

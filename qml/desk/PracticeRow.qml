@@ -46,8 +46,7 @@ Rectangle {
 
         Say {
             width: parent.width
-            text: qsTr("Begun %1, %2, %3, programme %4").arg(row.practice.begun).arg(row.practice.minutes)
-                .arg(row.practice.how).arg(row.practice.programme)
+            text: row.practice.known
             color: Theme.soft
         }
 

@@ -29,7 +29,7 @@ class DoneModel : public QObject {
   Q_PROPERTY(QVariantList rows READ rows NOTIFY changed)
   Q_PROPERTY(QVariantList byWeek READ byWeek NOTIFY changed)            // {label, share, dose}
   Q_PROPERTY(QVariantList byProgramme READ byProgramme NOTIFY changed)  // {label, share, dose}
-  // Newest first: {day, how, end, stopped, note, doubts, entries: [{title, dose, pain, effort, sets,
+  // Newest first: {day, known, end, stopped, note, doubts, entries: [{title, dose, pain, effort, sets,
   // skipped}]}.
   Q_PROPERTY(QVariantList practices READ practices NOTIFY changed)
 

@@ -62,6 +62,18 @@ QString endWords(const v1::Practice& practice) {
   return end;
 }
 
+// How the clinic knows of it. What was told later has neither a beginning nor a length that anybody measured.
+QString knownWords(const v1::Practice& practice, absl::TimeZone zone) {
+  const QString at = print::momentWords(toTime(practice.started_at()), zone);
+  if (practice.origin() == v1::ORIGIN_TOLD_LATER) {
+    return say("Told later, on %1, and not timed; programme %2").arg(at).arg(practice.programme_number());
+  }
+  return say("Begun %1, %2 min, timed by the phone, programme %3")
+      .arg(at)
+      .arg((practice.elapsed_ms() + 59999) / 60000)
+      .arg(practice.programme_number());
+}
+
 }  // namespace
 
 QVariantMap practiceMap(const v1::Practice& practice, const PersonFile& file, const DeskContext& context) {
@@ -80,11 +92,7 @@ QVariantMap practiceMap(const v1::Practice& practice, const PersonFile& file, co
   const bool bad = practice.end() != v1::PRACTICE_END_FINISHED;
   return {{QStringLiteral("id"), print::text(practice.id())},
           {QStringLiteral("day"), print::dayWords(practice.local_day())},
-          {QStringLiteral("begun"), print::momentWords(toTime(practice.started_at()), zone)},
-          {QStringLiteral("how"), practice.origin() == v1::ORIGIN_TOLD_LATER ? say("told later, not timed")
-                                                                             : say("timed by the phone")},
-          {QStringLiteral("minutes"), say("%1 min").arg((practice.elapsed_ms() + 59999) / 60000)},
-          {QStringLiteral("programme"), practice.programme_number()},
+          {QStringLiteral("known"), knownWords(practice, zone)},
           {QStringLiteral("end"), endWords(practice)},
           {QStringLiteral("stopped"), bad},
           {QStringLiteral("redFlag"), practice.end() == v1::PRACTICE_END_RED_FLAG},

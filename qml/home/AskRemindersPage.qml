@@ -7,7 +7,7 @@ FirstRunPage {
     id: page
 
     title: qsTr("May the phone remind you?")
-    nextWords: models.settings.remindersAsked ? qsTr("Next") : ""
+    nextWords: models.reminders.asked ? qsTr("Next") : ""
 
     Words {
         width: parent.width
@@ -27,15 +27,15 @@ FirstRunPage {
         RadioRow {
             width: parent.width
             text: qsTr("Yes, remind me")
-            checked: page.models.settings.remindersAsked && page.models.settings.remindersWanted
-            onClicked: page.models.settings.remindersWanted = true
+            checked: page.models.reminders.asked && page.models.reminders.on
+            onClicked: page.models.reminders.on = true
         }
 
         RadioRow {
             width: parent.width
             text: qsTr("No reminders")
-            checked: page.models.settings.remindersAsked && !page.models.settings.remindersWanted
-            onClicked: page.models.settings.remindersWanted = false
+            checked: page.models.reminders.asked && !page.models.reminders.on
+            onClicked: page.models.reminders.on = false
         }
     }
 }

@@ -5,8 +5,6 @@ import Newel.Parts
 HomePage {
     id: page
 
-    property bool asking: false // whether to erase
-
     title: qsTr("Settings")
     canGoBack: true
 
@@ -125,57 +123,8 @@ HomePage {
         onClicked: page.models.app.show(AppModel.About)
     }
 
-    Column {
+    SettingsMine {
         width: parent.width
-        visible: page.models.app.paired
-        spacing: Theme.space * 1.5
-
-        Heading {
-            width: parent.width
-            text: qsTr("Erase this phone")
-        }
-
-        Words {
-            width: parent.width
-            text: qsTr("Takes everything about you off this phone. What was not sent yet is lost. The clinic keeps what it has.")
-        }
-
-        Words {
-            width: parent.width
-            text: page.models.app.contact
-            color: Theme.soft
-        }
-
-        Notice {
-            width: parent.width
-            visible: page.models.settings.error !== ""
-            kind: Notice.Attention
-            title: page.models.settings.error
-        }
-
-        SecondaryButton {
-            width: parent.width
-            visible: !page.asking
-            text: qsTr("Erase this phone …")
-            onClicked: page.asking = true
-        }
-
-        SecondaryButton {
-            width: parent.width
-            visible: page.asking
-            words: Theme.stop
-            edge: Theme.stop
-            mark: Mark.Alarm
-            markInner: Theme.sheet
-            text: qsTr("Yes, erase everything")
-            onClicked: page.models.settings.erase()
-        }
-
-        SecondaryButton {
-            width: parent.width
-            visible: page.asking
-            text: qsTr("No, keep it")
-            onClicked: page.asking = false
-        }
+        models: page.models
     }
 }

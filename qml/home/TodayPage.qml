@@ -114,6 +114,14 @@ HomePage {
         font.pixelSize: Theme.small
     }
 
+    Words {
+        width: parent.width
+        visible: text !== ""
+        text: page.models.reminders.problem
+        color: Theme.soft
+        font.pixelSize: Theme.small
+    }
+
     Flow {
         width: parent.width
         spacing: Theme.space * 1.5
@@ -130,6 +138,13 @@ HomePage {
             visible: page.models.app.paired
             text: qsTr("How it goes")
             onClicked: page.models.app.show(AppModel.HowItGoes)
+        }
+
+        SecondaryButton {
+            width: Math.min(implicitWidth, parent.width)
+            visible: page.models.today.hasProgramme
+            text: qsTr("I did this away from the phone")
+            onClicked: page.models.app.show(AppModel.TellLater)
         }
 
         SecondaryButton {

@@ -126,6 +126,10 @@ bool AppModel::mayShow(Page page) const {
     case Page::Advice:
     case Page::HowItGoes:
     case Page::Write:
+    case Page::Reminders:
+    case Page::TellLater:
+    case Page::TakeAlong:
+    case Page::Erase:
       return paired();
     case Page::Scan:
       return onTheWay() == Page::Pair || m_aside.contains(Page::Pair);

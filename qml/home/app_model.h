@@ -65,7 +65,11 @@ class AppModel : public QObject {
     Calls,
     About,
     HowItGoes,
-    Write
+    Write,
+    Reminders,
+    TellLater,
+    TakeAlong,
+    Erase
   };
   Q_ENUM(Page)
 

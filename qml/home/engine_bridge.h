@@ -15,6 +15,7 @@ class EngineBridge : public QObject, public HomeEngine::Listener {
 
   // While the engine is busy on another thread (pairing), news wait: no model may ask it anything then.
   void holdBack(bool on);
+  bool heldBack() const { return m_held_back; }
 
   // Engine's thread.
   void stateChanged() override;

@@ -14,8 +14,11 @@
 #include "qml/home/player_model.h"
 #include "qml/home/practice_model.h"
 #include "qml/home/programme_model.h"
+#include "qml/home/reminder_model.h"
 #include "qml/home/scan_model.h"
 #include "qml/home/settings_model.h"
+#include "qml/home/take_along_model.h"
+#include "qml/home/tell_later_model.h"
 #include "qml/home/today_model.h"
 #include "qml/parts/clip_player.h"
 
@@ -37,6 +40,9 @@ class HomeModels : public QObject {
   Q_PROPERTY(newel::home::FirstRunModel* firstRun MEMBER firstRun CONSTANT)
   Q_PROPERTY(newel::home::HistoryModel* history MEMBER history CONSTANT)
   Q_PROPERTY(newel::home::MessagesModel* messages MEMBER messages CONSTANT)
+  Q_PROPERTY(newel::home::ReminderModel* reminders MEMBER reminders CONSTANT)
+  Q_PROPERTY(newel::home::TellLaterModel* tellLater MEMBER tell_later CONSTANT)
+  Q_PROPERTY(newel::home::TakeAlongModel* takeAlong MEMBER take_along CONSTANT)
   Q_PROPERTY(newel::parts::ClipPlayer* clips MEMBER clips CONSTANT)
 
  public:
@@ -54,6 +60,9 @@ class HomeModels : public QObject {
   FirstRunModel* firstRun = nullptr;
   HistoryModel* history = nullptr;
   MessagesModel* messages = nullptr;
+  ReminderModel* reminders = nullptr;
+  TellLaterModel* tell_later = nullptr;
+  TakeAlongModel* take_along = nullptr;
   parts::ClipPlayer* clips = nullptr;
 };
 

@@ -3,6 +3,7 @@
 #include <QtCore/QDir>
 #include <QtCore/QFile>
 #include <QtCore/QMetaEnum>
+#include <QtCore/QStandardPaths>
 #include <QtCore/QTimeZone>
 #include <QtCore/QTimer>
 #include <QtGui/QGuiApplication>
@@ -15,6 +16,8 @@
 #include "platform/clock.h"
 #include "platform/offset_clock.h"
 #include "platform/paths.h"
+#include "platform/reminders.h"
+#include "platform/resident.h"
 #include "platform/sound.h"
 #include "qml/home/current_content.h"
 #include "qml/home/facts_for_pages.h"
@@ -41,6 +44,7 @@ struct Arguments {
   QString drive;
   bool self_test = false;
   bool key_in_file = false;
+  bool reminders_only = false;  // no window until a reminder is pressed or the program is started once more
 };
 
 Arguments readArguments(const QGuiApplication& app) {
@@ -58,7 +62,10 @@ Arguments readArguments(const QGuiApplication& app) {
   const QCommandLineOption key_in_file(
       QStringLiteral("key-in-file"),
       QStringLiteral("Where the system has no safe place for the store's key, keep it in a file unasked."));
-  parser.addOptions({data, drive, self_test, key_in_file});
+  const QCommandLineOption reminders_only(
+      QStringLiteral("reminders-only"),
+      QStringLiteral("Show no window, only reminders, where they are wanted (after log-in)."));
+  parser.addOptions({data, drive, self_test, key_in_file, reminders_only});
   parser.process(app);
   Arguments arguments;
   arguments.data =
@@ -66,6 +73,7 @@ Arguments readArguments(const QGuiApplication& app) {
   arguments.drive = parser.value(drive);
   arguments.self_test = parser.isSet(self_test);
   arguments.key_in_file = parser.isSet(key_in_file);
+  arguments.reminders_only = parser.isSet(reminders_only);
   return arguments;
 }
 
@@ -87,7 +95,8 @@ int selfTest(QGuiApplication& app, AppModel& model, int& warnings) {
 // Only where the person says so: whoever has the phone's storage can then read what is on it.
 bool asksForKeyFile(const Arguments& arguments) {
   if (arguments.key_in_file) return true;
-  if (!arguments.drive.isEmpty() || arguments.self_test) return false;  // nobody is there to be asked
+  if (!arguments.drive.isEmpty() || arguments.self_test || arguments.reminders_only)
+    return false;  // nobody is there to be asked
   return askInWindow(
       {QCoreApplication::translate("main", "This phone has no safe place for a key"),
        QCoreApplication::translate(
@@ -101,7 +110,9 @@ bool asksForKeyFile(const Arguments& arguments) {
 
 // The store stays as it is; the person learns why nothing can be shown.
 void showTrouble(const Arguments& arguments, const absl::Status& status) {
-  if (!arguments.drive.isEmpty() || arguments.self_test || absl::IsCancelled(status)) return;
+  if (!arguments.drive.isEmpty() || arguments.self_test || arguments.reminders_only ||
+      absl::IsCancelled(status))
+    return;
   const QString words =
       absl::IsPermissionDenied(status) || absl::IsUnavailable(status)
           ? QCoreApplication::translate("main",
@@ -113,6 +124,10 @@ void showTrouble(const Arguments& arguments, const absl::Status& status) {
                                         "Nothing was deleted.");
   askInWindow({QCoreApplication::translate("main", "Newel cannot open"), words, QString(),
                QCoreApplication::translate("main", "Close")});
+}
+
+bool remindersWanted(const HomeEngine& engine) {
+  return engine.state().paired && engine.reminderBook().settings().wanted() == v1::REMINDERS_WANTED_YES;
 }
 
 int failed(const absl::Status& status) {
@@ -134,6 +149,8 @@ int main(int argc, char** argv) {
   ScreenLanguage language;
   language.use("");
 
+  const auto resident = platform::makeResident("home", arguments.data.toStdString());
+  if (!resident->takePlace()) return 0;
   const std::unique_ptr<Clock> system_clock = platform::makeSystemClock();
   const absl::Duration offset = platform::wallOffsetAskedFor();
   platform::OffsetClock clock(*system_clock, offset);
@@ -157,16 +174,28 @@ int main(int argc, char** argv) {
     if (!changed.ok()) qWarning("the key of the store could not be changed");
   }
 
+  if (arguments.reminders_only && !remindersWanted(**engine)) {
+    resident->startAtLogin(false, {});
+    return 0;
+  }
   const auto speech = platform::makeSpeech();
   const auto tones = platform::makeTones();
   const auto sound_route = platform::makeSoundRoute();
   const auto stay_awake = platform::makeStayAwake("A practice is running");
+  const auto reminders = platform::makeReminders(clock, "Newel");
   HomeParts parts;
   parts.engine = engine->get();
   parts.clock = &clock;
   parts.speech = speech.get();
   parts.tones = tones.get();
   parts.stay_awake = stay_awake.get();
+  parts.reminders = reminders.get();
+  parts.resident = resident.get();
+  parts.login_command = {QCoreApplication::applicationFilePath().toStdString(), "--data",
+                         QDir(arguments.data).absolutePath().toStdString(), "--reminders-only"};
+  parts.documents = [] {
+    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation).toStdString();
+  };
   parts.zone = [] { return QTimeZone::systemTimeZoneId().toStdString(); };
   CurrentContent content(parts);
 
@@ -202,6 +231,10 @@ int main(int argc, char** argv) {
   FirstRunModel first_run(settings, parts);
   HistoryModel history(settings, parts);
   MessagesModel messages(bridge, parts);
+  ReminderService reminder_service(session, bridge, parts);
+  ReminderModel reminder_model(reminder_service, parts);
+  TellLaterModel tell_later(parts);
+  TakeAlongModel take_along(bridge, parts);
   AppModel model(session, today, first_run, bridge, parts, banner);
   HomeModels models;
   models.app = &model;
@@ -213,6 +246,9 @@ int main(int argc, char** argv) {
   models.programme = &programme;
   models.settings = &settings;
   models.advice = &advice;
+  models.reminders = &reminder_model;
+  models.tell_later = &tell_later;
+  models.take_along = &take_along;
   models.clips = &clips;
   QObject::connect(&scan, &ScanModel::found, &model, [&](const QString& text) {
     model.back();
@@ -223,6 +259,10 @@ int main(int argc, char** argv) {
   models.messages = &messages;
   QObject::connect(&pair, &PairModel::paired, &model, &AppModel::pairedNow);
   QObject::connect(&settings, &SettingsModel::erased, &model, &AppModel::leavePractice);
+  QObject::connect(&settings, &SettingsModel::erased, &reminder_service, &ReminderService::rebuild);
+  QObject::connect(&tell_later, &TellLaterModel::told, &today, &TodayModel::refresh);
+  QObject::connect(&tell_later, &TellLaterModel::told, &reminder_service, &ReminderService::rebuild);
+  QObject::connect(&reminder_service, &ReminderService::clockChanged, &today, &TodayModel::refresh);
   QObject::connect(&settings, &SettingsModel::changed, &session, [&] {
     session.setVoice(settings.voice());
     speakAsThePerson();
@@ -233,6 +273,7 @@ int main(int argc, char** argv) {
                    [&](Qt::ApplicationState state) {
                      if (state == Qt::ApplicationSuspended || state == Qt::ApplicationHidden)
                        session.pauseForSystem();
+                     if (state == Qt::ApplicationActive) reminder_service.opened();
                    });
 
   sound_route->whenLost([&session] { session.soundRouteLost(); });
@@ -243,18 +284,42 @@ int main(int argc, char** argv) {
                    [&](const QList<QQmlError>& errors) { warnings += static_cast<int>(errors.size()); });
   qml.addImportPath(QStringLiteral("qrc:/qt/qml"));
   QObject::connect(&language, &ScreenLanguage::changed, &qml, &QQmlApplicationEngine::retranslate);
-  qml.setInitialProperties({{QStringLiteral("models"), QVariant::fromValue(&models)}});
+  qml.setInitialProperties({{QStringLiteral("models"), QVariant::fromValue(&models)},
+                            {QStringLiteral("visible"), !arguments.reminders_only}});
   qml.load(QUrl(QStringLiteral("qrc:/qt/qml/Newel/Home/Main.qml")));
   if (qml.rootObjects().isEmpty()) return 1;
   auto* const window = qobject_cast<QQuickWindow*>(qml.rootObjects().constFirst());
 
+  const auto come_to_front = [&] {
+    window->show();
+    window->raise();
+    window->requestActivate();
+    reminder_service.opened();
+    today.refresh();
+  };
+  QObject::connect(&reminder_service, &ReminderService::openAsked, window, come_to_front);
+  resident->onCalled(come_to_front);
+  // Where reminders come from this program, closing its window does not end it.
+  QGuiApplication::setQuitOnLastWindowClosed(false);
+  QObject::connect(&app, &QGuiApplication::lastWindowClosed, &session, [&] {
+    session.pauseForSystem();
+    const bool stays = reminder_service.comeWhenClosed() &&
+                       reminder_service.permission() == platform::ReminderPermission::Granted;
+    if (!stays) QGuiApplication::quit();
+  });
   (*engine)->setListener(&bridge);
   (*engine)->start();
   today.refresh();
+  if (!arguments.reminders_only) reminder_service.opened();
+  reminder_service.rebuild();
   if (arguments.self_test) return selfTest(app, model, warnings);
   std::unique_ptr<newel::parts::Driver> driver;
   if (!arguments.drive.isEmpty()) {
-    driver = std::make_unique<newel::parts::Driver>(window, [&model] { return model.facts(); });
+    driver = std::make_unique<newel::parts::Driver>(window, [&model, window] {
+      QJsonObject facts = model.facts();
+      facts["window"] = window->isVisible();
+      return facts;
+    });
     driver->readFrom(arguments.drive);
   }
   const int code = QGuiApplication::exec();

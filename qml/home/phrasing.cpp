@@ -129,6 +129,22 @@ QString reasonWords(v1::StopReason reason) {
   }
 }
 
+QVariantList reasonRows(const std::vector<v1::StopReason>& reasons) {
+  QVariantList rows;
+  for (const v1::StopReason reason : reasons) {
+    rows << QVariantMap{{"id", static_cast<int>(reason)}, {"words", reasonWords(reason)}};
+  }
+  return rows;
+}
+
+QVariantList happenedReasons() {
+  return reasonRows({v1::STOP_REASON_PAIN, v1::STOP_REASON_DIZZY, v1::STOP_REASON_UNSTEADY,
+                     v1::STOP_REASON_FALL, v1::STOP_REASON_CHEST_PAIN, v1::STOP_REASON_BREATHLESS,
+                     v1::STOP_REASON_PROSTHESIS, v1::STOP_REASON_SKIN, v1::STOP_REASON_TIRED,
+                     v1::STOP_REASON_FELT_UNWELL, v1::STOP_REASON_LIMB_SWELLING, v1::STOP_REASON_INTERRUPTED,
+                     v1::STOP_REASON_WEAKNESS_OR_SPEECH, v1::STOP_REASON_OTHER});
+}
+
 QString rhythmWords(const v1::Schedule& schedule) {
   if (!schedule.has_weekdays()) {
     return Phrasing::tr("%Ln time(s) a week", nullptr, static_cast<int>(schedule.times_per_week()));
@@ -137,6 +153,16 @@ QString rhythmWords(const v1::Schedule& schedule) {
   QStringList days;
   for (const int day : schedule.weekdays().days()) days << QLocale().dayName(day);
   return days.join(Phrasing::tr(", "));
+}
+
+QString clockWords(int minute_of_day) {
+  return QLocale().toString(QTime(minute_of_day / 60 % 24, minute_of_day % 60), QLocale::ShortFormat);
+}
+
+QString windowWords(const v1::Window& window) {
+  if (window.from_min() == 0 && window.to_min() == 24 * 60) return Phrasing::tr("at any time of day");
+  return Phrasing::tr("from %1 to %2")
+      .arg(clockWords(static_cast<int>(window.from_min())), clockWords(static_cast<int>(window.to_min())));
 }
 
 int minutesOf(std::int64_t milliseconds) { return static_cast<int>((milliseconds + 59'999) / 60'000); }

@@ -9,6 +9,7 @@
 
 #include <QtCore/QString>
 #include <QtCore/QStringList>
+#include <QtCore/QVariantList>
 
 #include "core/library/catalogue.h"
 #include "core/records/person.pb.h"
@@ -31,8 +32,16 @@ QString prosthesisWords(v1::ProsthesisUse use);
 QString sideWords(const Catalogue& catalogue, const v1::Beat& beat, const v1::Timeline& timeline);
 // Short words for a reason, as on its button.
 QString reasonWords(v1::StopReason reason);
+// What may have happened, to be chosen from: maps "id" (number), "words".
+QVariantList reasonRows(const std::vector<v1::StopReason>& reasons);
+QVariantList happenedReasons();
 // When an entry is due: "every day", "Monday, Wednesday, Friday", "3 times a week".
 QString rhythmWords(const v1::Schedule& schedule);
+
+// "from 08:00 to 12:00", or "at any time of day".
+QString windowWords(const v1::Window& window);
+// Minutes after midnight as the place writes a time: "18:30".
+QString clockWords(int minute_of_day);
 
 // Whole minutes, rounded up, at least 1 where there is anything to do.
 int minutesOf(std::int64_t milliseconds);

@@ -8,18 +8,6 @@
 #include "qml/parts/picture_address.h"
 
 namespace newel::home {
-namespace {
-
-QVariantList reasonRows(const std::vector<v1::StopReason>& reasons) {
-  QVariantList rows;
-  for (const v1::StopReason reason : reasons) {
-    rows << QVariantMap{{"id", static_cast<int>(reason)}, {"words", reasonWords(reason)}};
-  }
-  return rows;
-}
-
-}  // namespace
-
 PracticeModel::PracticeModel(PracticeSession& session, const HomeParts& parts, QObject* parent)
     : QObject(parent), m_session(session), m_parts(parts), m_media(*parts.engine) {
   connect(&session, &PracticeSession::changed, this, [this] {
@@ -156,13 +144,7 @@ bool PracticeModel::lastEntry() const {
   return run() != nullptr && run()->entryIndex() + 1 >= run()->entryCount();
 }
 
-QVariantList PracticeModel::reasons() const {
-  return reasonRows({v1::STOP_REASON_PAIN, v1::STOP_REASON_DIZZY, v1::STOP_REASON_UNSTEADY,
-                     v1::STOP_REASON_FALL, v1::STOP_REASON_CHEST_PAIN, v1::STOP_REASON_BREATHLESS,
-                     v1::STOP_REASON_PROSTHESIS, v1::STOP_REASON_SKIN, v1::STOP_REASON_TIRED,
-                     v1::STOP_REASON_FELT_UNWELL, v1::STOP_REASON_LIMB_SWELLING, v1::STOP_REASON_INTERRUPTED,
-                     v1::STOP_REASON_WEAKNESS_OR_SPEECH, v1::STOP_REASON_OTHER});
-}
+QVariantList PracticeModel::reasons() const { return happenedReasons(); }
 
 QVariantList PracticeModel::skipReasons() const {
   return reasonRows({v1::STOP_REASON_TIRED, v1::STOP_REASON_PAIN, v1::STOP_REASON_UNSTEADY,

@@ -16,7 +16,6 @@ const QString kLook = QStringLiteral("look");
 const QString kLessMotion = QStringLiteral("lessMotion");
 const QString kMoreContrast = QStringLiteral("moreContrast");
 const QString kLanguage = QStringLiteral("language");
-const QString kReminders = QStringLiteral("remindersWanted");
 const QString kFirstRun = QStringLiteral("firstRun");
 const QString kKnownFrom = QStringLiteral("knownFrom");
 const QString kBuild = QStringLiteral("build");
@@ -67,12 +66,6 @@ void SettingsModel::setMoreContrast(bool on) { keep(kMoreContrast, on); }
 QString SettingsModel::language() const { return m_file.value(kLanguage).toString(); }
 
 void SettingsModel::setLanguage(const QString& language) { keep(kLanguage, language); }
-
-bool SettingsModel::remindersWanted() const { return m_file.value(kReminders, false).toBool(); }
-
-void SettingsModel::setRemindersWanted(bool wanted) { keep(kReminders, wanted); }
-
-bool SettingsModel::remindersAsked() const { return m_file.contains(kReminders); }
 
 QString SettingsModel::firstRunStep() const { return m_file.value(kFirstRun).toString(); }
 

@@ -25,9 +25,6 @@ class SettingsModel : public QObject {
   Q_PROPERTY(bool moreContrast READ moreContrast WRITE setMoreContrast NOTIFY changed)
   // Of screens and voice, as chosen on this phone ("es"); empty: the clinic's record or the system decides.
   Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)
-  // What the person answered when asked about reminders; before that neither is true.
-  Q_PROPERTY(bool remindersWanted READ remindersWanted WRITE setRemindersWanted NOTIFY changed)
-  Q_PROPERTY(bool remindersAsked READ remindersAsked NOTIFY changed)
   // How the person is drawn, as numbers from 0 into what can be chosen.
   Q_PROPERTY(int build READ build WRITE setBuild NOTIFY changed)  // light, medium, heavy
   Q_PROPERTY(int skin READ skin WRITE setSkin NOTIFY changed)     // of skins()
@@ -56,9 +53,6 @@ class SettingsModel : public QObject {
   void setMoreContrast(bool on);
   QString language() const;
   void setLanguage(const QString& language);
-  bool remindersWanted() const;
-  void setRemindersWanted(bool wanted);
-  bool remindersAsked() const;
   int build() const;
   void setBuild(int build);
   int skin() const;

@@ -7,10 +7,14 @@ FocusScope {
 
     property string label: ""
     property string unit: ""
+    property string shown: "" // in place of the number and its unit: a time of day
+    property real labelWidth: 0 // the label takes a new line at this width; 0: it stays on one
     property int value: 0
     property int from: 0
     property int to: 10
     property int step: 1
+
+    readonly property string valueWords: shown !== "" ? shown : unit === "" ? "%L1".arg(value) : "%L1 %2".arg(value).arg(unit)
 
     signal changed(int value) // by the person; the owner sets `value`
 
@@ -24,7 +28,7 @@ FocusScope {
     implicitHeight: column.implicitHeight
     Accessible.role: Accessible.SpinBox
     Accessible.name: label
-    Accessible.description: "%L1 %2".arg(value).arg(unit)
+    Accessible.description: valueWords
     Accessible.onIncreaseAction: stepper.ask(stepper.value + stepper.step)
     Accessible.onDecreaseAction: stepper.ask(stepper.value - stepper.step)
     Keys.onUpPressed: stepper.ask(stepper.value + stepper.step)
@@ -36,6 +40,7 @@ FocusScope {
         spacing: Theme.space / 2
 
         Words {
+            width: stepper.labelWidth > 0 ? Math.min(implicitWidth, stepper.labelWidth) : implicitWidth
             text: stepper.label
             font.bold: true
             Accessible.ignored: true
@@ -53,13 +58,13 @@ FocusScope {
             }
 
             Words {
-                id: shown
+                id: number
 
                 anchors.verticalCenter: parent.verticalCenter
                 width: Math.max(Theme.target, implicitWidth)
                 horizontalAlignment: Text.AlignHCenter
                 wrapMode: Text.NoWrap
-                text: stepper.unit === "" ? "%L1".arg(stepper.value) : "%L1 %2".arg(stepper.value).arg(stepper.unit)
+                text: stepper.valueWords
                 font.bold: true
                 Accessible.ignored: true
             }

@@ -216,6 +216,11 @@ void saveSetting(Database& database, const char* name, const std::string& value)
       name, Blob{value});
 }
 
+std::string loadSetting(Database& database, const char* name) {
+  Rows rows = database.query("SELECT unseal(value, 'setting', name) FROM setting WHERE name = ?", name);
+  return rows.next() ? rows.text(0) : "";
+}
+
 void saveSettings(Database& database, const DeviceSettings& settings) {
   saveSetting(database, "paired", settings.paired ? "1" : "0");
   saveSetting(database, "revoked", settings.revoked ? "1" : "0");

@@ -96,6 +96,8 @@ class DeviceStore {
 DeviceSettings loadSettings(Database& database);
 void saveSettings(Database& database, const DeviceSettings& settings);
 void saveSetting(Database& database, const char* name, const std::string& value);
+std::string loadSetting(Database& database, const char* name);  // empty: none
+inline constexpr char kRemindersSetting[] = "reminders";        // a v1::ReminderBook
 void deleteEverything(Database& database);
 
 }  // namespace newel

@@ -5,6 +5,7 @@
 #include "core/records/message.pb.h"
 #include "core/records/practice.pb.h"
 #include "core/records/record_text.h"
+#include "core/records/reminder.pb.h"
 #include "sync/home/device_store.h"
 #include "sync/home/inbox.h"
 #include "sync/home/journal.h"
@@ -78,6 +79,7 @@ std::string exportStore(Database& database) {
   all["practices"] = listOf(keptPractices(database));
   const auto journal = unfinishedJournal(database);
   all["practice_under_way"] = journal.has_value() ? listOf(journal->lines) : Json::array();
+  all["reminders"] = parsedFrom<v1::ReminderBook>(loadSetting(database, kRemindersSetting));
   all["waiting_to_be_sent"] = queuedCount(database);
   all["not_taken_by_the_clinic"] = setAsideOf(database);
   all["arrived_and_refused"] = refusedOf(database);

@@ -5,6 +5,7 @@
 
 #include "core/records/check.h"
 #include "core/records/record_text.h"
+#include "core/schedule/reminder_book.h"
 #include "core/time/local_day.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/limits.h"
@@ -358,6 +359,28 @@ absl::Status HomeEngine::writeMessage(const std::string& text) {
         return absl::OkStatus();
       },
       true);
+}
+
+v1::ReminderBook HomeEngine::reminderBook() const {
+  v1::ReminderBook book;
+  const std::string bytes =
+      m_impl->readOr([](Database& database) { return loadSetting(database, kRemindersSetting); });
+  // What cannot be read is forgotten: reminders are then asked for anew.
+  if (!bytes.empty() && book.ParseFromString(bytes) && check(book).ok()) return book;
+  book.Clear();
+  *book.mutable_settings() = usualReminderSettings();
+  return book;
+}
+
+absl::Status HomeEngine::keepReminderBook(const v1::ReminderBook& book) {
+  absl::Status good = check(book);
+  if (!good.ok()) return good;
+  return m_impl->change(
+      [&](Database& database) {
+        saveSetting(database, kRemindersSetting, toBytes(book));
+        return absl::OkStatus();
+      },
+      false);
 }
 
 std::string HomeEngine::exportAll() const {

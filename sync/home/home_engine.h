@@ -17,6 +17,7 @@
 #include "core/records/practice.pb.h"
 #include "core/records/programme.pb.h"
 #include "core/records/random.h"
+#include "core/records/reminder.pb.h"
 #include "core/time/clock.h"
 #include "sync/common/limits.h"
 #include "sync/common/pairing_ticket.h"
@@ -131,6 +132,11 @@ class HomeEngine {
   absl::Status addToldLater(const v1::Practice& practice);  // origin TOLD_LATER
   absl::Status markSeen(v1::ReceiptOf of, const std::string& ref_id, std::uint64_t ref_number);
   absl::Status writeMessage(const std::string& text);
+
+  // How the person wants to be reminded, and what became of the reminders; stays on this phone. The usual
+  // settings, not asked yet, where nothing was kept. Goes with wipe().
+  v1::ReminderBook reminderBook() const;
+  absl::Status keepReminderBook(const v1::ReminderBook& book);
 
   std::string newId();  // UUIDv7 from the engine's clock and random
   // Everything about the person as JSON text, for the person.

@@ -130,7 +130,7 @@
         <translation>لا تواصل مع العيادة منذ %1</translation>
     </message>
     <message>
-        <source>The clinic ended this phone&apos;s access</source>
+        <source>The clinic ended this phone's access</source>
         <translation>أنهت العيادة صلاحية هذا الهاتف</translation>
     </message>
     <message>
@@ -142,11 +142,11 @@
         <translation>يبدو التاريخ على هذا الهاتف خاطئًا</translation>
     </message>
     <message>
-        <source>So the phone cannot tell what is due, nor reach the clinic. Set date and time in the phone&apos;s own settings.</source>
+        <source>So the phone cannot tell what is due, nor reach the clinic. Set date and time in the phone's own settings.</source>
         <translation>لذلك لا يعرف الهاتف ما حان موعده ولا يصل إلى العيادة. اضبط التاريخ والوقت في إعدادات الهاتف نفسه.</translation>
     </message>
     <message>
-        <source>This phone&apos;s memory is full</source>
+        <source>This phone's memory is full</source>
         <translation>ذاكرة هذا الهاتف ممتلئة</translation>
     </message>
     <message>
@@ -154,7 +154,7 @@
         <translation>لا يمكن حفظ ما تفعله، لذلك لا يمكنك التمرّن به الآن. احذف صورًا أو برامج لا تحتاجها.</translation>
     </message>
     <message>
-        <source>The clinic&apos;s computer gave an answer that is not right</source>
+        <source>The clinic's computer gave an answer that is not right</source>
         <translation>أجاب حاسوب العيادة إجابة غير صحيحة</translation>
     </message>
     <message>
@@ -230,6 +230,73 @@
     <message>
         <source>The photo shows: %1</source>
         <translation>يظهر في الصورة: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ErasePage</name>
+    <message>
+        <source>Erase everything about you here?</source>
+        <translation>هل تمسح كل ما يخصك هنا؟</translation>
+    </message>
+    <message>
+        <source>Erase this phone</source>
+        <translation>مسح هذا الهاتف</translation>
+    </message>
+    <message>
+        <source>Nothing waits to be sent.</source>
+        <translation>لا شيء ينتظر الإرسال.</translation>
+    </message>
+    <message>
+        <source>This cannot be undone.</source>
+        <translation>لا يمكن التراجع عن هذا.</translation>
+    </message>
+    <message>
+        <source>What goes</source>
+        <translation>ما الذي يُمسح</translation>
+    </message>
+    <message>
+        <source>Your programme, its photos and clips, your practices and messages, your settings and reminders: all that Newel keeps on this phone.</source>
+        <translation>برنامجك وصوره ومقاطعه، وتمارينك ورسائلك، وإعداداتك وتذكيراتك: كل ما يحفظه Newel في هذا الهاتف.</translation>
+    </message>
+    <message>
+        <source>What was not sent to the clinic yet. It is lost.</source>
+        <translation>ما لم يُرسل إلى العيادة بعد. يضيع.</translation>
+    </message>
+    <message>
+        <source>What stays</source>
+        <translation>ما الذي يبقى</translation>
+    </message>
+    <message>
+        <source>The clinic keeps what has reached it. Ask the clinic if you want that erased, too.</source>
+        <translation>تحتفظ العيادة بما وصلها. اسأل العيادة إن أردت مسحه أيضًا.</translation>
+    </message>
+    <message>
+        <source>Files that you saved from here yourself. You can delete them like any other file.</source>
+        <translation>الملفات التي حفظتها بنفسك من هنا. يمكنك حذفها كأي ملف آخر.</translation>
+    </message>
+    <message>
+        <source>Afterwards</source>
+        <translation>بعد ذلك</translation>
+    </message>
+    <message>
+        <source>This phone belongs to nobody. To use Newel here again you need a new code from the clinic.</source>
+        <translation>لا يعود هذا الهاتف لأحد. لتستعمل Newel هنا من جديد تحتاج رمزًا جديدًا من العيادة.</translation>
+    </message>
+    <message>
+        <source>First save everything about me</source>
+        <translation>احفظ أولًا كل ما يخصني</translation>
+    </message>
+    <message>
+        <source>Erase this phone …</source>
+        <translation>مسح هذا الهاتف …</translation>
+    </message>
+    <message>
+        <source>No, keep it</source>
+        <translation>لا، أبقه</translation>
+    </message>
+    <message>
+        <source>Yes, erase everything</source>
+        <translation>نعم، امسح كل شيء</translation>
     </message>
 </context>
 <context>
@@ -389,6 +456,157 @@
     </message>
 </context>
 <context>
+    <name>OwnRecord</name>
+    <message>
+        <source>What Newel keeps about %1</source>
+        <translation>ما يحفظه Newel عن %1</translation>
+    </message>
+    <message>
+        <source>Written by Newel on %1. What was told later was not timed.</source>
+        <translation>كتبه Newel في %1. ما حُكي لاحقًا لم يُقَس وقته.</translation>
+    </message>
+    <message>
+        <source>Your clinic: %1, %2</source>
+        <translation>عيادتك: %1، %2</translation>
+    </message>
+    <message>
+        <source>What is not here: photos and clips, which are in Newel with your programme; and what the clinic keeps without this phone.</source>
+        <translation>ما ليس هنا: الصور والمقاطع، وهي في Newel مع برنامجك؛ وما تحتفظ به العيادة بغير هذا الهاتف.</translation>
+    </message>
+    <message>
+        <source>Programme %1</source>
+        <translation>برنامج %1</translation>
+    </message>
+    <message>
+        <source>From %1, %2 to %3</source>
+        <translation>من %1، من %2 إلى %3</translation>
+    </message>
+    <message>
+        <source>Exercise</source>
+        <translation>التمرين</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>كم</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>متى</translation>
+    </message>
+    <message>
+        <source>From your therapist</source>
+        <translation>من معالجك</translation>
+    </message>
+    <message>
+        <source>Nothing yet.</source>
+        <translation>لا شيء بعد.</translation>
+    </message>
+    <message>
+        <source>finished</source>
+        <translation>اكتملت</translation>
+    </message>
+    <message>
+        <source>stopped for safety</source>
+        <translation>أوقفت للسلامة</translation>
+    </message>
+    <message>
+        <source>stopped by the clinic</source>
+        <translation>أوقفتها العيادة</translation>
+    </message>
+    <message>
+        <source>not that day</source>
+        <translation>ليس في ذلك اليوم</translation>
+    </message>
+    <message>
+        <source>cut off</source>
+        <translation>انقطعت</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation>أوقفت</translation>
+    </message>
+    <message>
+        <source>%1 of 10</source>
+        <translation>%1 من 10</translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation>لم يتم</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 من %2</translation>
+    </message>
+    <message>
+        <source>told later</source>
+        <translation>حُكي لاحقًا</translation>
+    </message>
+    <message>
+        <source>timed</source>
+        <translation>قيس وقته</translation>
+    </message>
+    <message>
+        <source>What you did</source>
+        <translation>ما فعلته</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>اليوم</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>ما تم</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>ألم</translation>
+    </message>
+    <message>
+        <source>Effort</source>
+        <translation>الجهد</translation>
+    </message>
+    <message>
+        <source>How known</source>
+        <translation>كيف عُرف</translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation>النهاية</translation>
+    </message>
+    <message>
+        <source>You</source>
+        <translation>أنت</translation>
+    </message>
+    <message>
+        <source>Messages</source>
+        <translation>الرسائل</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>من</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>النص</translation>
+    </message>
+    <message>
+        <source>On hold now</source>
+        <translation>موقوف الآن</translation>
+    </message>
+    <message>
+        <source>From %1, %2: %3</source>
+        <translation>من %1، %2: %3</translation>
+    </message>
+    <message>
+        <source>The rest</source>
+        <translation>الباقي</translation>
+    </message>
+    <message>
+        <source>Facts about your body and home, each answer before a practice, and every other detail are in the other file that Newel can save, for other programs (JSON).</source>
+        <translation>معلومات جسمك وبيتك وكل جواب قبل التمرين وسائر التفاصيل في الملف الآخر الذي يستطيع Newel حفظه، لبرامج أخرى (JSON).</translation>
+    </message>
+</context>
+<context>
     <name>PageFrame</name>
     <message>
         <source>Back</source>
@@ -427,10 +645,6 @@
     <message>
         <source>Connect this phone to your clinic</source>
         <translation>اربط هذا الهاتف بعيادتك</translation>
-    </message>
-    <message>
-        <source>The clinic shows you an address and a code. Type both. The code works once.</source>
-        <translation>تعرض لك العيادة عنوانًا ورمزًا. اكتب الاثنين. يعمل الرمز مرة واحدة.</translation>
     </message>
     <message>
         <source>Address of the clinic</source>
@@ -476,6 +690,14 @@
         <source>Connect</source>
         <translation>اربط</translation>
     </message>
+    <message>
+        <source>The clinic shows you a square, and beside it an address and a code. Point the camera at the square, or type both. They work once.</source>
+        <translation>تعرض لك العيادة مربعًا، وبجانبه عنوان ورمز. وجّه الكاميرا إلى المربع، أو اكتب الاثنين. يعملان مرة واحدة.</translation>
+    </message>
+    <message>
+        <source>Use the camera</source>
+        <translation>استخدم الكاميرا</translation>
+    </message>
 </context>
 <context>
     <name>PairedPage</name>
@@ -488,7 +710,7 @@
         <translation>هذا الهاتف مربوط الآن بـ %1.</translation>
     </message>
     <message>
-        <source>Look at the clinic&apos;s screen. Does it show the same signs?</source>
+        <source>Look at the clinic's screen. Does it show the same signs?</source>
         <translation>انظر إلى شاشة العيادة. هل تعرض العلامات نفسها؟</translation>
     </message>
     <message>
@@ -502,6 +724,13 @@
     <message>
         <source>No, they differ</source>
         <translation>لا، مختلفة</translation>
+    </message>
+</context>
+<context>
+    <name>Paper</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>صفحة %1 من %2</translation>
     </message>
 </context>
 <context>
@@ -729,15 +958,15 @@
         <translation>يبدو أن تاريخ هذا الهاتف خاطئ. اضبطه من فضلك.</translation>
     </message>
     <message>
-        <source>The clinic ended this phone&apos;s access. Call the clinic.</source>
+        <source>The clinic ended this phone's access. Call the clinic.</source>
         <translation>أنهت العيادة دخول هذا الهاتف. اتصل بالعيادة.</translation>
     </message>
     <message>
-        <source>The clinic&apos;s computer could not be trusted. Call the clinic.</source>
+        <source>The clinic's computer could not be trusted. Call the clinic.</source>
         <translation>لم يمكن الوثوق بحاسوب العيادة. اتصل بالعيادة.</translation>
     </message>
     <message>
-        <source>This phone&apos;s memory is full. Please make room.</source>
+        <source>This phone's memory is full. Please make room.</source>
         <translation>ذاكرة هذا الهاتف ممتلئة. أفسح مكانًا من فضلك.</translation>
     </message>
     <message>
@@ -775,7 +1004,7 @@
         </translation>
     </message>
     <message>
-        <source>This phone&apos;s memory is full, so nothing can be kept. Please make room, then try again.</source>
+        <source>This phone's memory is full, so nothing can be kept. Please make room, then try again.</source>
         <translation>ذاكرة هذا الهاتف ممتلئة فلا يُحفظ شيء. أفسح مكانًا ثم حاول من جديد.</translation>
     </message>
     <message>
@@ -785,6 +1014,14 @@
     <message>
         <source>Something went wrong and nothing was changed. Try again; if it stays, call the clinic. (%1)</source>
         <translation>حدث خطأ ولم يتغير شيء. حاول من جديد، وإن بقي فاتصل بالعيادة. (%1)</translation>
+    </message>
+    <message>
+        <source>at any time of day</source>
+        <translation>في أي وقت من اليوم</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>من %1 إلى %2</translation>
     </message>
 </context>
 <context>
@@ -942,6 +1179,69 @@
     </message>
 </context>
 <context>
+    <name>RemindersPage</name>
+    <message>
+        <source>Reminders</source>
+        <translation>التذكيرات</translation>
+    </message>
+    <message>
+        <source>A short note when something is due, so that you need not keep it in mind. The note does not say what Newel is for: others may see your screen.</source>
+        <translation>ملاحظة قصيرة حين يحين شيء، فلا تحتاج أن تتذكره. لا تقول الملاحظة ما هو Newel: قد يرى غيرك شاشتك.</translation>
+    </message>
+    <message>
+        <source>Remind me</source>
+        <translation>ذكّرني</translation>
+    </message>
+    <message>
+        <source>No reminder can be shown</source>
+        <translation>لا يمكن عرض أي تذكير</translation>
+    </message>
+    <message>
+        <source>At what time</source>
+        <translation>في أي ساعة</translation>
+    </message>
+    <message>
+        <source>For what is due %1</source>
+        <translation>لما يحين %1</translation>
+    </message>
+    <message>
+        <source>Quiet hours</source>
+        <translation>ساعات الهدوء</translation>
+    </message>
+    <message>
+        <source>There are none: a reminder may come at any hour.</source>
+        <translation>لا توجد: قد يأتي التذكير في أي ساعة.</translation>
+    </message>
+    <message>
+        <source>No reminder comes from %1 to %2.</source>
+        <translation>لا يأتي تذكير من %1 إلى %2.</translation>
+    </message>
+    <message>
+        <source>Quiet from</source>
+        <translation>الهدوء من</translation>
+    </message>
+    <message>
+        <source>Quiet until</source>
+        <translation>الهدوء حتى</translation>
+    </message>
+    <message>
+        <source>If you press Later</source>
+        <translation>إذا ضغطت «لاحقًا»</translation>
+    </message>
+    <message>
+        <source>Remind me again in</source>
+        <translation>ذكّرني مرة أخرى بعد</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>دقيقة</translation>
+    </message>
+    <message>
+        <source>After three reminders in a row without an answer, only one a day comes, until you press one or open Newel.</source>
+        <translation>بعد ثلاثة تذكيرات متتالية بلا رد يأتي واحد فقط في اليوم، إلى أن تضغط واحدًا أو تفتح Newel.</translation>
+    </message>
+</context>
+<context>
     <name>ScalePicker</name>
     <message>
         <source>0 is %1. 10 is %2.</source>
@@ -950,6 +1250,56 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>ScanPage</name>
+    <message>
+        <source>Point at the square</source>
+        <translation>وجّه الهاتف إلى المربع</translation>
+    </message>
+    <message>
+        <source>What the camera sees</source>
+        <translation>ما تراه الكاميرا</translation>
+    </message>
+    <message>
+        <source>This square is not from a clinic. Look for the one under “Pair a phone”.</source>
+        <translation>هذا المربع ليس من عيادة. ابحث عن المربع الذي تحت «Pair a phone».</translation>
+    </message>
+    <message>
+        <source>Hold the phone so that the square on the clinic's screen is inside the frame. It is read by itself.</source>
+        <translation>أمسك الهاتف بحيث يكون المربع الذي على شاشة العيادة داخل الإطار. يُقرأ من تلقاء نفسه.</translation>
+    </message>
+    <message>
+        <source>Nothing that the camera sees is kept or sent.</source>
+        <translation>لا يُحفظ ولا يُرسل شيء مما تراه الكاميرا.</translation>
+    </message>
+    <message>
+        <source>Type the code instead</source>
+        <translation>اكتب الرمز بدلًا من ذلك</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsMine</name>
+    <message>
+        <source>Reminders</source>
+        <translation>التذكيرات</translation>
+    </message>
+    <message>
+        <source>When to remind me</source>
+        <translation>متى أُذكَّر</translation>
+    </message>
+    <message>
+        <source>What this phone keeps about you</source>
+        <translation>ما يحفظه هذا الهاتف عنك</translation>
+    </message>
+    <message>
+        <source>Save everything about me</source>
+        <translation>احفظ كل ما يخصني</translation>
+    </message>
+    <message>
+        <source>Erase this phone …</source>
+        <translation>مسح هذا الهاتف …</translation>
     </message>
 </context>
 <context>
@@ -1001,26 +1351,6 @@
     <message>
         <source>How you are drawn</source>
         <translation>كيف تُرسم</translation>
-    </message>
-    <message>
-        <source>Erase this phone</source>
-        <translation>مسح هذا الهاتف</translation>
-    </message>
-    <message>
-        <source>Takes everything about you off this phone. What was not sent yet is lost. The clinic keeps what it has.</source>
-        <translation>يزيل كل ما يخصك من هذا الهاتف. ما لم يُرسل بعد يضيع. تحتفظ العيادة بما عندها.</translation>
-    </message>
-    <message>
-        <source>Erase this phone …</source>
-        <translation>مسح هذا الهاتف …</translation>
-    </message>
-    <message>
-        <source>Yes, erase everything</source>
-        <translation>نعم، امسح كل شيء</translation>
-    </message>
-    <message>
-        <source>No, keep it</source>
-        <translation>لا، أبقه</translation>
     </message>
     <message>
         <source>Language</source>
@@ -1106,6 +1436,140 @@
     </message>
 </context>
 <context>
+    <name>TakeAlongPage</name>
+    <message>
+        <source>Writing the file …</source>
+        <translation>تجري كتابة الملف …</translation>
+    </message>
+    <message>
+        <source>Saved</source>
+        <translation>تم الحفظ</translation>
+    </message>
+    <message>
+        <source>Nothing was saved</source>
+        <translation>لم يُحفظ شيء</translation>
+    </message>
+    <message>
+        <source>Save everything about me</source>
+        <translation>احفظ كل ما يخصني</translation>
+    </message>
+    <message>
+        <source>Newel writes what it keeps about you into a file that is yours: your programme, what you did and felt, messages.</source>
+        <translation>يكتب Newel ما يحفظه عنك في ملف لك: برنامجك، وما فعلته وشعرت به، والرسائل.</translation>
+    </message>
+    <message>
+        <source>The file is not locked</source>
+        <translation>الملف غير مقفل</translation>
+    </message>
+    <message>
+        <source>Whoever opens it can read it. Keep it where only you can get at it.</source>
+        <translation>من يفتحه يستطيع قراءته. ضعه حيث لا يصل إليه غيرك.</translation>
+    </message>
+    <message>
+        <source>Save to read and print (PDF)</source>
+        <translation>احفظ للقراءة والطباعة (PDF)</translation>
+    </message>
+    <message>
+        <source>Save for other programs (JSON)</source>
+        <translation>احفظ لبرامج أخرى (JSON)</translation>
+    </message>
+</context>
+<context>
+    <name>TellLaterPage</name>
+    <message>
+        <source>What did you do away from the phone?</source>
+        <translation>ماذا فعلت بعيدًا عن الهاتف؟</translation>
+    </message>
+    <message>
+        <source>How much of it did you do?</source>
+        <translation>كم فعلت منه؟</translation>
+    </message>
+    <message>
+        <source>How much pain did you have afterwards?</source>
+        <translation>كم كان الألم بعده؟</translation>
+    </message>
+    <message>
+        <source>How hard was it?</source>
+        <translation>كم كان صعبًا؟</translation>
+    </message>
+    <message>
+        <source>Did anything happen?</source>
+        <translation>هل حدث شيء؟</translation>
+    </message>
+    <message>
+        <source>Please read this now</source>
+        <translation>اقرأ هذا الآن</translation>
+    </message>
+    <message>
+        <source>Written down</source>
+        <translation>تم التدوين</translation>
+    </message>
+    <message>
+        <source>From the last seven days. The clinic sees that you told it later and that the phone did not time it.</source>
+        <translation>من الأيام السبعة الأخيرة. ترى العيادة أنك حكيته لاحقًا وأن الهاتف لم يقس وقته.</translation>
+    </message>
+    <message>
+        <source>All that was due in the last seven days is written down already.</source>
+        <translation>كل ما كان مطلوبًا في الأيام السبعة الأخيرة مدوّن من قبل.</translation>
+    </message>
+    <message>
+        <source>All of it</source>
+        <translation>كله</translation>
+    </message>
+    <message>
+        <source>Most of it</source>
+        <translation>أكثره</translation>
+    </message>
+    <message>
+        <source>About half</source>
+        <translation>نصفه تقريبًا</translation>
+    </message>
+    <message>
+        <source>A little of it</source>
+        <translation>قليلًا منه</translation>
+    </message>
+    <message>
+        <source>no pain</source>
+        <translation>لا ألم</translation>
+    </message>
+    <message>
+        <source>the worst you can think of</source>
+        <translation>أشد ألم تتصوره</translation>
+    </message>
+    <message>
+        <source>no effort at all</source>
+        <translation>لا جهد</translation>
+    </message>
+    <message>
+        <source>all you had</source>
+        <translation>كل ما عندك</translation>
+    </message>
+    <message>
+        <source>%1. Written down as told later, not timed.</source>
+        <translation>%1. دُوّن على أنه حُكي لاحقًا ولم يُقَس وقته.</translation>
+    </message>
+    <message>
+        <source>Tell of another one</source>
+        <translation>احكِ عن آخر</translation>
+    </message>
+    <message>
+        <source>No, nothing</source>
+        <translation>لا، لا شيء</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>قرأت هذا</translation>
+    </message>
+    <message>
+        <source>Back to today</source>
+        <translation>العودة إلى اليوم</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>التالي</translation>
+    </message>
+</context>
+<context>
     <name>TextSizePage</name>
     <message>
         <source>Stand up slowly, and hold on with both hands.</source>
@@ -1181,6 +1645,10 @@
     <message>
         <source>How it goes</source>
         <translation>كيف تسير الأمور</translation>
+    </message>
+    <message>
+        <source>I did this away from the phone</source>
+        <translation>فعلت هذا بعيدًا عن الهاتف</translation>
     </message>
 </context>
 <context>
@@ -1317,7 +1785,7 @@
         <translation>من دون شبكة قد يكون ما تراه قديمًا.</translation>
     </message>
     <message>
-        <source>Local law and your clinic&apos;s rules decide.</source>
+        <source>Local law and your clinic's rules decide.</source>
         <translation>القرار لقانون البلد وقواعد عيادتك.</translation>
     </message>
     <message>
@@ -1390,7 +1858,7 @@
         <translation>لا مكان آمنًا للمفتاح في هذا الهاتف</translation>
     </message>
     <message>
-        <source>Newel locks what it keeps about you with a key. This phone has no place of its own for keys, so the key would lie in a file beside your data. Whoever gets at this phone&apos;s storage could then read it.</source>
+        <source>Newel locks what it keeps about you with a key. This phone has no place of its own for keys, so the key would lie in a file beside your data. Whoever gets at this phone's storage could then read it.</source>
         <translation>يقفل Newel ما يحفظه عنك بمفتاح. ليس في هذا الهاتف مكان خاص للمفاتيح، فيبقى المفتاح في ملف بجانب بياناتك. ومن يصل إلى ذاكرة هذا الهاتف يستطيع قراءتها.</translation>
     </message>
     <message>
@@ -1402,7 +1870,7 @@
         <translation>لا أستعمل Newel هنا</translation>
     </message>
     <message>
-        <source>What Newel keeps on this phone is locked, and its key is not there. Unlock the phone&apos;s place for keys and open Newel again, or phone your clinic. Nothing was changed.</source>
+        <source>What Newel keeps on this phone is locked, and its key is not there. Unlock the phone's place for keys and open Newel again, or phone your clinic. Nothing was changed.</source>
         <translation>ما يحفظه Newel على هذا الهاتف مقفل ومفتاحه ليس موجودًا. افتح مكان المفاتيح في الهاتف ثم افتح Newel من جديد، أو اتصل بعيادتك. لم يتغير شيء.</translation>
     </message>
     <message>
@@ -1440,7 +1908,7 @@
         <translation>وصل.</translation>
     </message>
     <message>
-        <source>The clinic&apos;s computer could not take it. It stays on this phone. Call the clinic.</source>
+        <source>The clinic's computer could not take it. It stays on this phone. Call the clinic.</source>
         <translation>لم يستطع حاسوب العيادة أخذه. يبقى على هذا الهاتف. اتصل بالعيادة.</translation>
     </message>
     <message>
@@ -1763,6 +2231,79 @@
     </message>
 </context>
 <context>
+    <name>newel::home::ReminderModel</name>
+    <message>
+        <source>Your quiet hours cover it: no reminder here.</source>
+        <translation>تقع في ساعات هدوئك: لا تذكير هنا.</translation>
+    </message>
+    <message>
+        <source>This phone does not let Newel show reminders. You can allow it in the phone's own settings. What is due is always on the page for today.</source>
+        <translation>لا يسمح هذا الهاتف لـ Newel بعرض التذكيرات. يمكنك السماح بذلك في إعدادات الهاتف نفسه. المطلوب موجود دائمًا في صفحة اليوم.</translation>
+    </message>
+    <message>
+        <source>This phone has nothing that shows reminders, so none will come. What is due is always on the page for today.</source>
+        <translation>ليس في هذا الهاتف ما يعرض التذكيرات، فلن يأتي أي منها. المطلوب موجود دائمًا في صفحة اليوم.</translation>
+    </message>
+    <message>
+        <source>They come also when the window of Newel is closed.</source>
+        <translation>تأتي أيضًا حين تكون نافذة Newel مغلقة.</translation>
+    </message>
+    <message>
+        <source>They come only while Newel is open. It may lie behind other windows.</source>
+        <translation>تأتي فقط حين يكون Newel مفتوحًا. قد يكون خلف نوافذ أخرى.</translation>
+    </message>
+    <message>
+        <source>No reminder is due in the coming week.</source>
+        <translation>لا تذكير في الأسبوع القادم.</translation>
+    </message>
+    <message>
+        <source>Next: %1.</source>
+        <translation>التالي: %1.</translation>
+    </message>
+    <message>
+        <source>tomorrow at %1</source>
+        <translation>غدًا الساعة %1</translation>
+    </message>
+    <message>
+        <source>No reminders.</source>
+        <translation>لا تذكيرات.</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::ReminderService</name>
+    <message>
+        <source>Newel</source>
+        <translation>Newel</translation>
+    </message>
+    <message>
+        <source>You asked for a reminder now.</source>
+        <translation>طلبت تذكيرًا الآن.</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>افتح</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>لاحقًا</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::ScanModel</name>
+    <message>
+        <source>Newel may not use the camera. Allow it in the settings of this phone, or go back and type the code.</source>
+        <translation>لا يُسمح لـ Newel باستخدام الكاميرا. اسمح بذلك في إعدادات هذا الهاتف، أو ارجع واكتب الرمز.</translation>
+    </message>
+    <message>
+        <source>This phone has no camera that Newel can use. Go back and type the code.</source>
+        <translation>لا توجد في هذا الهاتف كاميرا يستطيع Newel استخدامها. ارجع واكتب الرمز.</translation>
+    </message>
+    <message>
+        <source>The camera does not work just now. Go back and type the code.</source>
+        <translation>الكاميرا لا تعمل الآن. ارجع واكتب الرمز.</translation>
+    </message>
+</context>
+<context>
     <name>newel::home::SettingsModel</name>
     <message>
         <source>This phone has no sound just now. Every cue is on the screen as well.</source>
@@ -1779,6 +2320,51 @@
     <message>
         <source>Get ready. This is how I sound.</source>
         <translation>استعد. هكذا صوتي.</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::TakeAlongModel</name>
+    <message numerus="yes">
+        <source>%n record(s) have not reached the clinic and would be lost.</source>
+        <translation>
+            <numerusform>كل السجلات وصلت إلى العيادة.</numerusform>
+            <numerusform>سجل واحد لم يصل إلى العيادة وسيضيع.</numerusform>
+            <numerusform>سجلان لم يصلا إلى العيادة وسيضيعان.</numerusform>
+            <numerusform>%n سجلات لم تصل إلى العيادة وستضيع.</numerusform>
+            <numerusform>%n سجلًا لم يصل إلى العيادة وسيضيع.</numerusform>
+            <numerusform>%n سجل لم يصل إلى العيادة وسيضيع.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The file %1 is in the folder %2.</source>
+        <translation>الملف %1 في المجلد %2.</translation>
+    </message>
+    <message>
+        <source>This phone has no folder for documents, or nothing can be written there. Nothing was saved.</source>
+        <translation>ليس في هذا الهاتف مجلد للمستندات، أو لا يمكن الكتابة فيه. لم يُحفظ شيء.</translation>
+    </message>
+    <message>
+        <source>Newel, about me, %1</source>
+        <translation>Newel، عني، %1</translation>
+    </message>
+    <message>
+        <source>The file could not be written, so nothing was saved. Is there room on this phone? (%1)</source>
+        <translation>تعذرت كتابة الملف ولم يُحفظ شيء. هل في هذا الهاتف مكان؟ (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::TellLaterModel</name>
+    <message>
+        <source>Today</source>
+        <translation>اليوم</translation>
+    </message>
+    <message>
+        <source>Yesterday</source>
+        <translation>أمس</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1، %2</translation>
     </message>
 </context>
 <context>
@@ -1851,7 +2437,7 @@
         <translation>توقفت في وسط: %1.</translation>
     </message>
     <message>
-        <source>The clinic ended this phone&apos;s access. Call the clinic.</source>
+        <source>The clinic ended this phone's access. Call the clinic.</source>
         <translation>أنهت العيادة دخول هذا الهاتف. اتصل بالعيادة.</translation>
     </message>
     <message>

@@ -116,6 +116,16 @@
     </message>
 </context>
 <context>
+    <name>newel::home::TakeAlongModel</name>
+    <message numerus="yes">
+        <source>%n record(s) have not reached the clinic and would be lost.</source>
+        <translation>
+            <numerusform>%n record has not reached the clinic and would be lost.</numerusform>
+            <numerusform>%n records have not reached the clinic and would be lost.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>newel::home::TodayModel</name>
     <message numerus="yes">
         <source>%Ln to do</source>

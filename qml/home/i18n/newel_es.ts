@@ -130,7 +130,7 @@
         <translation>Sin contacto con la clínica desde %1</translation>
     </message>
     <message>
-        <source>The clinic ended this phone&apos;s access</source>
+        <source>The clinic ended this phone's access</source>
         <translation>La clínica retiró el acceso a este teléfono</translation>
     </message>
     <message>
@@ -142,11 +142,11 @@
         <translation>La fecha de este teléfono parece equivocada</translation>
     </message>
     <message>
-        <source>So the phone cannot tell what is due, nor reach the clinic. Set date and time in the phone&apos;s own settings.</source>
+        <source>So the phone cannot tell what is due, nor reach the clinic. Set date and time in the phone's own settings.</source>
         <translation>Por eso el teléfono no sabe qué toca ni puede llegar a la clínica. Ponga la fecha y la hora en los ajustes del propio teléfono.</translation>
     </message>
     <message>
-        <source>This phone&apos;s memory is full</source>
+        <source>This phone's memory is full</source>
         <translation>La memoria de este teléfono está llena</translation>
     </message>
     <message>
@@ -154,7 +154,7 @@
         <translation>Lo que haga no se puede guardar, así que ahora no puede practicar con él. Borre fotos o programas que no necesite.</translation>
     </message>
     <message>
-        <source>The clinic&apos;s computer gave an answer that is not right</source>
+        <source>The clinic's computer gave an answer that is not right</source>
         <translation>El ordenador de la clínica dio una respuesta que no es correcta</translation>
     </message>
     <message>
@@ -230,6 +230,73 @@
     <message>
         <source>The photo shows: %1</source>
         <translation>La foto muestra: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ErasePage</name>
+    <message>
+        <source>Erase everything about you here?</source>
+        <translation>¿Borrar de aquí todo lo suyo?</translation>
+    </message>
+    <message>
+        <source>Erase this phone</source>
+        <translation>Borrar este teléfono</translation>
+    </message>
+    <message>
+        <source>Nothing waits to be sent.</source>
+        <translation>No queda nada por enviar.</translation>
+    </message>
+    <message>
+        <source>This cannot be undone.</source>
+        <translation>Esto no se puede deshacer.</translation>
+    </message>
+    <message>
+        <source>What goes</source>
+        <translation>Qué se va</translation>
+    </message>
+    <message>
+        <source>Your programme, its photos and clips, your practices and messages, your settings and reminders: all that Newel keeps on this phone.</source>
+        <translation>Su programa, sus fotos y vídeos, sus prácticas y mensajes, sus ajustes y avisos: todo lo que Newel guarda en este teléfono.</translation>
+    </message>
+    <message>
+        <source>What was not sent to the clinic yet. It is lost.</source>
+        <translation>Lo que aún no se envió a la clínica. Se pierde.</translation>
+    </message>
+    <message>
+        <source>What stays</source>
+        <translation>Qué se queda</translation>
+    </message>
+    <message>
+        <source>The clinic keeps what has reached it. Ask the clinic if you want that erased, too.</source>
+        <translation>La clínica conserva lo que le ha llegado. Pregunte a la clínica si quiere que también se borre.</translation>
+    </message>
+    <message>
+        <source>Files that you saved from here yourself. You can delete them like any other file.</source>
+        <translation>Los archivos que usted mismo guardó desde aquí. Puede borrarlos como cualquier otro archivo.</translation>
+    </message>
+    <message>
+        <source>Afterwards</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <source>This phone belongs to nobody. To use Newel here again you need a new code from the clinic.</source>
+        <translation>Este teléfono no es de nadie. Para volver a usar Newel aquí necesita un código nuevo de la clínica.</translation>
+    </message>
+    <message>
+        <source>First save everything about me</source>
+        <translation>Guardar antes todo lo mío</translation>
+    </message>
+    <message>
+        <source>Erase this phone …</source>
+        <translation>Borrar este teléfono …</translation>
+    </message>
+    <message>
+        <source>No, keep it</source>
+        <translation>No, conservarlo</translation>
+    </message>
+    <message>
+        <source>Yes, erase everything</source>
+        <translation>Sí, borrar todo</translation>
     </message>
 </context>
 <context>
@@ -389,6 +456,157 @@
     </message>
 </context>
 <context>
+    <name>OwnRecord</name>
+    <message>
+        <source>What Newel keeps about %1</source>
+        <translation>Lo que Newel guarda sobre %1</translation>
+    </message>
+    <message>
+        <source>Written by Newel on %1. What was told later was not timed.</source>
+        <translation>Escrito por Newel el %1. Lo contado después no fue cronometrado.</translation>
+    </message>
+    <message>
+        <source>Your clinic: %1, %2</source>
+        <translation>Su clínica: %1, %2</translation>
+    </message>
+    <message>
+        <source>What is not here: photos and clips, which are in Newel with your programme; and what the clinic keeps without this phone.</source>
+        <translation>Lo que no está aquí: fotos y vídeos, que están en Newel con su programa; y lo que la clínica guarda aparte de este teléfono.</translation>
+    </message>
+    <message>
+        <source>Programme %1</source>
+        <translation>Programa %1</translation>
+    </message>
+    <message>
+        <source>From %1, %2 to %3</source>
+        <translation>De %1, del %2 al %3</translation>
+    </message>
+    <message>
+        <source>Exercise</source>
+        <translation>Ejercicio</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Cuánto</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>From your therapist</source>
+        <translation>De su terapeuta</translation>
+    </message>
+    <message>
+        <source>Nothing yet.</source>
+        <translation>Nada todavía.</translation>
+    </message>
+    <message>
+        <source>finished</source>
+        <translation>terminada</translation>
+    </message>
+    <message>
+        <source>stopped for safety</source>
+        <translation>parada por seguridad</translation>
+    </message>
+    <message>
+        <source>stopped by the clinic</source>
+        <translation>parada por la clínica</translation>
+    </message>
+    <message>
+        <source>not that day</source>
+        <translation>ese día no</translation>
+    </message>
+    <message>
+        <source>cut off</source>
+        <translation>cortada</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation>parada</translation>
+    </message>
+    <message>
+        <source>%1 of 10</source>
+        <translation>%1 de 10</translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation>no hecho</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>told later</source>
+        <translation>contado después</translation>
+    </message>
+    <message>
+        <source>timed</source>
+        <translation>cronometrado</translation>
+    </message>
+    <message>
+        <source>What you did</source>
+        <translation>Lo que hizo</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>Dolor</translation>
+    </message>
+    <message>
+        <source>Effort</source>
+        <translation>Esfuerzo</translation>
+    </message>
+    <message>
+        <source>How known</source>
+        <translation>Cómo se sabe</translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation>Final</translation>
+    </message>
+    <message>
+        <source>You</source>
+        <translation>Usted</translation>
+    </message>
+    <message>
+        <source>Messages</source>
+        <translation>Mensajes</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Texto</translation>
+    </message>
+    <message>
+        <source>On hold now</source>
+        <translation>En pausa ahora</translation>
+    </message>
+    <message>
+        <source>From %1, %2: %3</source>
+        <translation>De %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>The rest</source>
+        <translation>Lo demás</translation>
+    </message>
+    <message>
+        <source>Facts about your body and home, each answer before a practice, and every other detail are in the other file that Newel can save, for other programs (JSON).</source>
+        <translation>Los datos de su cuerpo y su casa, cada respuesta antes de una práctica y los demás detalles están en el otro archivo que Newel puede guardar, para otros programas (JSON).</translation>
+    </message>
+</context>
+<context>
     <name>PageFrame</name>
     <message>
         <source>Back</source>
@@ -427,10 +645,6 @@
     <message>
         <source>Connect this phone to your clinic</source>
         <translation>Conecte este teléfono a su clínica</translation>
-    </message>
-    <message>
-        <source>The clinic shows you an address and a code. Type both. The code works once.</source>
-        <translation>La clínica le muestra una dirección y un código. Escriba los dos. El código sirve una vez.</translation>
     </message>
     <message>
         <source>Address of the clinic</source>
@@ -476,6 +690,14 @@
         <source>Connect</source>
         <translation>Conectar</translation>
     </message>
+    <message>
+        <source>The clinic shows you a square, and beside it an address and a code. Point the camera at the square, or type both. They work once.</source>
+        <translation>La clínica le muestra un cuadro, y al lado una dirección y un código. Apunte la cámara al cuadro, o escriba los dos. Sirven una vez.</translation>
+    </message>
+    <message>
+        <source>Use the camera</source>
+        <translation>Usar la cámara</translation>
+    </message>
 </context>
 <context>
     <name>PairedPage</name>
@@ -488,7 +710,7 @@
         <translation>Este teléfono ya está conectado a %1.</translation>
     </message>
     <message>
-        <source>Look at the clinic&apos;s screen. Does it show the same signs?</source>
+        <source>Look at the clinic's screen. Does it show the same signs?</source>
         <translation>Mire la pantalla de la clínica. ¿Muestra los mismos signos?</translation>
     </message>
     <message>
@@ -502,6 +724,13 @@
     <message>
         <source>No, they differ</source>
         <translation>No, son otros</translation>
+    </message>
+</context>
+<context>
+    <name>Paper</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Página %1 de %2</translation>
     </message>
 </context>
 <context>
@@ -689,15 +918,15 @@
         <translation>La fecha de este teléfono parece equivocada. Por favor, ajústela.</translation>
     </message>
     <message>
-        <source>The clinic ended this phone&apos;s access. Call the clinic.</source>
+        <source>The clinic ended this phone's access. Call the clinic.</source>
         <translation>La clínica ha cerrado el acceso de este teléfono. Llame a la clínica.</translation>
     </message>
     <message>
-        <source>The clinic&apos;s computer could not be trusted. Call the clinic.</source>
+        <source>The clinic's computer could not be trusted. Call the clinic.</source>
         <translation>No se pudo confiar en el ordenador de la clínica. Llame a la clínica.</translation>
     </message>
     <message>
-        <source>This phone&apos;s memory is full. Please make room.</source>
+        <source>This phone's memory is full. Please make room.</source>
         <translation>La memoria de este teléfono está llena. Por favor, haga sitio.</translation>
     </message>
     <message>
@@ -727,7 +956,7 @@
         </translation>
     </message>
     <message>
-        <source>This phone&apos;s memory is full, so nothing can be kept. Please make room, then try again.</source>
+        <source>This phone's memory is full, so nothing can be kept. Please make room, then try again.</source>
         <translation>La memoria de este teléfono está llena y no se puede guardar nada. Haga sitio e inténtelo otra vez.</translation>
     </message>
     <message>
@@ -737,6 +966,14 @@
     <message>
         <source>Something went wrong and nothing was changed. Try again; if it stays, call the clinic. (%1)</source>
         <translation>Algo falló y no se cambió nada. Inténtelo otra vez; si sigue igual, llame a la clínica. (%1)</translation>
+    </message>
+    <message>
+        <source>at any time of day</source>
+        <translation>a cualquier hora del día</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>de %1 a %2</translation>
     </message>
 </context>
 <context>
@@ -894,6 +1131,69 @@
     </message>
 </context>
 <context>
+    <name>RemindersPage</name>
+    <message>
+        <source>Reminders</source>
+        <translation>Avisos</translation>
+    </message>
+    <message>
+        <source>A short note when something is due, so that you need not keep it in mind. The note does not say what Newel is for: others may see your screen.</source>
+        <translation>Una nota corta cuando toca algo, para que no tenga que recordarlo. La nota no dice para qué es Newel: otras personas pueden ver su pantalla.</translation>
+    </message>
+    <message>
+        <source>Remind me</source>
+        <translation>Avíseme</translation>
+    </message>
+    <message>
+        <source>No reminder can be shown</source>
+        <translation>No se puede mostrar ningún aviso</translation>
+    </message>
+    <message>
+        <source>At what time</source>
+        <translation>A qué hora</translation>
+    </message>
+    <message>
+        <source>For what is due %1</source>
+        <translation>Para lo que toca %1</translation>
+    </message>
+    <message>
+        <source>Quiet hours</source>
+        <translation>Horas de silencio</translation>
+    </message>
+    <message>
+        <source>There are none: a reminder may come at any hour.</source>
+        <translation>No hay: un aviso puede llegar a cualquier hora.</translation>
+    </message>
+    <message>
+        <source>No reminder comes from %1 to %2.</source>
+        <translation>No llega ningún aviso de %1 a %2.</translation>
+    </message>
+    <message>
+        <source>Quiet from</source>
+        <translation>Silencio desde</translation>
+    </message>
+    <message>
+        <source>Quiet until</source>
+        <translation>Silencio hasta</translation>
+    </message>
+    <message>
+        <source>If you press Later</source>
+        <translation>Si pulsa Más tarde</translation>
+    </message>
+    <message>
+        <source>Remind me again in</source>
+        <translation>Avisarme otra vez en</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>After three reminders in a row without an answer, only one a day comes, until you press one or open Newel.</source>
+        <translation>Tras tres avisos seguidos sin respuesta llega solo uno al día, hasta que pulse uno o abra Newel.</translation>
+    </message>
+</context>
+<context>
     <name>ScalePicker</name>
     <message>
         <source>0 is %1. 10 is %2.</source>
@@ -902,6 +1202,56 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>ScanPage</name>
+    <message>
+        <source>Point at the square</source>
+        <translation>Apunte al cuadro</translation>
+    </message>
+    <message>
+        <source>What the camera sees</source>
+        <translation>Lo que ve la cámara</translation>
+    </message>
+    <message>
+        <source>This square is not from a clinic. Look for the one under “Pair a phone”.</source>
+        <translation>Este cuadro no es de una clínica. Busque el que está bajo «Pair a phone».</translation>
+    </message>
+    <message>
+        <source>Hold the phone so that the square on the clinic's screen is inside the frame. It is read by itself.</source>
+        <translation>Sostenga el teléfono de modo que el cuadro de la pantalla de la clínica quede dentro del marco. Se lee solo.</translation>
+    </message>
+    <message>
+        <source>Nothing that the camera sees is kept or sent.</source>
+        <translation>Nada de lo que ve la cámara se guarda ni se envía.</translation>
+    </message>
+    <message>
+        <source>Type the code instead</source>
+        <translation>Escribir el código</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsMine</name>
+    <message>
+        <source>Reminders</source>
+        <translation>Avisos</translation>
+    </message>
+    <message>
+        <source>When to remind me</source>
+        <translation>Cuándo avisarme</translation>
+    </message>
+    <message>
+        <source>What this phone keeps about you</source>
+        <translation>Lo que este teléfono guarda de usted</translation>
+    </message>
+    <message>
+        <source>Save everything about me</source>
+        <translation>Guardar todo lo mío</translation>
+    </message>
+    <message>
+        <source>Erase this phone …</source>
+        <translation>Borrar este teléfono …</translation>
     </message>
 </context>
 <context>
@@ -953,26 +1303,6 @@
     <message>
         <source>How you are drawn</source>
         <translation>Cómo se le dibuja</translation>
-    </message>
-    <message>
-        <source>Erase this phone</source>
-        <translation>Borrar este teléfono</translation>
-    </message>
-    <message>
-        <source>Takes everything about you off this phone. What was not sent yet is lost. The clinic keeps what it has.</source>
-        <translation>Quita de este teléfono todo lo suyo. Lo que aún no se envió se pierde. La clínica conserva lo que tiene.</translation>
-    </message>
-    <message>
-        <source>Erase this phone …</source>
-        <translation>Borrar este teléfono …</translation>
-    </message>
-    <message>
-        <source>Yes, erase everything</source>
-        <translation>Sí, borrar todo</translation>
-    </message>
-    <message>
-        <source>No, keep it</source>
-        <translation>No, conservarlo</translation>
     </message>
     <message>
         <source>Language</source>
@@ -1058,6 +1388,140 @@
     </message>
 </context>
 <context>
+    <name>TakeAlongPage</name>
+    <message>
+        <source>Writing the file …</source>
+        <translation>Escribiendo el archivo …</translation>
+    </message>
+    <message>
+        <source>Saved</source>
+        <translation>Guardado</translation>
+    </message>
+    <message>
+        <source>Nothing was saved</source>
+        <translation>No se guardó nada</translation>
+    </message>
+    <message>
+        <source>Save everything about me</source>
+        <translation>Guardar todo lo mío</translation>
+    </message>
+    <message>
+        <source>Newel writes what it keeps about you into a file that is yours: your programme, what you did and felt, messages.</source>
+        <translation>Newel escribe lo que guarda de usted en un archivo que es suyo: su programa, lo que hizo y sintió, los mensajes.</translation>
+    </message>
+    <message>
+        <source>The file is not locked</source>
+        <translation>El archivo no está protegido</translation>
+    </message>
+    <message>
+        <source>Whoever opens it can read it. Keep it where only you can get at it.</source>
+        <translation>Quien lo abra puede leerlo. Guárdelo donde solo usted tenga acceso.</translation>
+    </message>
+    <message>
+        <source>Save to read and print (PDF)</source>
+        <translation>Guardar para leer e imprimir (PDF)</translation>
+    </message>
+    <message>
+        <source>Save for other programs (JSON)</source>
+        <translation>Guardar para otros programas (JSON)</translation>
+    </message>
+</context>
+<context>
+    <name>TellLaterPage</name>
+    <message>
+        <source>What did you do away from the phone?</source>
+        <translation>¿Qué hizo sin el teléfono?</translation>
+    </message>
+    <message>
+        <source>How much of it did you do?</source>
+        <translation>¿Cuánto hizo?</translation>
+    </message>
+    <message>
+        <source>How much pain did you have afterwards?</source>
+        <translation>¿Cuánto dolor tuvo después?</translation>
+    </message>
+    <message>
+        <source>How hard was it?</source>
+        <translation>¿Cuánto le costó?</translation>
+    </message>
+    <message>
+        <source>Did anything happen?</source>
+        <translation>¿Pasó algo?</translation>
+    </message>
+    <message>
+        <source>Please read this now</source>
+        <translation>Lea esto ahora</translation>
+    </message>
+    <message>
+        <source>Written down</source>
+        <translation>Anotado</translation>
+    </message>
+    <message>
+        <source>From the last seven days. The clinic sees that you told it later and that the phone did not time it.</source>
+        <translation>De los últimos siete días. La clínica ve que lo contó después y que el teléfono no lo cronometró.</translation>
+    </message>
+    <message>
+        <source>All that was due in the last seven days is written down already.</source>
+        <translation>Todo lo que tocaba en los últimos siete días ya está anotado.</translation>
+    </message>
+    <message>
+        <source>All of it</source>
+        <translation>Todo</translation>
+    </message>
+    <message>
+        <source>Most of it</source>
+        <translation>Casi todo</translation>
+    </message>
+    <message>
+        <source>About half</source>
+        <translation>Más o menos la mitad</translation>
+    </message>
+    <message>
+        <source>A little of it</source>
+        <translation>Un poco</translation>
+    </message>
+    <message>
+        <source>no pain</source>
+        <translation>sin dolor</translation>
+    </message>
+    <message>
+        <source>the worst you can think of</source>
+        <translation>el peor que pueda imaginar</translation>
+    </message>
+    <message>
+        <source>no effort at all</source>
+        <translation>ningún esfuerzo</translation>
+    </message>
+    <message>
+        <source>all you had</source>
+        <translation>todo lo que pudo</translation>
+    </message>
+    <message>
+        <source>%1. Written down as told later, not timed.</source>
+        <translation>%1. Anotado como contado después, sin cronometrar.</translation>
+    </message>
+    <message>
+        <source>Tell of another one</source>
+        <translation>Contar otro</translation>
+    </message>
+    <message>
+        <source>No, nothing</source>
+        <translation>No, nada</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>Lo he leído</translation>
+    </message>
+    <message>
+        <source>Back to today</source>
+        <translation>Volver a hoy</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
+    </message>
+</context>
+<context>
     <name>TextSizePage</name>
     <message>
         <source>Stand up slowly, and hold on with both hands.</source>
@@ -1133,6 +1597,10 @@
     <message>
         <source>How it goes</source>
         <translation>Cómo va</translation>
+    </message>
+    <message>
+        <source>I did this away from the phone</source>
+        <translation>Lo hice sin el teléfono</translation>
     </message>
 </context>
 <context>
@@ -1269,7 +1737,7 @@
         <translation>Sin red, lo que ve puede ser antiguo.</translation>
     </message>
     <message>
-        <source>Local law and your clinic&apos;s rules decide.</source>
+        <source>Local law and your clinic's rules decide.</source>
         <translation>Deciden las leyes del lugar y las normas de su clínica.</translation>
     </message>
     <message>
@@ -1342,7 +1810,7 @@
         <translation>Este teléfono no tiene un lugar seguro para una llave</translation>
     </message>
     <message>
-        <source>Newel locks what it keeps about you with a key. This phone has no place of its own for keys, so the key would lie in a file beside your data. Whoever gets at this phone&apos;s storage could then read it.</source>
+        <source>Newel locks what it keeps about you with a key. This phone has no place of its own for keys, so the key would lie in a file beside your data. Whoever gets at this phone's storage could then read it.</source>
         <translation>Newel cierra con llave lo que guarda de usted. Este teléfono no tiene un lugar propio para llaves, así que la llave quedaría en un archivo junto a sus datos. Quien llegue a la memoria de este teléfono podría leerlos.</translation>
     </message>
     <message>
@@ -1354,7 +1822,7 @@
         <translation>No usar Newel aquí</translation>
     </message>
     <message>
-        <source>What Newel keeps on this phone is locked, and its key is not there. Unlock the phone&apos;s place for keys and open Newel again, or phone your clinic. Nothing was changed.</source>
+        <source>What Newel keeps on this phone is locked, and its key is not there. Unlock the phone's place for keys and open Newel again, or phone your clinic. Nothing was changed.</source>
         <translation>Lo que Newel guarda en este teléfono está cerrado y su llave no está. Abra el lugar de llaves del teléfono y vuelva a abrir Newel, o llame a su clínica. No se cambió nada.</translation>
     </message>
     <message>
@@ -1392,7 +1860,7 @@
         <translation>Llegó.</translation>
     </message>
     <message>
-        <source>The clinic&apos;s computer could not take it. It stays on this phone. Call the clinic.</source>
+        <source>The clinic's computer could not take it. It stays on this phone. Call the clinic.</source>
         <translation>El ordenador de la clínica no pudo aceptarlo. Se queda en este teléfono. Llame a la clínica.</translation>
     </message>
     <message>
@@ -1703,6 +2171,79 @@
     </message>
 </context>
 <context>
+    <name>newel::home::ReminderModel</name>
+    <message>
+        <source>Your quiet hours cover it: no reminder here.</source>
+        <translation>Cae en sus horas de silencio: aquí no hay aviso.</translation>
+    </message>
+    <message>
+        <source>This phone does not let Newel show reminders. You can allow it in the phone's own settings. What is due is always on the page for today.</source>
+        <translation>Este teléfono no deja que Newel muestre avisos. Puede permitirlo en los ajustes del propio teléfono. Lo que toca está siempre en la página de hoy.</translation>
+    </message>
+    <message>
+        <source>This phone has nothing that shows reminders, so none will come. What is due is always on the page for today.</source>
+        <translation>Este teléfono no tiene nada que muestre avisos, así que no llegará ninguno. Lo que toca está siempre en la página de hoy.</translation>
+    </message>
+    <message>
+        <source>They come also when the window of Newel is closed.</source>
+        <translation>Llegan también con la ventana de Newel cerrada.</translation>
+    </message>
+    <message>
+        <source>They come only while Newel is open. It may lie behind other windows.</source>
+        <translation>Llegan solo mientras Newel está abierto. Puede estar detrás de otras ventanas.</translation>
+    </message>
+    <message>
+        <source>No reminder is due in the coming week.</source>
+        <translation>No hay ningún aviso en la próxima semana.</translation>
+    </message>
+    <message>
+        <source>Next: %1.</source>
+        <translation>Lo próximo: %1.</translation>
+    </message>
+    <message>
+        <source>tomorrow at %1</source>
+        <translation>mañana a las %1</translation>
+    </message>
+    <message>
+        <source>No reminders.</source>
+        <translation>Sin avisos.</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::ReminderService</name>
+    <message>
+        <source>Newel</source>
+        <translation>Newel</translation>
+    </message>
+    <message>
+        <source>You asked for a reminder now.</source>
+        <translation>Pidió un aviso para ahora.</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Más tarde</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::ScanModel</name>
+    <message>
+        <source>Newel may not use the camera. Allow it in the settings of this phone, or go back and type the code.</source>
+        <translation>Newel no puede usar la cámara. Permítalo en los ajustes de este teléfono, o vuelva atrás y escriba el código.</translation>
+    </message>
+    <message>
+        <source>This phone has no camera that Newel can use. Go back and type the code.</source>
+        <translation>Este teléfono no tiene una cámara que Newel pueda usar. Vuelva atrás y escriba el código.</translation>
+    </message>
+    <message>
+        <source>The camera does not work just now. Go back and type the code.</source>
+        <translation>La cámara no funciona en este momento. Vuelva atrás y escriba el código.</translation>
+    </message>
+</context>
+<context>
     <name>newel::home::SettingsModel</name>
     <message>
         <source>This phone has no sound just now. Every cue is on the screen as well.</source>
@@ -1719,6 +2260,47 @@
     <message>
         <source>Get ready. This is how I sound.</source>
         <translation>Prepárese. Así sueno yo.</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::TakeAlongModel</name>
+    <message numerus="yes">
+        <source>%n record(s) have not reached the clinic and would be lost.</source>
+        <translation>
+            <numerusform>%n registro no ha llegado a la clínica y se perdería.</numerusform>
+            <numerusform>%n registros no han llegado a la clínica y se perderían.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The file %1 is in the folder %2.</source>
+        <translation>El archivo %1 está en la carpeta %2.</translation>
+    </message>
+    <message>
+        <source>This phone has no folder for documents, or nothing can be written there. Nothing was saved.</source>
+        <translation>Este teléfono no tiene carpeta de documentos, o no se puede escribir en ella. No se guardó nada.</translation>
+    </message>
+    <message>
+        <source>Newel, about me, %1</source>
+        <translation>Newel, sobre mí, %1</translation>
+    </message>
+    <message>
+        <source>The file could not be written, so nothing was saved. Is there room on this phone? (%1)</source>
+        <translation>No se pudo escribir el archivo y no se guardó nada. ¿Hay sitio en este teléfono? (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::TellLaterModel</name>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>Yesterday</source>
+        <translation>Ayer</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -1787,7 +2369,7 @@
         <translation>Paró a mitad de: %1.</translation>
     </message>
     <message>
-        <source>The clinic ended this phone&apos;s access. Call the clinic.</source>
+        <source>The clinic ended this phone's access. Call the clinic.</source>
         <translation>La clínica ha cerrado el acceso de este teléfono. Llame a la clínica.</translation>
     </message>
     <message>

@@ -112,13 +112,13 @@ TEST_F(FirstRun, itsPagesAreOpenLaterAndLeadBackToSettings) {
 }
 
 TEST_F(FirstRun, remindersAreNotWantedBeforeTheAnswerAndTheAnswerIsKept) {
-  EXPECT_FALSE(program().settings->remindersAsked());
-  EXPECT_FALSE(program().settings->remindersWanted());
-  program().settings->setRemindersWanted(false);
-  EXPECT_TRUE(program().settings->remindersAsked());
+  EXPECT_FALSE(program().reminder_model->asked());
+  EXPECT_FALSE(program().reminder_model->on());
+  program().reminder_model->setOn(false);
+  EXPECT_TRUE(program().reminder_model->asked());
   m_world.killAndRestart();
-  EXPECT_TRUE(program().settings->remindersAsked());
-  EXPECT_FALSE(program().settings->remindersWanted());
+  EXPECT_TRUE(program().reminder_model->asked());
+  EXPECT_FALSE(program().reminder_model->on());
 }
 
 TEST_F(FirstRun, theSampleSentenceIsSpokenInTheLanguageChosen) {

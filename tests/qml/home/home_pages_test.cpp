@@ -4,6 +4,8 @@
 // pictures, to be looked at.
 #include <gtest/gtest.h>
 
+#include <QtCore/QFile>
+
 #include "tests/qml/home/grey_square.h"
 #include "tests/qml/home/media_entry.h"
 #include "tests/qml/home/page_walk.h"
@@ -211,6 +213,86 @@ TEST_P(HomePages, unfinishedPracticeAndItsRatingHoldTogether) {
   click(QLocale().toString(3));
   click(QCoreApplication::translate("RatingPage", "Next"));
   check(Page::Close, "-finished");
+}
+
+TEST_P(HomePages, remindersHoldTogether) {
+  v1::Programme programme = inventedProgramme(1, {"sit-to-stand", "stairs-one-at-a-time"});
+  v1::Window& evening = *programme.mutable_entries(1)->mutable_schedule()->mutable_windows(0);
+  evening.set_from_min(1260);
+  evening.set_to_min(1380);
+  m_world.clinic().put(programme);
+  m_world.pair();
+  program().app->show(Page::Settings);
+  program().app->show(Page::Reminders);
+  check(Page::Reminders, "-off");
+  program().reminder_model->setOn(true);
+  check(Page::Reminders, "-on");
+  scroll(500);
+  check(Page::Reminders, "-on-scrolled");
+  scroll(5000);
+  check(Page::Reminders, "-on-end");
+  program().reminders.setPermission(platform::ReminderPermission::None);
+  scroll(0);
+  check(Page::Reminders, "-none");
+  program().app->back();
+  scroll(700);
+  check(Page::Settings, "-mine");
+  program().app->back();
+  scroll(5000);
+  check(Page::Today, "-no-reminders");
+}
+
+TEST_P(HomePages, whatWasDoneAwayFromThePhoneHoldsTogether) {
+  pair();
+  program().app->show(Page::TellLater);
+  check(Page::TellLater);
+  program().tell_later->choose(0);
+  check(Page::TellLater, "-how-much");
+  program().tell_later->howMuch(100);
+  check(Page::TellLater, "-pain");
+  program().tell_later->givePain(2);
+  check(Page::TellLater, "-effort");
+  program().tell_later->giveEffort(4);
+  check(Page::TellLater, "-happened");
+  program().tell_later->happened(0);
+  check(Page::TellLater, "-told");
+  program().tell_later->begin();
+  program().tell_later->choose(1);
+  program().tell_later->howMuch(50);
+  program().tell_later->givePain(9);
+  program().tell_later->giveEffort(4);
+  program().tell_later->happened(v1::STOP_REASON_CHEST_PAIN);
+  check(Page::TellLater, "-stop");
+}
+
+TEST_P(HomePages, takingAlongAndErasingHoldTogether) {
+  pair();
+  ASSERT_TRUE(program().engine->writeMessage("Thank you.").ok());
+  program().app->show(Page::Settings);
+  program().app->show(Page::TakeAlong);
+  check(Page::TakeAlong);
+  program().take_along->savePdf();
+  check(Page::TakeAlong, "-busy");
+  for (int i = 0; i < 1000 && program().take_along->busy(); ++i) settle(10);
+  EXPECT_EQ(program().take_along->error().toStdString(), "");
+  const QString folder = qEnvironmentVariable("NEWEL_SHOTS");
+  if (!folder.isEmpty()) {
+    QFile::copy(program().take_along->file(),
+                folder + "/" + QString::fromStdString(nameOf(GetParam())) + "/own-record.pdf");
+  }
+  scroll(5000);
+  check(Page::TakeAlong, "-saved");
+  program().parts.documents = nullptr;
+  program().take_along->saveJson();
+  check(Page::TakeAlong, "-error");
+  program().app->show(Page::Erase);
+  check(Page::Erase);
+  scroll(5000);
+  check(Page::Erase, "-end");
+  click(QCoreApplication::translate("ErasePage", "Erase this phone …"));
+  check(Page::Erase, "-asking");
+  click(QCoreApplication::translate("ErasePage", "Yes, erase everything"));
+  check(Page::Pair, "-erased");
 }
 
 TEST_P(HomePages, lyingDownIsALongHoldInMinutes) {

@@ -26,7 +26,11 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   parts.speech = &speech;
   parts.tones = &tones;
   parts.stay_awake = &stay_awake;
-  parts.zone = [] { return std::string("Europe/Berlin"); };
+  parts.reminders = &reminders;
+  parts.resident = &resident;
+  parts.login_command = {"newel-home", "--reminders-only"};
+  parts.documents = [folder] { return folder + "/documents"; };
+  parts.zone = [this] { return zone; };
   content = std::make_unique<home::CurrentContent>(parts);
   bridge = std::make_unique<home::EngineBridge>();
   QObject::connect(bridge.get(), &home::EngineBridge::news, bridge.get(), [this] { content->refresh(); });
@@ -45,6 +49,10 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   first_run = std::make_unique<home::FirstRunModel>(*settings, parts);
   history = std::make_unique<home::HistoryModel>(*settings, parts);
   messages = std::make_unique<home::MessagesModel>(*bridge, parts);
+  reminder_service = std::make_unique<home::ReminderService>(*session, *bridge, parts);
+  reminder_model = std::make_unique<home::ReminderModel>(*reminder_service, parts);
+  tell_later = std::make_unique<home::TellLaterModel>(parts);
+  take_along = std::make_unique<home::TakeAlongModel>(*bridge, parts);
   app = std::make_unique<AppModel>(*session, *today, *first_run, *bridge, parts, QString());
   models.app = app.get();
   models.pair = pair.get();
@@ -55,6 +63,9 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   models.programme = programme.get();
   models.settings = settings.get();
   models.advice = advice.get();
+  models.reminders = reminder_model.get();
+  models.tell_later = tell_later.get();
+  models.take_along = take_along.get();
   models.clips = &clips;
   QObject::connect(scan.get(), &home::ScanModel::found, app.get(), [this](const QString& text) {
     app->back();
@@ -65,8 +76,15 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   models.messages = messages.get();
   QObject::connect(pair.get(), &home::PairModel::paired, app.get(), &AppModel::pairedNow);
   QObject::connect(settings.get(), &home::SettingsModel::erased, app.get(), &AppModel::leavePractice);
+  QObject::connect(settings.get(), &home::SettingsModel::erased, reminder_service.get(),
+                   &home::ReminderService::rebuild);
+  QObject::connect(tell_later.get(), &home::TellLaterModel::told, today.get(), &home::TodayModel::refresh);
+  QObject::connect(tell_later.get(), &home::TellLaterModel::told, reminder_service.get(),
+                   &home::ReminderService::rebuild);
   engine->setListener(bridge.get());
   today->refresh();
+  reminder_service->opened();
+  reminder_service->rebuild();
 }
 
 HomeProgram::~HomeProgram() { engine->setListener(nullptr); }

@@ -4,6 +4,8 @@
 
 #include <memory>
 
+#include "platform/fake/recorded_reminders.h"
+#include "platform/fake/recorded_resident.h"
 #include "platform/fake/recorded_sound.h"
 #include "platform/fake/shown_camera.h"
 #include "qml/home/current_content.h"
@@ -22,6 +24,9 @@ struct HomeProgram {
   platform::RecordedTones tones;
   platform::RecordedStayAwake stay_awake;
   platform::ShownCamera camera;
+  platform::RecordedReminders reminders;
+  platform::RecordedResident resident;
+  std::string zone = "Europe/Berlin";  // where the phone is
   std::unique_ptr<HomeEngine> engine;
   newel::parts::ClipPlayer clips;
   home::HomeParts parts;
@@ -39,6 +44,10 @@ struct HomeProgram {
   std::unique_ptr<home::FirstRunModel> first_run;
   std::unique_ptr<home::HistoryModel> history;
   std::unique_ptr<home::MessagesModel> messages;
+  std::unique_ptr<home::ReminderService> reminder_service;
+  std::unique_ptr<home::ReminderModel> reminder_model;
+  std::unique_ptr<home::TellLaterModel> tell_later;
+  std::unique_ptr<home::TakeAlongModel> take_along;
   std::unique_ptr<home::AppModel> app;
   home::HomeModels models;
 };
@@ -51,6 +60,7 @@ class HomeWorld {
   home::AppModel::Page page() { return m_program->app->page(); }
   PaperClinic& clinic() { return m_clinic; }
   SimulatedClock& clock() { return m_clock; }
+  const std::string& folder() const { return m_folder.path(); }  // of the phone's store
 
   void pair();  // without the pages
   // One round of contact, and its news brought to the models.

@@ -35,7 +35,7 @@ TEST_P(MorePages, firstRunHoldsTogether) {
   program().app->back();
   m_world.sync();
   check(Page::AskReminders);
-  program().settings->setRemindersWanted(true);
+  program().reminder_model->setOn(true);
   check(Page::AskReminders, "-yes");
   program().first_run->next();
   check(Page::Calls);

@@ -1,0 +1,263 @@
+// Reminders of the real program, from the switch on its page to a press on the desktop, and what is told
+// later with it: paired with a real hub, on a session bus of this test's own with a notification service of
+// this test's own. After the machine was started again it reminds without a window; a second start brings the
+// first to the front; an erased phone is not started any more.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <QtCore/QCoreApplication>
+#include <QtCore/QDir>
+#include <QtCore/QElapsedTimer>
+#include <QtCore/QJsonDocument>
+#include <QtCore/QJsonObject>
+#include <QtCore/QProcess>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <set>
+
+#include "core/progress/adherence.h"
+#include "core/time/local_day.h"
+#include "sync/common/record_id.h"
+#include "tests/core/people/sample_people.h"
+#include "tests/platform/notification_service.h"
+#include "tests/sync/common/test_clinic.h"
+
+namespace newel::test {
+namespace {
+
+const QString kProgram = QStringLiteral(NEWEL_BINARY_DIR "/bin/newel-home");
+
+class Running {
+ public:
+  Running(const std::string& folder, absl::Time phone_time, const QStringList& arguments) {
+    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+    environment.insert("QT_QPA_PLATFORM", "offscreen");
+    environment.insert("TZ", "Europe/Berlin");
+    environment.insert("NEWEL_WALL_OFFSET_S",
+                       QString::number(static_cast<qlonglong>(absl::ToUnixSeconds(phone_time)) -
+                                       QDateTime::currentSecsSinceEpoch()));
+    environment.insert("XDG_CONFIG_HOME", QString::fromStdString(folder + "/config"));
+    environment.insert("HOME", QString::fromStdString(folder + "/home"));
+    environment.insert("XDG_DATA_HOME", QString::fromStdString(folder + "/other-data"));
+    m_process.setProcessEnvironment(environment);
+    m_process.start(kProgram, QStringList{"--data", QString::fromStdString(folder + "/phone")} + arguments);
+    EXPECT_TRUE(m_process.waitForStarted(10000));
+  }
+  ~Running() {
+    if (m_process.state() == QProcess::NotRunning) return;
+    m_process.kill();
+    m_process.waitForFinished(5000);
+  }
+
+  // Keeps the notification service of this process answering meanwhile.
+  std::string run(const std::string& command, int wait_ms = 30000) {
+    m_process.write((command + "\n").c_str());
+    QElapsedTimer since;
+    since.start();
+    while (!m_process.canReadLine() && since.elapsed() < wait_ms) {
+      if (m_process.state() == QProcess::NotRunning)
+        return "newel-home ended: " + m_process.readAllStandardError().toStdString();
+      QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    }
+    return m_process.readLine().trimmed().toStdString();
+  }
+  void mustRun(const std::string& command) {
+    EXPECT_EQ(run(command), "ok") << command << "\n" << run("state");
+  }
+  QJsonObject state() {
+    return QJsonDocument::fromJson(QByteArray::fromStdString(run("state")).mid(3)).object();
+  }
+  bool ends(int wait_ms = 20000) {
+    QElapsedTimer since;
+    since.start();
+    while (m_process.state() != QProcess::NotRunning && since.elapsed() < wait_ms) {
+      QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    }
+    return m_process.state() == QProcess::NotRunning;
+  }
+  int code() const { return m_process.exitCode(); }
+
+ private:
+  QProcess m_process;
+};
+
+v1::Programme allDay(const TestClinic& clinic, const v1::Person& person) {
+  v1::Programme draft = clinic.draft(person);
+  for (v1::Entry& entry : *draft.mutable_entries()) {
+    v1::Schedule& schedule = *entry.mutable_schedule();
+    schedule.clear_windows();
+    schedule.add_windows()->set_to_min(1440);
+    schedule.mutable_weekdays()->clear_days();
+    for (int day = 1; day <= 7; ++day) schedule.mutable_weekdays()->add_days(static_cast<v1::Weekday>(day));
+  }
+  return draft;
+}
+
+std::vector<std::string> atLogin(const std::string& folder) {
+  std::vector<std::string> texts;
+  for (const QFileInfo& file :
+       QDir(QString::fromStdString(folder + "/config/autostart")).entryInfoList(QDir::Files)) {
+    std::ifstream stream(file.filePath().toStdString());
+    texts.emplace_back(std::istreambuf_iterator<char>(stream), std::istreambuf_iterator<char>());
+  }
+  return texts;
+}
+
+TEST(ReminderProgram, remindsWithoutAWindowComesToTheFrontWhenPressedAndIsGoneWhenErased) {
+  platform::NotificationService desktop;
+  ASSERT_TRUE(desktop.start());
+  TestClinic clinic;
+  const v1::Person person = transfemoralLeft();
+  clinic.addPerson(person, "Joan");
+  v1::SignProgrammeRequest request;
+  *request.mutable_draft() = allDay(clinic, person);
+  request.mutable_draft()->set_id(newRecordId(clinic.clock(), clinic.random()));
+  ASSERT_TRUE(clinic.desk().signProgramme(request).ok());
+  const std::string folder = clinic.folder().path();
+  const auto zone = loadZone("Europe/Berlin");
+  ASSERT_TRUE(zone.ok());
+  const absl::CivilDay tomorrow = localDayAt(clinic.clock().wall(), *zone) + 1;
+  const absl::Time eight = instantOf(absl::CivilMinute(tomorrow) + 8 * 60, *zone);  // quiet hours end
+
+  {
+    Running phone(folder, eight - absl::Hours(1), {"--key-in-file", "--drive", "-"});
+    phone.mustRun("wait \"Connect this phone to your clinic\" 20000");
+    phone.mustRun("type \"Text of the QR code\" \"" + formatTicket(clinic.ticketFor(person.id())) + "\"");
+    phone.mustRun("click \"Connect with this text\"");
+    phone.mustRun("wait \"Hello Joan\" 20000");
+    phone.mustRun("click \"Go on\"");
+    phone.mustRun("until programme 1 10000");
+    EXPECT_TRUE(atLogin(folder).empty()) << "nothing is started before the person wants it";
+    phone.mustRun("click Settings");
+    phone.mustRun("click \"When to remind me\"");
+    phone.mustRun("click \"Remind me\"");
+    phone.mustRun("wait \"Next: today at 08:00.\"");
+    phone.mustRun("quit");
+    EXPECT_TRUE(phone.ends());
+  }
+  ASSERT_EQ(atLogin(folder).size(), 1U);
+  EXPECT_THAT(atLogin(folder)[0], testing::HasSubstr("--reminders-only"));
+  EXPECT_TRUE(desktop.shown().empty());
+
+  {
+    Running phone(folder, eight - absl::Seconds(4), {"--reminders-only", "--drive", "-"});
+    EXPECT_FALSE(phone.state().value("window").toBool()) << "no window after log-in";
+    QElapsedTimer since;
+    since.start();
+    while (desktop.shown().empty() && since.elapsed() < 40000) phone.run("state");
+    ASSERT_EQ(desktop.shown().size(), 1U);
+    const QString words = desktop.shown()[0].title + " " + desktop.shown()[0].text;
+    EXPECT_EQ(words.toStdString(), "Newel You asked for a reminder now.");
+    desktop.act(desktop.shown()[0].number, QStringLiteral("default"));
+    phone.mustRun("until window true 10000");
+    EXPECT_EQ(phone.state().value("page").toString().toStdString(), "Today");
+
+    Running second(folder, eight + absl::Minutes(1), {});
+    EXPECT_TRUE(second.ends()) << "the first one has the store open";
+    EXPECT_EQ(second.code(), 0);
+    EXPECT_TRUE(phone.state().value("window").toBool());
+
+    phone.mustRun("click Settings");
+    phone.mustRun("click \"Erase this phone …\"");
+    phone.mustRun("wait \"What goes\"");
+    phone.mustRun("click \"Erase this phone …\"");
+    phone.mustRun("click \"Yes, erase everything\"");
+    phone.mustRun("wait \"Connect this phone to your clinic\"");
+    EXPECT_TRUE(atLogin(folder).empty());
+    phone.mustRun("quit");
+    EXPECT_TRUE(phone.ends());
+  }
+  Running nobody(folder, eight, {"--reminders-only"});
+  EXPECT_TRUE(nobody.ends()) << "there is nobody to remind";
+  EXPECT_EQ(nobody.code(), 0);
+}
+
+// The real phone, the real hub, and what the desk is given: a record of its own kind on its own day, counted
+// as done, and its red flag standing at both ends.
+TEST(ToldLaterProgram, reachesTheDeskAsToldAndItsRedFlagStands) {
+  TestClinic clinic;
+  const v1::Person person = transfemoralLeft();
+  clinic.addPerson(person, "Joan");
+  v1::SignProgrammeRequest request;
+  *request.mutable_draft() = allDay(clinic, person);
+  request.mutable_draft()->set_id(newRecordId(clinic.clock(), clinic.random()));
+  ASSERT_TRUE(clinic.desk().signProgramme(request).ok());
+  const std::string folder = clinic.folder().path();
+  Running phone(folder, clinic.clock().wall() + absl::Minutes(5), {"--key-in-file", "--drive", "-"});
+  phone.mustRun("wait \"Connect this phone to your clinic\" 20000");
+  phone.mustRun("type \"Text of the QR code\" \"" + formatTicket(clinic.ticketFor(person.id())) + "\"");
+  phone.mustRun("click \"Connect with this text\"");
+  phone.mustRun("wait \"Hello Joan\" 20000");
+  phone.mustRun("click \"Go on\"");
+  phone.mustRun("until programme 1 10000");
+  phone.mustRun("click \"I did this away from the phone\"");
+  phone.mustRun("wait Today");
+  phone.mustRun("click \"Sit to stand\"");
+  phone.mustRun("click \"About half\"");
+  phone.mustRun("click 2");
+  phone.mustRun("click Next");
+  phone.mustRun("click 3");
+  phone.mustRun("click Next");
+  phone.mustRun("click \"Chest pain\"");
+  phone.mustRun("wait \"Please read this now\"");
+  phone.mustRun("wait \"Call the emergency number now\"");
+  phone.mustRun("click \"I have read this\"");
+  EXPECT_FALSE(phone.state().value("mayStart").toBool());
+  phone.mustRun("until queued 0 20000");
+  const auto practices = clinic.desk().practices(person.id());
+  ASSERT_TRUE(practices.ok()) << practices.status();
+  ASSERT_EQ(practices->size(), 1U);
+  const v1::Practice& practice = practices->front();
+  EXPECT_EQ(practice.origin(), v1::ORIGIN_TOLD_LATER);
+  EXPECT_THAT(practice.red_flag_rule_ids(), testing::ElementsAre("stop-chest-pain"));
+  const absl::CivilDay day = *parseLocalDay(practice.local_day());
+  v1::Programme signed_one = request.draft();
+  signed_one.set_number(1);
+  signed_one.set_clinic_id(idOf(2));
+  signed_one.set_signer_id(idOf(3));
+  signed_one.set_signer_name("A Therapist");
+  *signed_one.mutable_issued_at() = toTimestamp(clinic.clock().wall());
+  const auto adherence = adherenceOf({signed_one}, *practices, day, day, day, day, {});
+  ASSERT_TRUE(adherence.ok()) << adherence.status();
+  int told = 0;
+  for (const OccasionResult& each : adherence->occasions) {
+    if (!each.told_later) continue;
+    ++told;
+    EXPECT_EQ(each.state, OccasionResult::State::Part);
+  }
+  EXPECT_EQ(told, 1);
+  const auto caseload = clinic.desk().caseload();
+  ASSERT_TRUE(caseload.ok()) << caseload.status();
+  ASSERT_EQ(caseload->size(), 1U);
+  EXPECT_TRUE(caseload->front().red_flag_open());
+
+  // And it is the person's to take along, where they find it.
+  phone.mustRun("click Settings");
+  phone.mustRun("click \"Save everything about me\"");
+  phone.mustRun("click \"Save to read and print (PDF)\"");
+  phone.mustRun("wait Saved 20000");
+  phone.mustRun("click \"Save for other programs (JSON)\"");
+  phone.mustRun("wait Saved 20000");
+  std::set<std::string> endings;
+  const std::filesystem::path documents = folder + "/home/Documents";
+  for (const auto& file : std::filesystem::directory_iterator(documents)) {
+    std::ifstream stream(file.path(), std::ios::binary);
+    const std::string bytes{std::istreambuf_iterator<char>(stream), {}};
+    EXPECT_THAT(bytes, testing::HasSubstr(file.path().extension() == ".pdf" ? "%PDF-" : "ORIGIN_TOLD_LATER"));
+    EXPECT_EQ(file.path().filename().string().find("Newel, about me, "), 0U);
+    endings.insert(file.path().extension());
+  }
+  EXPECT_THAT(endings, testing::ElementsAre(".json", ".pdf"));
+  phone.mustRun("quit");
+  EXPECT_TRUE(phone.ends());
+}
+
+}  // namespace
+}  // namespace newel::test
+
+int main(int argc, char** argv) {
+  testing::InitGoogleTest(&argc, argv);
+  const QCoreApplication app(argc, argv);
+  return RUN_ALL_TESTS();
+}
