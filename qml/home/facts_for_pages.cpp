@@ -23,6 +23,21 @@ std::optional<absl::Time> clinicSpokeAt(const HomeEngine& engine) {
   return last;
 }
 
+std::vector<v1::Practice> practicesThatCount(const HomeParts& parts) {
+  constexpr absl::Duration kLookBack = absl::Hours(24 * 60);
+  // The clinic's clock and the phone's may differ, and a practice begins before its record is made.
+  constexpr absl::Duration kMargin = absl::Hours(48);
+  const auto spoke = clinicSpokeAt(*parts.engine);
+  if (spoke.has_value()) {
+    auto recent = parts.engine->practicesSince(std::min(*spoke - kMargin, parts.clock->wall() - kLookBack));
+    const bool any = std::any_of(recent.begin(), recent.end(), [](const v1::Practice& practice) {
+      return practice.end() != v1::PRACTICE_END_REFUSED;
+    });
+    if (any) return recent;
+  }
+  return parts.engine->practices();
+}
+
 std::string pictureOf(const HomeEngine& engine, const v1::Entry& entry) {
   for (const v1::Programme& programme : engine.programmes()) {
     for (const v1::OwnExercise& own : programme.own_exercises()) {

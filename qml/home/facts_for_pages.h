@@ -21,6 +21,11 @@ absl::TimeZone zoneOf(const HomeParts& parts);
 // stands "until the clinic says".
 std::optional<absl::Time> clinicSpokeAt(const HomeEngine& engine);
 
+// The practices that say anything about today: those of the last sixty days, and since the clinic last spoke,
+// so that a stop that stands "until the clinic says" is among them; all there are, when none of these was
+// done. What a person did in years before is not read for it.
+std::vector<v1::Practice> practicesThatCount(const HomeParts& parts);
+
 // The photo of a clinic's own exercise, as it came with a programme; empty: none.
 std::string pictureOf(const HomeEngine& engine, const v1::Entry& entry);
 

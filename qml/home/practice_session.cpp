@@ -53,7 +53,7 @@ PracticeSession::~PracticeSession() = default;
 
 RuleFacts PracticeSession::history(absl::CivilDay today) const {
   const HomeEngine& engine = *m_parts.engine;
-  return historyFacts(historyOf(*m_parts.rules, engine.practices(), today, clinicSpokeAt(engine)));
+  return historyFacts(historyOf(*m_parts.rules, practicesThatCount(m_parts), today, clinicSpokeAt(engine)));
 }
 
 RunInput PracticeSession::inputFor(const v1::Programme& programme, const v1::Person& person) const {

@@ -82,7 +82,7 @@ ReminderInput ReminderService::input() const {
     if (hold.entry_ids().empty()) input.held_all = true;
     for (const std::string& id : hold.entry_ids()) input.held_entry_ids.push_back(id);
   }
-  const std::vector<v1::Practice> practices = engine.practices();
+  const std::vector<v1::Practice> practices = practicesThatCount(m_parts);
   input.done = doneOccasions(practices);
   const absl::CivilDay today = todayOf(m_parts);
   const auto stop = openStop(*m_parts.rules, practices, today, clinicSpokeAt(engine));

@@ -142,9 +142,8 @@ absl::StatusOr<std::unique_ptr<HomeEngine>> openWithKey(HomeEngine::Options opti
 bool keyIsOld(const HomeEngine& engine, absl::Time now) {
   std::optional<absl::Time> since = engine.storeKeySince();
   if (!since.has_value()) {
-    const auto practices = engine.practices();
-    if (practices.empty()) return false;
-    since = toTime(practices.front().started_at());
+    since = engine.firstPracticeAt();
+    if (!since.has_value()) return false;
   }
   return now - *since > kStoreKeyLife;
 }

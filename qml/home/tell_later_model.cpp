@@ -48,7 +48,7 @@ void TellLaterModel::findRows() {
   QString last_day;
   for (UntoldOccasion& untold :
        untoldOccasions(programmes, today, minuteOfDayAt(m_parts.clock->wall(), zoneOf(m_parts)),
-                       doneOccasions(m_parts.engine->practices()))) {
+                       doneOccasions(practicesThatCount(m_parts)))) {
     const v1::Entry* const entry = entryIn(programmes, untold);
     const auto day = parseLocalDay(untold.occasion.ref.local_day());
     if (entry == nullptr || !day.ok()) continue;
@@ -133,7 +133,7 @@ void TellLaterModel::keep(v1::StopReason happened) {
   input.language = person->language();
   input.app_version = kAppVersion;
   input.history =
-      historyFacts(historyOf(*m_parts.rules, engine.practices(), input.today, clinicSpokeAt(engine)));
+      historyFacts(historyOf(*m_parts.rules, practicesThatCount(m_parts), input.today, clinicSpokeAt(engine)));
   auto result = tellLater(input, *m_parts.catalogue, *m_parts.rules);
   const absl::Status kept = result.ok() ? m_parts.engine->addToldLater(result->practice) : result.status();
   m_error = errorWords(kept);

@@ -96,7 +96,7 @@ void TodayModel::findDue() {
   };
 
   const absl::CivilDay today = todayOf(m_parts);
-  const std::vector<v1::Practice> practices = m_parts.engine->practices();
+  const std::vector<v1::Practice> practices = practicesThatCount(m_parts);
   const std::vector<v1::OccasionRef> done = doneOccasions(practices);
   const std::string today_words = formatLocalDay(today);
   std::vector<v1::OccasionRef> shown;

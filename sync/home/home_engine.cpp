@@ -296,6 +296,10 @@ std::vector<v1::Practice> HomeEngine::practicesSince(absl::Time since) const {
   return m_impl->readOr([since](Database& database) { return keptPracticesSince(database, since); });
 }
 
+std::optional<absl::Time> HomeEngine::firstPracticeAt() const {
+  return m_impl->readOr([](Database& database) { return firstKeptAt(database); });
+}
+
 Delivery HomeEngine::deliveryOf(const std::string& record_id) const {
   return m_impl->readOr([&](Database& database) { return newel::deliveryOf(database, record_id); });
 }

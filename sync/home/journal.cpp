@@ -5,6 +5,7 @@
 #include "core/records/check.h"
 #include "core/records/record_text.h"
 #include "core/records/uuid7.h"
+#include "core/time/local_day.h"
 #include "sync/common/broken_variant.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/limits.h"
@@ -83,6 +84,14 @@ absl::Status keepPractice(Database& database, const v1::Practice& practice) {
 
 std::vector<v1::Practice> keptPractices(Database& database) {
   return keptPracticesSince(database, absl::InfinitePast());
+}
+
+std::optional<absl::Time> firstKeptAt(Database& database) {
+  Rows rows = database.query(
+      "SELECT try_unseal(content, 'practice', id, revision) FROM practice ORDER BY id, revision LIMIT 1");
+  v1::Practice practice;
+  if (!rows.next() || rows.isNull(0) || !practice.ParseFromString(rows.text(0))) return std::nullopt;
+  return toTime(practice.started_at());
 }
 
 std::vector<v1::Practice> keptPracticesSince(Database& database, absl::Time since) {

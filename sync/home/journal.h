@@ -34,5 +34,7 @@ absl::Status keepPractice(Database& database, const v1::Practice& practice);
 std::vector<v1::Practice> keptPractices(Database& database);
 // Of those, the ones whose id (UUIDv7) was made at `since` or later: the rest is not even opened.
 std::vector<v1::Practice> keptPracticesSince(Database& database, absl::Time since);
+// When the first of them began, by the ids, which are ordered by when they were made: one row is looked at.
+std::optional<absl::Time> firstKeptAt(Database& database);
 
 }  // namespace newel

@@ -9,6 +9,7 @@
 #include <stdexcept>
 #include <thread>
 
+#include "core/records/uuid7.h"
 #include "core/time/local_day.h"
 #include "platform/fake/memory_secret_store.h"
 #include "qml/home/store_key.h"
@@ -68,6 +69,7 @@ class PhoneFolder {
       v1::Practice practice = benchPractice(static_cast<std::uint64_t>(i));
       const absl::Time begun = now - absl::Hours(24) * i;
       const std::string day = formatLocalDay(absl::ToCivilDay(begun, absl::UTCTimeZone()));
+      practice.set_id(makeUuid7(absl::ToUnixMillis(begun), {}));
       practice.set_person_id(person);
       practice.set_local_day(day);
       for (auto& done : *practice.mutable_entries()) done.mutable_occasion()->set_local_day(day);
