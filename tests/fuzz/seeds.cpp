@@ -61,6 +61,25 @@ v1::Identity identity(const v1::Person& person) {
   return identity;
 }
 
+v1::ReminderBook reminders() {
+  v1::ReminderBook book;
+  book.mutable_settings()->set_wanted(v1::REMINDERS_WANTED_YES);
+  book.mutable_settings()->set_quiet_from_min(1260);
+  book.mutable_settings()->set_quiet_to_min(480);
+  book.mutable_settings()->set_snooze_min(30);
+  v1::ReminderTime& time = *book.mutable_settings()->add_times();
+  time.mutable_window()->set_from_min(540);
+  time.mutable_window()->set_to_min(720);
+  time.set_at_min(600);
+  v1::ReminderShown& shown = *book.add_shown();
+  shown.set_id("2026-11-25/0540-0720");
+  shown.set_local_day("2026-11-25");
+  shown.mutable_at()->set_seconds(1795597200);
+  shown.set_answer(v1::REMINDER_ANSWER_LATER);
+  shown.mutable_answered_at()->set_seconds(1795597260);
+  return book;
+}
+
 // By the numbers of records.cpp.
 std::vector<std::pair<std::size_t, std::string>> records(
     const std::function<std::string(const google::protobuf::Message&)>& written) {
@@ -74,7 +93,8 @@ std::vector<std::pair<std::size_t, std::string>> records(
           {6, written(test::sampleLine(test::idOf(20), person.id(), 1))},
           {7, written(message(person))},
           {8, written(receipt(person))},
-          {10, written(*catalogue.find("sit-to-stand"))}};
+          {10, written(*catalogue.find("sit-to-stand"))},
+          {16, written(reminders())}};
 }
 
 void writeRecords(const fs::path& corpus) {

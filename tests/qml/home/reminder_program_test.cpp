@@ -11,6 +11,7 @@
 #include <QtCore/QJsonDocument>
 #include <QtCore/QJsonObject>
 #include <QtCore/QProcess>
+#include <QtCore/QStandardPaths>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -21,6 +22,7 @@
 #include "sync/common/record_id.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/platform/notification_service.h"
+#include "tests/platform/x_window.h"
 #include "tests/sync/common/test_clinic.h"
 
 namespace newel::test {
@@ -30,9 +32,13 @@ const QString kProgram = QStringLiteral(NEWEL_BINARY_DIR "/bin/newel-home");
 
 class Running {
  public:
-  Running(const std::string& folder, absl::Time phone_time, const QStringList& arguments) {
+  // `display`: of an X server; empty: no screen is needed.
+  Running(const std::string& folder, absl::Time phone_time, const QStringList& arguments,
+          const QString& display = QString()) {
     QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
-    environment.insert("QT_QPA_PLATFORM", "offscreen");
+    environment.insert("QT_QPA_PLATFORM", display.isEmpty() ? "offscreen" : "xcb");
+    environment.insert("DISPLAY", display);
+    environment.insert("QT_QUICK_BACKEND", "software");
     environment.insert("TZ", "Europe/Berlin");
     environment.insert("NEWEL_WALL_OFFSET_S",
                        QString::number(static_cast<qlonglong>(absl::ToUnixSeconds(phone_time)) -
@@ -171,6 +177,70 @@ TEST(ReminderProgram, remindsWithoutAWindowComesToTheFrontWhenPressedAndIsGoneWh
   Running nobody(folder, eight, {"--reminders-only"});
   EXPECT_TRUE(nobody.ends()) << "there is nobody to remind";
   EXPECT_EQ(nobody.code(), 0);
+}
+
+// An X server without a screen, for windows that somebody closes.
+class Screen {
+ public:
+  Screen() {
+    if (QStandardPaths::findExecutable(QStringLiteral("Xvfb")).isEmpty()) return;
+    m_server.start(QStringLiteral("Xvfb"),
+                   {"-displayfd", "1", "-screen", "0", "800x1000x24", "-nolisten", "tcp"});
+    if (m_server.waitForReadyRead(10000)) m_display = QLatin1Char(':') + m_server.readLine().trimmed();
+  }
+  ~Screen() {
+    m_server.kill();
+    m_server.waitForFinished(5000);
+  }
+  const QString& display() const { return m_display; }
+  void closeWindow() const { EXPECT_TRUE(platform::closeXWindow(m_display.toStdString(), "Newel")); }
+
+ private:
+  QProcess m_server;
+  QString m_display;
+};
+
+TEST(ReminderProgram, closingTheWindowEndsItUnlessRemindersComeFromIt) {
+  const Screen screen;
+  if (screen.display().isEmpty()) GTEST_SKIP() << "Xvfb (xvfb) is not installed";
+  platform::NotificationService desktop;
+  ASSERT_TRUE(desktop.start());
+  TestClinic clinic;
+  const v1::Person person = transfemoralLeft();
+  clinic.addPerson(person, "Joan");
+  v1::SignProgrammeRequest request;
+  *request.mutable_draft() = allDay(clinic, person);
+  request.mutable_draft()->set_id(newRecordId(clinic.clock(), clinic.random()));
+  ASSERT_TRUE(clinic.desk().signProgramme(request).ok());
+  const std::string folder = clinic.folder().path();
+  const absl::Time now = clinic.clock().wall() + absl::Minutes(5);
+  {
+    Running phone(folder, now, {"--key-in-file", "--drive", "-"}, screen.display());
+    phone.mustRun("wait \"Connect this phone to your clinic\" 20000");
+    phone.mustRun("type \"Text of the QR code\" \"" + formatTicket(clinic.ticketFor(person.id())) + "\"");
+    phone.mustRun("click \"Connect with this text\"");
+    phone.mustRun("wait \"Hello Joan\" 20000");
+    phone.mustRun("click \"Go on\"");
+    phone.mustRun("until programme 1 10000");
+    screen.closeWindow();
+    EXPECT_TRUE(phone.ends()) << "nobody wants reminders";
+  }
+  Running phone(folder, now, {"--drive", "-"}, screen.display());
+  phone.mustRun("wait Settings 20000");
+  phone.mustRun("click Settings");
+  phone.mustRun("click \"When to remind me\"");
+  phone.mustRun("click \"Remind me\"");
+  phone.mustRun("wait \"Next: *\"");
+  screen.closeWindow();
+  phone.mustRun("until window false");
+  EXPECT_FALSE(phone.ends(1500)) << "its reminders are still to come";
+  Running second(folder, now, {}, screen.display());
+  EXPECT_TRUE(second.ends());
+  phone.mustRun("until window true");
+  phone.mustRun("click \"Remind me\"");
+  phone.mustRun("wait Reminders");
+  screen.closeWindow();
+  EXPECT_TRUE(phone.ends()) << "they were switched off";
 }
 
 // The real phone, the real hub, and what the desk is given: a record of its own kind on its own day, counted

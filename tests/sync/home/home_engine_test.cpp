@@ -235,6 +235,9 @@ TEST_F(Engine, thePersonMayTakeEverythingAlongAndNoSecret) {
   ASSERT_EQ(phone->syncOnce(), absl::OkStatus());
   ASSERT_TRUE(phone->closePractice(test::samplePractice(phone->newId(), m_person)).ok());
   ASSERT_TRUE(phone->writeMessage("Hello \xe2\x9c\x93").ok());
+  v1::ReminderBook book = phone->reminderBook();
+  book.mutable_settings()->set_wanted(v1::REMINDERS_WANTED_YES);
+  ASSERT_EQ(phone->keepReminderBook(book), absl::OkStatus());
   const auto all = nlohmann::json::parse(phone->exportAll(), nullptr, false);
   ASSERT_TRUE(all.is_object());
   EXPECT_EQ(all["name"], "Tilda");
@@ -242,6 +245,7 @@ TEST_F(Engine, thePersonMayTakeEverythingAlongAndNoSecret) {
   EXPECT_EQ(all["programmes"].size(), 1U);
   EXPECT_EQ(all["practices"].size(), 1U);
   EXPECT_EQ(all["messages"][0]["text"], "Hello \xe2\x9c\x93");
+  EXPECT_EQ(all["reminders"]["settings"]["wanted"], "REMINDERS_WANTED_YES");
   const std::string token = m_clinic.tokenOf("phone");
   ASSERT_EQ(token.size(), 43U);
   EXPECT_EQ(phone->exportAll().find(token), std::string::npos);
