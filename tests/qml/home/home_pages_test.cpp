@@ -105,7 +105,8 @@ TEST_P(HomePages, troubleHoldsTogether) {
         QStringLiteral("Newel locks what it keeps about you with a key. This phone has no "
                        "place of its own for keys, so the key would lie in a file.")},
        {QStringLiteral("accept"), QStringLiteral("Keep the key in a file")},
-       {QStringLiteral("refuse"), QStringLiteral("Do not use Newel here")}});
+       {QStringLiteral("refuse"), QStringLiteral("Do not use Newel here")},
+       {QStringLiteral("rightToLeft"), QGuiApplication::isRightToLeft()}});
   auto* const theme = engine.singletonInstance<parts::Theme*>(qmlTypeId("Newel.Parts", 1, 0, "Theme"));
   engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Newel/Home/TroubleWindow.qml")));
   ASSERT_FALSE(engine.rootObjects().isEmpty());
