@@ -1,5 +1,5 @@
-// What the phone says of its contact with the clinic: what became of a practice, what is wrong and what to do,
-// and what is written to and fro.
+// What the phone says of its contact with the clinic: what became of a practice, what is wrong and what to
+// do, and what is written to and fro.
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 

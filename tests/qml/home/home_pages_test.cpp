@@ -1,7 +1,7 @@
 // Every page of the phone, in a real window over a real engine, in every language, at every size and scale:
-// nothing cut off, covered, too small to press, nameless or read out of order, no warning, and the title has
-// the focus. What is looked at how often: page_walk.h. With NEWEL_SHOTS=<folder> in the environment it keeps
-// pictures, to be looked at.
+// nothing cut off, covered, too small to press, nameless or read out of order, and no warning. What is looked
+// at how often: page_walk.h. That each page begins at its title: keyboard_test.cpp. With NEWEL_SHOTS=<folder>
+// in the environment it keeps pictures, to be looked at.
 #include <gtest/gtest.h>
 
 #include "tests/qml/home/media_entry.h"
