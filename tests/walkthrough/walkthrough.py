@@ -190,6 +190,7 @@ class Walk:
         self.start_day(-1)
         phone.app.until("queued", "0", 90000)
         self.check(True, "it is sent as soon as the hub is back")
+        self.phone.look_back()
 
     def look_and_change(self):
         self.say("6. The desk shows what was done; the therapist changes the programme")
