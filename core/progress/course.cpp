@@ -85,6 +85,7 @@ std::vector<CourseRating> courseRatings(const std::vector<v1::Practice>& practic
     }
   }
   std::vector<CourseRating> course;
+  course.reserve(days.size());
   for (const auto& [day, rating] : days) course.push_back(rating);
   return course;
 }

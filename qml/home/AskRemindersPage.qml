@@ -11,7 +11,7 @@ FirstRunPage {
 
     Words {
         width: parent.width
-        text: qsTr("Practice helps most when it is not forgotten. The phone can show a short note when something is due. The note says nothing about your body or your exercises.")
+        text: qsTr("Practice is easily forgotten. The phone can show a short note when something is due. The note says nothing about your body or your exercises.")
     }
 
     Words {

@@ -11,6 +11,7 @@ Window {
     required property string words
     property string accept: ""
     property string refuse: ""
+    property bool rightToLeft: false
 
     signal accepted
     signal refused
@@ -25,7 +26,7 @@ Window {
     onClosing: refused()
 
     PageFrame {
-        LayoutMirroring.enabled: Qt.application.layoutDirection === Qt.RightToLeft
+        LayoutMirroring.enabled: window.rightToLeft
         LayoutMirroring.childrenInherit: true
         anchors.fill: parent
         focus: true

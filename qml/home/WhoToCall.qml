@@ -32,7 +32,8 @@ Column {
 
         SecondaryButton {
             width: parent.width
-            words: Theme.stop
+            ground: who.emergencyFirst ? Theme.stop : Theme.sheet
+            words: who.emergencyFirst ? Theme.paper : Theme.stop
             edge: Theme.stop
             text: qsTr("Call %1").arg(who.models.app.emergencyNumber)
             onClicked: who.dial(who.models.app.emergencyNumber)

@@ -50,7 +50,7 @@ std::string pictureOf(const HomeEngine& engine, const v1::Entry& entry) {
 }
 
 std::string languageOf(const HomeParts& parts) {
-  const std::string chosen = parts.language ? parts.language() : std::string();
+  std::string chosen = parts.language ? parts.language() : std::string();
   if (!chosen.empty()) return chosen;
   const std::optional<v1::Person> person = parts.engine->person();
   if (person.has_value() && !person->language().empty()) return person->language();

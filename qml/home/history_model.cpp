@@ -36,7 +36,7 @@ HistoryModel::HistoryModel(SettingsModel& settings, const HomeParts& parts, QObj
     : QObject(parent), m_settings(settings), m_parts(parts) {}
 
 absl::CivilDay HistoryModel::first() const {
-  return weekBegin(todayOf(m_parts)) - 7 * (kWeeks - 1) - kDays * m_back;
+  return weekBegin(todayOf(m_parts)) - absl::civil_diff_t{7} * (kWeeks - 1) - kDays * m_back;
 }
 
 absl::CivilDay HistoryModel::last() const { return first() + kDays - 1; }
@@ -107,7 +107,9 @@ bool HistoryModel::empty() const {
          std::all_of(m_weeks.begin(), m_weeks.end(), [](const auto& week) { return week.count.due() == 0; });
 }
 
-QString HistoryModel::span() const { return yearSpanWords(first(), last()); }
+QString HistoryModel::span() const {
+  return yearSpanWords(m_weeks.empty() ? first() : m_weeks.front().first, last());
+}
 
 QString HistoryModel::summary() const {
   CourseCount all;
@@ -182,7 +184,7 @@ QString HistoryModel::ratingWords(bool effort) const {
     ++days;
   }
   if (!latest.has_value()) return tr("No number was given in these weeks.");
-  const QString last = tr("Last: %L1, on %2.").arg(*latest).arg(shortDayWords(day));
+  QString last = tr("Last: %L1, on %2.").arg(*latest).arg(shortDayWords(day));
   if (days == 1) return last;
   if (lowest == highest) return tr("Always %L1.").arg(*lowest) + QStringLiteral(" ") + last;
   return tr("Between %L1 and %L2.").arg(*lowest).arg(*highest) + QStringLiteral(" ") + last;

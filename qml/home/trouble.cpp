@@ -1,5 +1,6 @@
 #include "qml/home/trouble.h"
 
+#include <QtGui/QGuiApplication>
 #include <QtQml/QQmlApplicationEngine>
 
 namespace newel::home {
@@ -17,7 +18,8 @@ bool askInWindow(const Trouble& trouble) {
   engine.setInitialProperties({{QStringLiteral("heading"), trouble.heading},
                                {QStringLiteral("words"), trouble.words},
                                {QStringLiteral("accept"), trouble.accept},
-                               {QStringLiteral("refuse"), trouble.refuse}});
+                               {QStringLiteral("refuse"), trouble.refuse},
+                               {QStringLiteral("rightToLeft"), QGuiApplication::isRightToLeft()}});
   engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Newel/Home/TroubleWindow.qml")));
   if (engine.rootObjects().isEmpty()) return false;
   QEventLoop loop;

@@ -27,7 +27,7 @@ FocusScope {
     readonly property real besideWidth: Math.round(Math.min(width * 0.38, 320))
     readonly property real footWidth: low && acting ? besideWidth : inner
     readonly property real inner: Math.min(width - 2 * Theme.edge - (low && acting ? besideWidth + Theme.edge : 0), columnWidth)
-    readonly property real side: low ? Theme.edge : (width - inner) / 2
+    readonly property real side: low && acting ? Theme.edge : (width - inner) / 2
 
     function focusTitle(): void {
         heading.forceActiveFocus(Qt.OtherFocusReason);
@@ -60,8 +60,8 @@ FocusScope {
 
         anchors.top: strip.bottom
         anchors.topMargin: Theme.space / 2
-        x: page.low ? Theme.edge : page.side
-        width: page.low ? parent.width - 2 * Theme.edge : page.inner
+        x: page.side
+        width: page.low && page.acting ? parent.width - 2 * Theme.edge : page.inner
         height: backButton.visible || helpButton.visible ? Math.max(backButton.height, helpButton.height) : 0
 
         QuietButton {

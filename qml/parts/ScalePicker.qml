@@ -46,7 +46,7 @@ Column {
                 readonly property bool chosen: picker.value === index
 
                 width: picker.cell
-                height: Math.max(Theme.target + Theme.space, face.implicitHeight + 2 * Theme.space)
+                height: Math.max(Theme.target + Theme.space, number.implicitContentHeight + 2 * Theme.space)
                 text: "%L1".arg(index)
                 checked: chosen
                 focusPolicy: Qt.StrongFocus
@@ -62,8 +62,6 @@ Column {
                 onClicked: picker.picked(number.index)
 
                 contentItem: ButtonFace {
-                    id: face
-
                     text: number.text
                     textSize: Theme.heading
                     strong: true

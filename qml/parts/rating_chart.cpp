@@ -57,8 +57,10 @@ QRectF RatingChart::paintScale(QPainter& painter) const {
     painter.drawLine(QPointF(room.left(), y), QPointF(room.right(), y));
     painter.setPen(theme().soft());
     const QRectF place(m_mirrored ? room.right() : 0, y - metrics.height() / 2, words, metrics.height());
-    painter.drawText(place, (m_mirrored ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter,
-                     QLocale().toString(value));
+    painter.drawText(
+        place,
+        static_cast<int>(m_mirrored ? Qt::AlignRight : Qt::AlignLeft) | static_cast<int>(Qt::AlignVCenter),
+        QLocale().toString(value));
   }
   return room.adjusted(kDot + 1, 0, -kDot - 1, 0);
 }

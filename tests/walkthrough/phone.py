@@ -83,6 +83,24 @@ class Phone:
         self.app.click("Back")
         self.app.until("page", "Today")
 
+    def look_back(self):
+        """How it goes, Help and writing, each looked at; and back."""
+        self.app.click("How it goes")
+        self.app.until("page", "HowItGoes")
+        self.shot("phone-how-it-goes")
+        self.app.click("Back")
+        self.app.click("Help")
+        self.app.until("page", "Help")
+        self.shot("phone-help")
+        self.app.click("Write to your therapist")
+        self.app.type("Your words", "The socket is fine today.")
+        self.app.click("Send")
+        self.app.wait("Kept. *")
+        self.shot("phone-write")
+        self.app.click("Back")
+        self.app.click("Back")
+        self.app.until("page", "Today")
+
     def go_on(self):
         """After a pause: the one button that goes on."""
         self.app.click("Go on")

@@ -170,7 +170,9 @@ class Walk:
         phone.shot("phone-close")
         self.check(phone.app.state()["practices"] == 1, "one practice is closed, not two")
         phone.app.until("queued", "0", 20000)
-        self.check(True, "the clinic has it")
+        phone.app.wait("The clinic has it", 5000)
+        phone.shot("phone-close-arrived")
+        self.check(True, "the clinic has it, and the phone says so")
 
     def next_day(self):
         self.say("5. Second practice, the day after, with no network; then it is sent")
@@ -188,6 +190,7 @@ class Walk:
         self.start_day(-1)
         phone.app.until("queued", "0", 90000)
         self.check(True, "it is sent as soon as the hub is back")
+        self.phone.look_back()
 
     def look_and_change(self):
         self.say("6. The desk shows what was done; the therapist changes the programme")

@@ -46,8 +46,8 @@
         <translation>التالي</translation>
     </message>
     <message>
-        <source>Practice helps most when it is not forgotten. The phone can show a short note when something is due. The note says nothing about your body or your exercises.</source>
-        <translation>يفيد التمرين أكثر حين لا يُنسى. يستطيع الهاتف أن يعرض تنبيهًا قصيرًا حين يحين شيء. لا يذكر التنبيه شيئًا عن جسمك أو تمارينك.</translation>
+        <source>Practice is easily forgotten. The phone can show a short note when something is due. The note says nothing about your body or your exercises.</source>
+        <translation>من السهل نسيان التمرين. يستطيع الهاتف أن يعرض تنبيهًا قصيرًا حين يحين شيء. لا يذكر التنبيه شيئًا عن جسمك أو تمارينك.</translation>
     </message>
     <message>
         <source>You can put a note off, or turn them all off in Settings.</source>

@@ -46,8 +46,8 @@
         <translation>Siguiente</translation>
     </message>
     <message>
-        <source>Practice helps most when it is not forgotten. The phone can show a short note when something is due. The note says nothing about your body or your exercises.</source>
-        <translation>La práctica ayuda más cuando no se olvida. El teléfono puede mostrar un aviso breve cuando toca algo. El aviso no dice nada de su cuerpo ni de sus ejercicios.</translation>
+        <source>Practice is easily forgotten. The phone can show a short note when something is due. The note says nothing about your body or your exercises.</source>
+        <translation>La práctica se olvida fácilmente. El teléfono puede mostrar un aviso breve cuando toca algo. El aviso no dice nada de su cuerpo ni de sus ejercicios.</translation>
     </message>
     <message>
         <source>You can put a note off, or turn them all off in Settings.</source>

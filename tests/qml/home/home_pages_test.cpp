@@ -1,7 +1,7 @@
 // Every page of the phone, in a real window over a real engine, in every language, at every size and scale:
-// nothing cut off, covered, too small to press, nameless or read out of order, no warning, and the title has
-// the focus. What is looked at how often: page_walk.h. With NEWEL_SHOTS=<folder> in the environment it keeps
-// pictures, to be looked at.
+// nothing cut off, covered, too small to press, nameless or read out of order, and no warning. What is looked
+// at how often: page_walk.h. That each page begins at its title: keyboard_test.cpp. With NEWEL_SHOTS=<folder>
+// in the environment it keeps pictures, to be looked at.
 #include <gtest/gtest.h>
 
 #include <QtCore/QFile>
@@ -116,7 +116,8 @@ TEST_P(HomePages, troubleHoldsTogether) {
         QStringLiteral("Newel locks what it keeps about you with a key. This phone has no "
                        "place of its own for keys, so the key would lie in a file.")},
        {QStringLiteral("accept"), QStringLiteral("Keep the key in a file")},
-       {QStringLiteral("refuse"), QStringLiteral("Do not use Newel here")}});
+       {QStringLiteral("refuse"), QStringLiteral("Do not use Newel here")},
+       {QStringLiteral("rightToLeft"), QGuiApplication::isRightToLeft()}});
   auto* const theme = engine.singletonInstance<parts::Theme*>(qmlTypeId("Newel.Parts", 1, 0, "Theme"));
   engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Newel/Home/TroubleWindow.qml")));
   ASSERT_FALSE(engine.rootObjects().isEmpty());

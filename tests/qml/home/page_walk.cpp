@@ -21,7 +21,7 @@ constexpr int kPercents[] = {100, 150, 200};
 constexpr double kTenMillimetres = 62.99;
 constexpr double kStopSide = 64;
 // Nothing else to press this near to Stop, edge to edge.
-constexpr double kStopAlone = 16;
+constexpr double kStopAlone = 24;
 
 std::string wordsFor(const PageSize& size, int percent) {
   return std::to_string(size.width) + "x" + std::to_string(size.height) + "at" + std::to_string(percent);

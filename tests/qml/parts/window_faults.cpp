@@ -72,7 +72,7 @@ QRectF lettersOf(const Seen& text) {
     const QFont font = text.item->property("font").value<QFont>();
     const double digits =
         QFontMetricsF(font).tightBoundingRect(text.item->property("text").toString()).height();
-    height = std::min(height, digits);
+    height = std::min(height, digits * scale);
   }
   QRectF letters = text.box;
   const auto across = text.item->property("effectiveHorizontalAlignment").toInt();
@@ -101,7 +101,11 @@ bool contains(QQuickItem* outer, QQuickItem* inner) {
 void checkText(const Seen& text, const QRectF& window, std::vector<std::string>& faults) {
   const QRectF letters = lettersOf(text);
   if (text.item->property("truncated").toBool()) faults.push_back("text cut off: " + nameOf(text));
-  if (letters.width() > text.box.width() + kSlack)
+  // A space at the end of a wrapped line hangs over and shows nothing.
+  const bool wrapped = text.item->property("lineCount").toInt() > 1;
+  const double space =
+      wrapped ? QFontMetricsF(text.item->property("font").value<QFont>()).horizontalAdvance(u' ') : 0;
+  if (letters.width() > text.box.width() + kSlack + space)
     faults.push_back("text wider than its room: " + nameOf(text));
   if (letters.height() > text.box.height() + kSlack)
     faults.push_back("text higher than its room: " + nameOf(text));
