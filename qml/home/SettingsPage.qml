@@ -117,10 +117,38 @@ HomePage {
         }
     }
 
-    SecondaryButton {
+    Column {
         width: parent.width
-        text: qsTr("What Newel is, and is not")
-        onClicked: page.models.app.show(AppModel.About)
+        spacing: Theme.space * 1.5
+
+        Heading {
+            width: parent.width
+            text: qsTr("From the first start")
+        }
+
+        SecondaryButton {
+            width: parent.width
+            text: qsTr("How large should words be?")
+            onClicked: page.models.app.show(AppModel.TextSize)
+        }
+
+        SecondaryButton {
+            width: parent.width
+            text: qsTr("May the phone remind you?")
+            onClicked: page.models.app.show(AppModel.AskReminders)
+        }
+
+        SecondaryButton {
+            width: parent.width
+            text: qsTr("Whom to call")
+            onClicked: page.models.app.show(AppModel.Calls)
+        }
+
+        SecondaryButton {
+            width: parent.width
+            text: qsTr("What Newel is, and is not")
+            onClicked: page.models.app.show(AppModel.About)
+        }
     }
 
     SettingsMine {

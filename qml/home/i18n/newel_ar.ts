@@ -1372,6 +1372,22 @@
         <source>What Newel is, and is not</source>
         <translation>ما هو نيويل وما ليس هو</translation>
     </message>
+    <message>
+        <source>From the first start</source>
+        <translation>من التشغيل الأول</translation>
+    </message>
+    <message>
+        <source>How large should words be?</source>
+        <translation>ما الحجم المناسب للكلمات؟</translation>
+    </message>
+    <message>
+        <source>May the phone remind you?</source>
+        <translation>هل يذكّرك الهاتف؟</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>بمن تتصل</translation>
+    </message>
 </context>
 <context>
     <name>SoundCheckPage</name>

@@ -1324,6 +1324,22 @@
         <source>What Newel is, and is not</source>
         <translation>Qué es Newel y qué no es</translation>
     </message>
+    <message>
+        <source>From the first start</source>
+        <translation>Del primer arranque</translation>
+    </message>
+    <message>
+        <source>How large should words be?</source>
+        <translation>¿Qué tamaño de letra prefiere?</translation>
+    </message>
+    <message>
+        <source>May the phone remind you?</source>
+        <translation>¿Puede avisarle el teléfono?</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>A quién llamar</translation>
+    </message>
 </context>
 <context>
     <name>SoundCheckPage</name>

@@ -128,6 +128,8 @@ TEST_F(History, fiveYearsAreLeafedThroughSixWeeksAtATime) {
   const auto all = m_world.program().engine->practices();
   const qint64 whole = timer.nsecsElapsed();
   EXPECT_GT(all.size(), 1500U);
+  RecordProperty("page_us", static_cast<int>(years / 1000));
+  RecordProperty("everything_us", static_cast<int>(whole / 1000));
   EXPECT_LT(years, whole) << "the page costs more than reading everything";
 }
 
