@@ -278,8 +278,7 @@ TEST_P(HomePages, takingAlongAndErasingHoldTogether) {
   EXPECT_EQ(program().take_along->error().toStdString(), "");
   const QString folder = qEnvironmentVariable("NEWEL_SHOTS");
   if (!folder.isEmpty()) {
-    QFile::copy(program().take_along->file(),
-                folder + "/" + QString::fromStdString(nameOf(GetParam())) + "/own-record.pdf");
+    QFile::copy(program().take_along->file(), folder + "/own-record-" + GetParam() + ".pdf");
   }
   scroll(5000);
   check(Page::TakeAlong, "-saved");
