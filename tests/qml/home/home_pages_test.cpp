@@ -292,7 +292,7 @@ TEST_P(HomePages, takingAlongAndErasingHoldTogether) {
   click(QCoreApplication::translate("ErasePage", "Erase this phone …"));
   check(Page::Erase, "-asking");
   click(QCoreApplication::translate("ErasePage", "Yes, erase everything"));
-  check(Page::Pair, "-erased");
+  check(Page::Language, "-erased");
 }
 
 TEST_P(HomePages, lyingDownIsALongHoldInMinutes) {

@@ -285,7 +285,7 @@ TEST_F(OwnData, erasingLeavesNeitherAWordNorASealedByteInAnyFile) {
   program().app->show(Page::Erase);
   EXPECT_GT(program().take_along->waiting(), 0) << "the page says that something would be lost";
   program().settings->erase();
-  EXPECT_EQ(m_world.page(), Page::Pair);
+  EXPECT_EQ(m_world.page(), Page::Language);
   const std::string left = everythingIn(m_world.folder());
   EXPECT_THAT(left, Not(HasSubstr(canary)));
   EXPECT_THAT(left, Not(HasSubstr(message_id)));

@@ -51,6 +51,7 @@ TEST(SquareReader, seesNothingWhereNothingIs) {
 
 class Scan : public testing::Test {
  protected:
+  Scan() { program().settings->setFirstRunStep("Pair"); }
   HomeProgram& program() { return m_world.program(); }
   HomeWorld m_world;
 };
