@@ -131,33 +131,55 @@ Driver::Driver(QQuickWindow* window, State state, QObject* parent)
   });
 }
 
+// The reader's thread ends with the program and may outlive this: what it has to say goes through here.
+struct Driver::Turn {
+  std::mutex mutex;
+  std::condition_variable changed;
+  bool free = true;
+  Driver* driver = nullptr;  // null: gone
+
+  // Waits until the last command is answered; false: nobody is there any more.
+  template <typename Body>
+  bool give(Body body) {
+    std::unique_lock<std::mutex> lock(mutex);
+    changed.wait(lock, [this] { return free || driver == nullptr; });
+    if (driver == nullptr) return false;
+    free = false;
+    QMetaObject::invokeMethod(
+        driver, [body, to = driver] { body(*to); }, Qt::QueuedConnection);
+    return true;
+  }
+  void taken() {
+    const std::lock_guard<std::mutex> lock(mutex);
+    free = true;
+    changed.notify_one();
+  }
+};
+
+Driver::~Driver() {
+  if (m_turn == nullptr) return;
+  const std::lock_guard<std::mutex> lock(m_turn->mutex);
+  m_turn->driver = nullptr;
+  m_turn->changed.notify_one();
+}
+
 void Driver::readFrom(const QString& source) {
   // The reader waits for each answer, so a script can be poured in whole. It ends with the program.
-  struct Turn {
-    std::mutex mutex;
-    std::condition_variable changed;
-    bool free = true;
-  };
-  auto turn = std::make_shared<Turn>();
-  connect(this, &Driver::answered, this, [turn](const QString& text) {
+  m_turn = std::make_shared<Turn>();
+  m_turn->driver = this;
+  connect(this, &Driver::answered, this, [turn = m_turn](const QString& text) {
     std::cout << text.toStdString() << std::endl;  // flushed: the other side waits for it
-    const std::lock_guard<std::mutex> lock(turn->mutex);
-    turn->free = true;
-    turn->changed.notify_one();
+    turn->taken();
   });
   const std::string path = source.toStdString();
   const bool keeps = source != QStringLiteral("-") && !QFileInfo(source).isFile();
-  std::thread([this, turn, path, keeps] {
-    const auto pour = [this, &turn](std::istream& stream) {
+  std::thread([turn = m_turn, path, keeps] {
+    const auto pour = [&turn](std::istream& stream) {
       std::string line;
       while (std::getline(stream, line)) {
         const QString text = QString::fromStdString(line).trimmed();
         if (text.isEmpty() || text.startsWith(u'#')) continue;
-        std::unique_lock<std::mutex> lock(turn->mutex);
-        turn->changed.wait(lock, [&turn] { return turn->free; });
-        turn->free = false;
-        QMetaObject::invokeMethod(
-            this, [this, text] { run(text); }, Qt::QueuedConnection);
+        if (!turn->give([text](Driver& driver) { driver.run(text); })) return;
       }
     };
     if (path == "-") {
@@ -169,10 +191,7 @@ void Driver::readFrom(const QString& source) {
         pour(file);
       } while (keeps);
     }
-    std::unique_lock<std::mutex> lock(turn->mutex);
-    turn->changed.wait(lock, [&turn] { return turn->free; });
-    QMetaObject::invokeMethod(
-        this, [] { QCoreApplication::quit(); }, Qt::QueuedConnection);
+    turn->give([](Driver&) { QCoreApplication::quit(); });
   }).detach();
 }
 

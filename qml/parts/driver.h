@@ -34,6 +34,7 @@
 #include <QtCore/QStringList>
 #include <QtQuick/QQuickWindow>
 #include <functional>
+#include <memory>
 
 namespace newel::parts {
 
@@ -45,6 +46,7 @@ class Driver : public QObject {
 
   // `window` outlives the driver; `state` is called on the UI thread.
   Driver(QQuickWindow* window, State state, QObject* parent = nullptr);
+  ~Driver() override;
 
   // Starts a thread that reads `source`. A FIFO is opened again when its writer leaves; at the end of stdin
   // or of a plain file the program quits.
@@ -62,6 +64,7 @@ class Driver : public QObject {
 
  private:
   using Test = std::function<bool()>;
+  struct Turn;  // between the reader's thread and this one
 
   QString timeAt(const QPointF& at);
   void waitUntil(int milliseconds, const QString& what, Test test);
@@ -81,6 +84,7 @@ class Driver : public QObject {
   void sendKey(int code, const QString& text, Qt::KeyboardModifiers modifiers = Qt::NoModifier);
   void collect(QQuickItem* item, QList<QQuickItem*>& found) const;
 
+  std::shared_ptr<Turn> m_turn;
   QQuickWindow* m_window;
   State m_state;
   int m_frames = 0;
