@@ -7,15 +7,11 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <map>
-#include <random>
-#include <set>
-
 #include "core/records/check.h"
 #include "core/schedule/occasions.h"
 #include "core/schedule/reminder_book.h"
 #include "core/time/local_day.h"
-#include "tests/core/schedule/programme_fixture.h"
+#include "tests/core/schedule/reminder_phone.h"
 
 namespace newel {
 namespace {
@@ -23,70 +19,9 @@ namespace {
 using testing::ElementsAre;
 using testing::IsEmpty;
 
-v1::Window window(std::uint32_t from_min, std::uint32_t to_min) {
-  v1::Window made;
-  made.set_from_min(from_min);
-  made.set_to_min(to_min);
-  return made;
-}
-
-v1::Schedule daily(const std::vector<v1::Window>& windows) {
-  v1::Schedule schedule = test::everyDay();
-  schedule.clear_windows();
-  for (const v1::Window& each : windows) *schedule.add_windows() = each;
-  return schedule;
-}
-
-class Phone {
- public:
-  explicit Phone(const v1::Schedule& schedule, const std::string& zone = "Europe/Berlin")
-      : m_programme(test::emptyProgramme("2011-01-01", "2030-01-01")) {
-    test::addEntry(m_programme, schedule);
-    m_input.programme = &m_programme;
-    *m_input.book.mutable_settings() = usualReminderSettings();
-    m_input.book.mutable_settings()->set_wanted(v1::REMINDERS_WANTED_YES);
-    setZone(zone);
-  }
-  Phone(const Phone&) = delete;
-  Phone& operator=(const Phone&) = delete;
-
-  void setZone(const std::string& zone) {
-    const auto loaded = loadZone(zone);
-    EXPECT_TRUE(loaded.ok()) << zone;
-    m_input.zone = *loaded;
-  }
-  void noQuietHours() { m_input.book.mutable_settings()->set_quiet_to_min(21 * 60); }
-  void at(int year, int month, int day, int hour, int minute) {
-    m_input.now = absl::FromCivil(absl::CivilMinute(year, month, day, hour, minute), m_input.zone);
-  }
-  std::vector<ArmedReminder> armed() const { return armedReminders(m_input); }
-  // Local instants of the list, "11-25 09:00"; never empty, so that its first may be looked at.
-  std::vector<std::string> local() const {
-    std::vector<std::string> times;
-    EXPECT_EQ(check(m_programme), absl::OkStatus());
-    for (const auto& each : armed()) times.push_back(absl::FormatTime("%m-%d %H:%M", each.at, m_input.zone));
-    if (times.empty()) times.emplace_back("none");
-    return times;
-  }
-  // Shows the next one at its time.
-  ArmedReminder showNext() {
-    const auto list = armed();
-    EXPECT_FALSE(list.empty());
-    m_input.now = std::max(m_input.now, list.front().at);
-    noteShown(m_input.book, list.front().id, list.front().day, m_input.now);
-    return list.front();
-  }
-  void done(const std::string& day, std::uint32_t window_index = 0, int entry = 0) {
-    v1::OccasionRef ref;
-    ref.set_entry_id(m_programme.entries(entry).id());
-    ref.set_local_day(day);
-    ref.set_window(window_index);
-    m_input.done.push_back(ref);
-  }
-
-  v1::Programme m_programme;
-  ReminderInput m_input;
-};
+using test::daily;
+using test::Phone;
+using test::window;
 
 TEST(Reminders, oneForEachWindowRatherThanForEachEntry) {
   Phone phone(daily({window(540, 720), window(1020, 1200)}));
@@ -454,126 +389,6 @@ TEST(ReminderBook, refusesWhatTheRecordForbids) {
                 b.mutable_shown(0)->set_answer(v1::REMINDER_ANSWER_LATER);
               }),
               testing::HasSubstr("goes with an answer"));
-}
-
-// A year of somebody's life with a phone: zones, clocks, practices, answers and silence at random. What must
-// hold of every list, and of everything that was ever shown.
-class Life {
- public:
-  explicit Life(unsigned seed)
-      : m_random(seed), m_phone(schedule()), m_zones{"Europe/Berlin",       "America/Havana",
-                                                     "Asia/Tokyo",          "Pacific/Honolulu",
-                                                     "Australia/Lord_Howe", "Pacific/Apia",
-                                                     "Africa/Cairo"} {
-    if (m_random() % 2 == 0) test::addEntry(m_phone.m_programme, schedule());
-    m_phone.at(2026, 3, 1, 7, 0);
-    v1::ReminderSettings& settings = *m_phone.m_input.book.mutable_settings();
-    settings.set_quiet_from_min(static_cast<std::uint32_t>(m_random() % 1440));
-    settings.set_quiet_to_min(static_cast<std::uint32_t>(m_random() % 1440));
-  }
-
-  void live(int steps) {
-    for (int i = 0; i < steps; ++i) {
-      step();
-      look();
-    }
-  }
-
- private:
-  v1::Schedule schedule() {
-    v1::Schedule made = m_random() % 3 == 0 ? test::timesPerWeek(1 + static_cast<int>(m_random() % 7))
-                                            : test::randomWeekdays(m_random());
-    made.clear_windows();
-    std::uint32_t from = static_cast<std::uint32_t>(m_random() % 300);
-    for (int i = 0; i < 1 + static_cast<int>(m_random() % 4); ++i) {
-      const std::uint32_t to = from + 30 + static_cast<std::uint32_t>(m_random() % 240);
-      *made.add_windows() = window(from, to);
-      from = to + static_cast<std::uint32_t>(m_random() % 60);
-    }
-    return made;
-  }
-
-  void step() {
-    ReminderInput& input = m_phone.m_input;
-    switch (m_random() % 10) {
-      case 0:
-        m_phone.setZone(m_zones[m_random() % m_zones.size()]);
-        break;
-      case 1:  // the clock is set, by minutes mostly
-        input.now += absl::Minutes(static_cast<int>(m_random() % 240) - 120);
-        break;
-      case 2: {
-        const auto due = dueOn(m_phone.m_programme, localDayAt(input.now, input.zone), input.done);
-        if (!due.empty()) input.done.push_back(due[m_random() % due.size()].ref);
-        break;
-      }
-      case 3:
-        noteOpened(input.book, input.now);
-        break;
-      case 4:
-        input.now += absl::Hours(static_cast<int>(m_random() % 60));  // slept, or was off
-        break;
-      default:
-        showNext();
-    }
-  }
-
-  void showNext() {
-    ReminderInput& input = m_phone.m_input;
-    const auto list = armedReminders(input);
-    if (list.empty()) {
-      input.now += absl::Hours(5);
-      return;
-    }
-    input.now = list.front().at;
-    EXPECT_TRUE(m_shown.insert(list.front().id).second) << list.front().id << " was shown twice";
-    noteShown(input.book, list.front().id, list.front().day, input.now);
-    if (!list.front().id.ends_with('+')) {
-      EXPECT_LE(++m_of_day[list.front().day], kMostRemindersADay);
-    }
-    if (m_random() % 2 == 0) return;
-    const auto answer = static_cast<v1::ReminderAnswer>(1 + m_random() % 3);
-    noteAnswer(input.book, list.front().id, answer, input.now + absl::Minutes(1));
-  }
-
-  void look() {
-    const ReminderInput& input = m_phone.m_input;
-    const auto list = armedReminders(input);
-    ASSERT_EQ(check(input.book), absl::OkStatus());
-    ASSERT_LE(list.size(), static_cast<std::size_t>(kMostReminders));
-    std::set<std::string> ids;
-    std::map<absl::CivilDay, int> of_day;
-    absl::Time last = input.now;
-    int unanswered = unansweredInARow(input.book);
-    for (const ArmedReminder& each : list) {
-      ASSERT_GE(each.at, last) << "in order, and none in the past";
-      ASSERT_LE(each.at, input.now + absl::Hours(24 * kReminderDays));
-      ASSERT_FALSE(isQuiet(input.book.settings(), minuteOfDayAt(each.at, input.zone))) << each.id;
-      ASSERT_EQ(localDayAt(each.at, input.zone), each.day) << each.id;
-      ASSERT_TRUE(ids.insert(each.id).second) << each.id;
-      ASSERT_FALSE(dueOn(m_phone.m_programme, each.day, input.done).empty()) << "nothing to remind of";
-      if (each.kind != ReminderKind::Later && ++of_day[each.day] > 1) {
-        ASSERT_LT(unanswered, kUnansweredBecomeOne) << "a second one on " << formatLocalDay(each.day);
-      }
-      ++unanswered;
-      last = each.at;
-    }
-    ASSERT_TRUE(armedReminders(input).size() == list.size()) << "the same facts give the same list";
-  }
-
-  std::mt19937 m_random;
-  Phone m_phone;
-  std::vector<std::string> m_zones;
-  std::set<std::string> m_shown;
-  std::map<absl::CivilDay, int> m_of_day;
-};
-
-TEST(ReminderProperties, holdForManyLivesOfZonesClocksPracticesAndSilence) {
-  for (unsigned seed = 1; seed <= 200; ++seed) {
-    Life life(seed);
-    life.live(60);
-    ASSERT_FALSE(testing::Test::HasFatalFailure() || testing::Test::HasNonfatalFailure()) << "seed " << seed;
-  }
 }
 
 }  // namespace
