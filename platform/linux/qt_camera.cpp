@@ -1,3 +1,4 @@
+#include <QtCore/QCoreApplication>
 #include <QtCore/QObject>
 #include <QtGui/QImage>
 #include <QtMultimedia/QCamera>
@@ -69,9 +70,9 @@ class QtCamera : public Camera {
     m_open->sink.disconnect();
     m_open->camera.disconnect();
     m_open->camera.stop();
-    Open* const gone = m_open.release();
+    const std::shared_ptr<Open> gone = std::move(m_open);
     QMetaObject::invokeMethod(
-        &gone->sink, [gone] { delete gone; }, Qt::QueuedConnection);
+        QCoreApplication::instance(), [gone] {}, Qt::QueuedConnection);
   }
 
  private:

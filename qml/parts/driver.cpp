@@ -27,6 +27,7 @@ constexpr int kWaitMs = 5000;
 // Two looks in a row at the same place mean that it lies still.
 constexpr int kLookMs = 20;
 constexpr int kMostLooks = 150;
+constexpr qint64 kLongestChangeMs = 3000;
 
 // Splits a line into words; double quotes hold a word together. Null when a quote is left open.
 std::optional<QStringList> wordsOf(const QString& line) {
@@ -342,7 +343,7 @@ QString Driver::timeAt(const QPointF& at) {
   QElapsedTimer since;
   since.start();
   pressAt(at, true);
-  while (m_frames == before && since.elapsed() < kMostLooks * kLookMs) QCoreApplication::processEvents();
+  while (m_frames == before && since.elapsed() < kLongestChangeMs) QCoreApplication::processEvents();
   if (m_frames == before) return QStringLiteral("error nothing changed");
   const double took = static_cast<double>(since.nsecsElapsed() - m_since_frame.nsecsElapsed()) / 1e6;
   return QStringLiteral("ok ") + QString::number(took, 'f', 2);
