@@ -301,12 +301,21 @@ int main(int argc, char** argv) {
   resident->onCalled(come_to_front);
   // Where reminders come from this program, closing its window does not end it.
   QGuiApplication::setQuitOnLastWindowClosed(false);
+  bool closed = false;
+  const auto leave_unless_needed = [&] {
+    if (!closed || window->isVisible()) return;
+    // While the system has not answered it is waited for: the answer comes as a change.
+    const platform::ReminderPermission permission = reminder_service.permission();
+    const bool may = permission == platform::ReminderPermission::Granted ||
+                     permission == platform::ReminderPermission::Asking;
+    if (!may || !reminder_service.comeWhenClosed()) QGuiApplication::quit();
+  };
   QObject::connect(&app, &QGuiApplication::lastWindowClosed, &session, [&] {
     session.pauseForSystem();
-    const bool stays = reminder_service.comeWhenClosed() &&
-                       reminder_service.permission() == platform::ReminderPermission::Granted;
-    if (!stays) QGuiApplication::quit();
+    closed = true;
+    leave_unless_needed();
   });
+  QObject::connect(&reminder_service, &ReminderService::changed, &session, leave_unless_needed);
   (*engine)->setListener(&bridge);
   (*engine)->start();
   today.refresh();

@@ -110,6 +110,22 @@ std::vector<std::string> atLogin(const std::string& folder) {
   return texts;
 }
 
+// The first run, from the language to Today, paired by the text of the square; no reminders wanted yet.
+void beginAnew(Running& phone, const std::string& ticket) {
+  phone.mustRun("wait \"Your language\" 20000");
+  for (int step = 0; step < 3; ++step) phone.mustRun("click Next");
+  phone.mustRun("wait \"Connect this phone to your clinic\"");
+  phone.mustRun("type \"Text of the QR code\" \"" + ticket + "\"");
+  phone.mustRun("click \"Connect with this text\"");
+  phone.mustRun("wait \"Hello Joan\" 20000");
+  phone.mustRun("click \"Go on\"");
+  phone.mustRun("click \"No reminders\"");
+  phone.mustRun("click Next");
+  phone.mustRun("click Next");
+  phone.mustRun("click \"I have read this\"");
+  phone.mustRun("until programme 1 10000");
+}
+
 TEST(ReminderProgram, remindsWithoutAWindowComesToTheFrontWhenPressedAndIsGoneWhenErased) {
   platform::NotificationService desktop;
   ASSERT_TRUE(desktop.start());
@@ -128,12 +144,7 @@ TEST(ReminderProgram, remindsWithoutAWindowComesToTheFrontWhenPressedAndIsGoneWh
 
   {
     Running phone(folder, eight - absl::Hours(1), {"--key-in-file", "--drive", "-"});
-    phone.mustRun("wait \"Connect this phone to your clinic\" 20000");
-    phone.mustRun("type \"Text of the QR code\" \"" + formatTicket(clinic.ticketFor(person.id())) + "\"");
-    phone.mustRun("click \"Connect with this text\"");
-    phone.mustRun("wait \"Hello Joan\" 20000");
-    phone.mustRun("click \"Go on\"");
-    phone.mustRun("until programme 1 10000");
+    beginAnew(phone, formatTicket(clinic.ticketFor(person.id())));
     EXPECT_TRUE(atLogin(folder).empty()) << "nothing is started before the person wants it";
     phone.mustRun("click Settings");
     phone.mustRun("click \"When to remind me\"");
@@ -169,7 +180,7 @@ TEST(ReminderProgram, remindsWithoutAWindowComesToTheFrontWhenPressedAndIsGoneWh
     phone.mustRun("wait \"What goes\"");
     phone.mustRun("click \"Erase this phone …\"");
     phone.mustRun("click \"Yes, erase everything\"");
-    phone.mustRun("wait \"Connect this phone to your clinic\"");
+    phone.mustRun("wait \"Your language\"");
     EXPECT_TRUE(atLogin(folder).empty());
     phone.mustRun("quit");
     EXPECT_TRUE(phone.ends());
@@ -216,12 +227,7 @@ TEST(ReminderProgram, closingTheWindowEndsItUnlessRemindersComeFromIt) {
   const absl::Time now = clinic.clock().wall() + absl::Minutes(5);
   {
     Running phone(folder, now, {"--key-in-file", "--drive", "-"}, screen.display());
-    phone.mustRun("wait \"Connect this phone to your clinic\" 20000");
-    phone.mustRun("type \"Text of the QR code\" \"" + formatTicket(clinic.ticketFor(person.id())) + "\"");
-    phone.mustRun("click \"Connect with this text\"");
-    phone.mustRun("wait \"Hello Joan\" 20000");
-    phone.mustRun("click \"Go on\"");
-    phone.mustRun("until programme 1 10000");
+    beginAnew(phone, formatTicket(clinic.ticketFor(person.id())));
     screen.closeWindow();
     EXPECT_TRUE(phone.ends()) << "nobody wants reminders";
   }
@@ -255,12 +261,7 @@ TEST(ToldLaterProgram, reachesTheDeskAsToldAndItsRedFlagStands) {
   ASSERT_TRUE(clinic.desk().signProgramme(request).ok());
   const std::string folder = clinic.folder().path();
   Running phone(folder, clinic.clock().wall() + absl::Minutes(5), {"--key-in-file", "--drive", "-"});
-  phone.mustRun("wait \"Connect this phone to your clinic\" 20000");
-  phone.mustRun("type \"Text of the QR code\" \"" + formatTicket(clinic.ticketFor(person.id())) + "\"");
-  phone.mustRun("click \"Connect with this text\"");
-  phone.mustRun("wait \"Hello Joan\" 20000");
-  phone.mustRun("click \"Go on\"");
-  phone.mustRun("until programme 1 10000");
+  beginAnew(phone, formatTicket(clinic.ticketFor(person.id())));
   phone.mustRun("click \"I did this away from the phone\"");
   phone.mustRun("wait Today");
   phone.mustRun("click \"Sit to stand\"");
