@@ -132,8 +132,8 @@ void TellLaterModel::keep(v1::StopReason happened) {
   input.told_at = m_parts.clock->wall();
   input.language = person->language();
   input.app_version = kAppVersion;
-  input.history =
-      historyFacts(historyOf(*m_parts.rules, practicesThatCount(m_parts), input.today, clinicSpokeAt(engine)));
+  input.history = historyFacts(
+      historyOf(*m_parts.rules, practicesThatCount(m_parts), input.today, clinicSpokeAt(engine)));
   auto result = tellLater(input, *m_parts.catalogue, *m_parts.rules);
   const absl::Status kept = result.ok() ? m_parts.engine->addToldLater(result->practice) : result.status();
   m_error = errorWords(kept);

@@ -120,7 +120,7 @@ class HomeEngine {
   // Of those, the ones whose record was made at `since` or later: a page of years of history, read alone.
   std::vector<v1::Practice> practicesSince(absl::Time since) const;
   std::optional<absl::Time> firstPracticeAt() const;  // when the oldest kept one began; nullopt: none is kept
-  std::vector<v1::HoldOrder> holdOrders() const;  // all that ever came, lifts included
+  std::vector<v1::HoldOrder> holdOrders() const;      // all that ever came, lifts included
   // Where a practice or message that was queued is by now.
   Delivery deliveryOf(const std::string& record_id) const;
 

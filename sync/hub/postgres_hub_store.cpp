@@ -43,19 +43,11 @@ class PostgresHubStore : public HubStore {
 
   absl::Status read(const std::function<absl::Status(HubTransaction&)>& body) override {
     const Lent lent(*this);
-    try {
-      beginView(*lent.session);
-      PostgresHubTransaction tables(*lent.session);
-      absl::Status status = body(tables);
-      lent.session->rollBackUnheard();
-      return status;
-    } catch (const PgError& error) {
-      lent.session->rollBackUnheard();
-      return statusOf(error);
-    } catch (...) {
-      lent.session->rollBackUnheard();
-      throw;
-    }
+    bool untouched = false;
+    absl::Status status = readOnce(*lent.session, body, untouched);
+    // A connection that died while nobody used it shows itself with the first question: nothing was told to
+    // the body.
+    return untouched ? readOnce(*lent.session, body, untouched) : status;
   }
 
   absl::Status watch(const std::function<void(const StoreNews&)>& heard) override {
@@ -79,6 +71,27 @@ class PostgresHubStore : public HubStore {
     std::unique_ptr<PgSession> session;
   };
 
+  // `untouched`: it failed, and the body had no answer to anything yet.
+  static absl::Status readOnce(PgSession& session, const std::function<absl::Status(HubTransaction&)>& body,
+                               bool& untouched) {
+    untouched = false;
+    std::uint64_t before = 0;
+    try {
+      beginView(session);
+      before = session.answered();
+      PostgresHubTransaction tables(session);
+      absl::Status status = body(tables);
+      session.rollBackUnheard();
+      return status;
+    } catch (const PgError& error) {
+      untouched = !session.isOpen() && before != 0 && session.answered() == before;
+      session.rollBackUnheard();
+      return statusOf(error);
+    } catch (...) {
+      session.rollBackUnheard();
+      throw;
+    }
+  }
   // With the first question. A connection that died while nobody used it is made anew here.
   static void beginView(PgSession& session) {
     session.ensure();

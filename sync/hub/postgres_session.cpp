@@ -214,7 +214,10 @@ bool PgSession::isOpen() const { return m_connection != nullptr && PQstatus(m_co
 PgResult PgSession::checked(pg_result* raw) {
   PgResult result(raw);
   const ExecStatusType status = PQresultStatus(raw);
-  if (status == PGRES_COMMAND_OK || status == PGRES_TUPLES_OK) return result;
+  if (status == PGRES_COMMAND_OK || status == PGRES_TUPLES_OK) {
+    ++m_answered;
+    return result;
+  }
   const char* known = PQresultErrorField(raw, PG_DIAG_SQLSTATE);
   const std::string state = known == nullptr ? "" : known;
   // 57P01 to 57P03: the server's last words on this connection.

@@ -114,6 +114,8 @@ class PgSession {
   // Connects again when the connection is gone, as far as this side has heard; throws when that fails too.
   void ensure();
   bool isOpen() const;
+  // How many questions the server has answered well on this session so far.
+  std::uint64_t answered() const { return m_answered; }
   // Waits up to `ms` for what others announced; empty: nothing came.
   std::vector<PgNotice> notices(int ms);
 
@@ -159,6 +161,7 @@ class PgSession {
   pg_conn* m_connection = nullptr;
   std::map<const char*, std::string> m_prepared;  // literal to its name
   std::vector<Statement> m_waiting;
+  std::uint64_t m_answered = 0;
   bool m_owed = false;  // the answer to rollBackUnheard()
 };
 

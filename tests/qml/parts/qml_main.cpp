@@ -12,10 +12,10 @@
 
 Q_IMPORT_QML_PLUGIN(Newel_PartsPlugin)
 
-// Read by the leak sanitizer, where it runs. Not ours to give back, and nothing of ours calls them: what FFmpeg's
-// reader (Qt's plugin over libav*) keeps of each clip, and the texture of an Image that Qt 6.4's software renderer
-// forgets when its window goes.
-extern "C" const char* __lsan_default_suppressions();  // NOLINT(bugprone-reserved-identifier)
+// Read by the leak sanitizer, where it runs. Not ours to give back, and nothing of ours calls them: what
+// FFmpeg's reader (Qt's plugin over libav*) keeps of each clip, and the texture of an Image that Qt 6.4's
+// software renderer forgets when its window goes.
+extern "C" const char* __lsan_default_suppressions();   // NOLINT(bugprone-reserved-identifier)
 extern "C" const char* __lsan_default_suppressions() {  // NOLINT(bugprone-reserved-identifier)
   return "leak:libavutil\nleak:libavcodec\nleak:libavformat\nleak:QSGTexture::QSGTexture\n";
 }
