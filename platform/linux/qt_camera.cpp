@@ -1,4 +1,3 @@
-#include <QtCore/QCoreApplication>
 #include <QtCore/QObject>
 #include <QtGui/QImage>
 #include <QtMultimedia/QCamera>
@@ -49,7 +48,7 @@ class QtCamera : public Camera {
     stop();
     m_broken = false;
     if (!whyNot().empty()) return;
-    m_open = std::make_unique<Open>(bestCamera());
+    m_open.reset(new Open(bestCamera()));
     Open& open = *m_open;
     open.session.setCamera(&open.camera);
     open.session.setVideoSink(&open.sink);
@@ -70,17 +69,19 @@ class QtCamera : public Camera {
     m_open->sink.disconnect();
     m_open->camera.disconnect();
     m_open->camera.stop();
-    const std::shared_ptr<Open> gone = std::move(m_open);
-    QMetaObject::invokeMethod(
-        QCoreApplication::instance(), [gone] {}, Qt::QueuedConnection);
+    m_open.reset();
   }
 
  private:
-  struct Open {
+  struct Open : QObject {
     explicit Open(const QCameraDevice& device) : camera(device) {}
     QCamera camera;
     QVideoSink sink;
     QMediaCaptureSession session;
+  };
+
+  struct Later {
+    void operator()(Open* open) const { open->deleteLater(); }
   };
 
   void look(const QVideoFrame& frame, const std::function<void(const GreyPicture&)>& seen) {
@@ -92,7 +93,7 @@ class QtCamera : public Camera {
     tell(greyOf(frame.toImage()));
   }
 
-  std::unique_ptr<Open> m_open;
+  std::unique_ptr<Open, Later> m_open;
   std::chrono::steady_clock::time_point m_last;
   bool m_broken = false;
 };
