@@ -4,8 +4,8 @@
 #include <benchmark/benchmark.h>
 #include <stdlib.h>
 
+#include <functional>
 #include <memory>
-#include <random>
 #include <stdexcept>
 #include <thread>
 
@@ -108,29 +108,39 @@ double medianOf(std::vector<double> values) {
   return values[values.size() / 2];
 }
 
+struct Starts {
+  std::vector<double> seconds;
+  std::vector<double> megabytes;
+
+  void add(const std::function<std::unique_ptr<BenchProgram>()>& start, const std::string& word) {
+    std::unique_ptr<BenchProgram> program;
+    seconds.push_back(shownAfter(program, start, word));
+    megabytes.push_back(program->memoryMb());
+  }
+};
+
+// `one` and `other` take turns; `ratio` and `mb_ratio` are those of `one` over `other`.
+void say(benchmark::State& state, const std::string& one_name, const Starts& one,
+         const std::string& other_name, const Starts& other) {
+  state.counters[one_name + "_ms"] = medianOf(one.seconds) * 1000;
+  state.counters[other_name + "_ms"] = medianOf(other.seconds) * 1000;
+  state.counters["ratio"] = medianOf(one.seconds) / medianOf(other.seconds);
+  state.counters[one_name + "_mb"] = medianOf(one.megabytes);
+  state.counters[other_name + "_mb"] = medianOf(other.megabytes);
+  state.counters["mb_ratio"] = medianOf(one.megabytes) / medianOf(other.megabytes);
+}
+
 void homeStart(benchmark::State& state) {
   prepareEnvironment();
   const PhoneFolder week("week", kWeekOfPractices);
-  std::vector<double> ours_s;
-  std::vector<double> bare_s;
-  std::vector<double> ours_mb;
-  std::vector<double> bare_mb;
+  Starts ours;
+  Starts least;
   for (auto _ : state) {
-    std::unique_ptr<BenchProgram> program;
-    ours_s.push_back(shownAfter(
-        program, [&] { return phone(week); }, "frame"));
-    ours_mb.push_back(program->memoryMb());
-    program.reset();
-    bare_s.push_back(shownAfter(program, bare, ""));
-    bare_mb.push_back(program->memoryMb());
-    state.SetIterationTime(ours_s.back());
+    ours.add([&] { return phone(week); }, "frame");
+    least.add(bare, "");
+    state.SetIterationTime(ours.seconds.back());
   }
-  state.counters["ours_ms"] = medianOf(ours_s) * 1000;
-  state.counters["bare_ms"] = medianOf(bare_s) * 1000;
-  state.counters["ratio"] = medianOf(ours_s) / medianOf(bare_s);
-  state.counters["ours_mb"] = medianOf(ours_mb);
-  state.counters["bare_mb"] = medianOf(bare_mb);
-  state.counters["mb_ratio"] = medianOf(ours_mb) / medianOf(bare_mb);
+  say(state, "ours", ours, "bare", least);
 }
 BENCHMARK(homeStart)->UseManualTime()->Iterations(11)->Unit(benchmark::kMillisecond);
 
@@ -138,25 +148,14 @@ void homeStartWithFiveYears(benchmark::State& state) {
   prepareEnvironment();
   const PhoneFolder week("week", kWeekOfPractices);
   const PhoneFolder years("years", kFiveYearsOfPractices);
-  std::vector<double> week_s;
-  std::vector<double> years_s;
-  std::vector<double> week_mb;
-  std::vector<double> years_mb;
+  Starts with_years;
+  Starts with_week;
   for (auto _ : state) {
-    std::unique_ptr<BenchProgram> program;
-    years_s.push_back(shownAfter(
-        program, [&] { return phone(years); }, "frame"));
-    years_mb.push_back(program->memoryMb());
-    program.reset();
-    week_s.push_back(shownAfter(
-        program, [&] { return phone(week); }, "frame"));
-    week_mb.push_back(program->memoryMb());
-    state.SetIterationTime(years_s.back());
+    with_years.add([&] { return phone(years); }, "frame");
+    with_week.add([&] { return phone(week); }, "frame");
+    state.SetIterationTime(with_years.seconds.back());
   }
-  state.counters["years_ms"] = medianOf(years_s) * 1000;
-  state.counters["week_ms"] = medianOf(week_s) * 1000;
-  state.counters["ratio"] = medianOf(years_s) / medianOf(week_s);
-  state.counters["mb_ratio"] = medianOf(years_mb) / medianOf(week_mb);
+  say(state, "years", with_years, "week", with_week);
 }
 BENCHMARK(homeStartWithFiveYears)->UseManualTime()->Iterations(11)->Unit(benchmark::kMillisecond);
 

@@ -110,6 +110,22 @@ std::vector<std::string> atLogin(const std::string& folder) {
   return texts;
 }
 
+// An invented person of `clinic`, and what she has to do all day.
+struct Joan {
+  v1::Person person;
+  v1::Programme programme;
+};
+Joan joanWithAProgramme(TestClinic& clinic) {
+  Joan joan{transfemoralLeft(), {}};
+  clinic.addPerson(joan.person, "Joan");
+  joan.programme = allDay(clinic, joan.person);
+  joan.programme.set_id(newRecordId(clinic.clock(), clinic.random()));
+  v1::SignProgrammeRequest request;
+  *request.mutable_draft() = joan.programme;
+  EXPECT_TRUE(clinic.desk().signProgramme(request).ok());
+  return joan;
+}
+
 // The first run, from the language to Today, paired by the text of the square; no reminders wanted yet.
 void beginAnew(Running& phone, const std::string& ticket) {
   phone.mustRun("wait \"Your language\" 20000");
@@ -130,12 +146,7 @@ TEST(ReminderProgram, remindsWithoutAWindowComesToTheFrontWhenPressedAndIsGoneWh
   platform::NotificationService desktop;
   ASSERT_TRUE(desktop.start());
   TestClinic clinic;
-  const v1::Person person = transfemoralLeft();
-  clinic.addPerson(person, "Joan");
-  v1::SignProgrammeRequest request;
-  *request.mutable_draft() = allDay(clinic, person);
-  request.mutable_draft()->set_id(newRecordId(clinic.clock(), clinic.random()));
-  ASSERT_TRUE(clinic.desk().signProgramme(request).ok());
+  const v1::Person person = joanWithAProgramme(clinic).person;
   const std::string folder = clinic.folder().path();
   const auto zone = loadZone("Europe/Berlin");
   ASSERT_TRUE(zone.ok());
@@ -217,12 +228,7 @@ TEST(ReminderProgram, closingTheWindowEndsItUnlessRemindersComeFromIt) {
   platform::NotificationService desktop;
   ASSERT_TRUE(desktop.start());
   TestClinic clinic;
-  const v1::Person person = transfemoralLeft();
-  clinic.addPerson(person, "Joan");
-  v1::SignProgrammeRequest request;
-  *request.mutable_draft() = allDay(clinic, person);
-  request.mutable_draft()->set_id(newRecordId(clinic.clock(), clinic.random()));
-  ASSERT_TRUE(clinic.desk().signProgramme(request).ok());
+  const v1::Person person = joanWithAProgramme(clinic).person;
   const std::string folder = clinic.folder().path();
   const absl::Time now = clinic.clock().wall() + absl::Minutes(5);
   {
@@ -253,12 +259,7 @@ TEST(ReminderProgram, closingTheWindowEndsItUnlessRemindersComeFromIt) {
 // as done, and its red flag standing at both ends.
 TEST(ToldLaterProgram, reachesTheDeskAsToldAndItsRedFlagStands) {
   TestClinic clinic;
-  const v1::Person person = transfemoralLeft();
-  clinic.addPerson(person, "Joan");
-  v1::SignProgrammeRequest request;
-  *request.mutable_draft() = allDay(clinic, person);
-  request.mutable_draft()->set_id(newRecordId(clinic.clock(), clinic.random()));
-  ASSERT_TRUE(clinic.desk().signProgramme(request).ok());
+  const auto [person, programme] = joanWithAProgramme(clinic);
   const std::string folder = clinic.folder().path();
   Running phone(folder, clinic.clock().wall() + absl::Minutes(5), {"--key-in-file", "--drive", "-"});
   beginAnew(phone, formatTicket(clinic.ticketFor(person.id())));
@@ -283,7 +284,7 @@ TEST(ToldLaterProgram, reachesTheDeskAsToldAndItsRedFlagStands) {
   EXPECT_EQ(practice.origin(), v1::ORIGIN_TOLD_LATER);
   EXPECT_THAT(practice.red_flag_rule_ids(), testing::ElementsAre("stop-chest-pain"));
   const absl::CivilDay day = *parseLocalDay(practice.local_day());
-  v1::Programme signed_one = request.draft();
+  v1::Programme signed_one = programme;
   signed_one.set_number(1);
   signed_one.set_clinic_id(idOf(2));
   signed_one.set_signer_id(idOf(3));
