@@ -13,6 +13,7 @@ namespace newel {
 namespace {
 
 // A reminder shown by a clock that was further ahead than this does not count as shown: that day is to come.
+// Ours, no source.
 constexpr absl::Duration kClockWasWrong = absl::Hours(24);
 
 using Minutes = std::pair<std::uint32_t, std::uint32_t>;  // of a window

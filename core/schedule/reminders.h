@@ -20,7 +20,7 @@ namespace newel {
 inline constexpr int kMostReminders = 40;       // some systems keep 64 and drop the rest without a word
 inline constexpr int kReminderDays = 7;         // and are armed no further ahead
 inline constexpr int kMostRemindersADay = 6;    // those that the person asked for by "later" are beside them
-inline constexpr int kUnansweredBecomeOne = 3;  // the design's
+inline constexpr int kUnansweredBecomeOne = 3;  // so that it does not nag
 // What would come within this of another comes with it.
 inline constexpr absl::Duration kRemindersTogether = absl::Minutes(30);
 

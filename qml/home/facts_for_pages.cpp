@@ -24,7 +24,7 @@ std::optional<absl::Time> clinicSpokeAt(const HomeEngine& engine) {
 }
 
 std::vector<v1::Practice> practicesThatCount(const HomeParts& parts) {
-  constexpr absl::Duration kLookBack = absl::Hours(24 * 60);
+  constexpr absl::Duration kLookBack = absl::Hours(24 * 60);  // ours, no source
   // The clinic's clock and the phone's may differ, and a practice begins before its record is made.
   constexpr absl::Duration kMargin = absl::Hours(48);
   const auto spoke = clinicSpokeAt(*parts.engine);

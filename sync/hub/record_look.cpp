@@ -99,7 +99,7 @@ absl::Status lookAt(const PhoneCaller& caller, const RuleBook& rules, Arena& are
   }
 }
 
-// Below this a thread costs more than it saves. Ours, measured.
+// Below this a thread costs about what it saves. Ours, no source.
 constexpr std::size_t kWorthAThread = 32;
 
 void lookAtThese(const PhoneCaller& caller, const v1::OfferRequest& request, const RuleBook& rules,
