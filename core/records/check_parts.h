@@ -7,6 +7,7 @@
 #include "core/records/practice.pb.h"
 #include "core/records/programme.pb.h"
 #include "core/records/source.pb.h"
+#include "core/records/wear.pb.h"
 
 namespace newel {
 
@@ -27,5 +28,6 @@ void checkMediaTogether(const FieldCheck& check, const v1::Programme& programme)
 void checkEntry(const FieldCheck& check, const v1::Entry& entry);
 void checkAdviceEntry(const FieldCheck& check, const v1::AdviceEntry& entry);
 void checkOwnExercise(const FieldCheck& check, const v1::OwnExercise& own);
+void checkWearPlan(const FieldCheck& check, const v1::WearPlan& plan);
 
 }  // namespace newel

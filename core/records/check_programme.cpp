@@ -109,6 +109,7 @@ absl::Status check(const v1::Entry& entry) {
 namespace {
 
 constexpr int kMostCards = 10;
+constexpr int kMostMeasures = 10;
 
 void checkCards(const FieldCheck& check, const v1::Programme& programme) {
   check.that(programme.cards_size() <= kMostCards, "cards", "more than 10");
@@ -117,6 +118,28 @@ void checkCards(const FieldCheck& check, const v1::Programme& programme) {
     checkAdviceEntry(check.at("cards", i), programme.cards(i));
     check.at("cards", i).that(ids.insert(programme.cards(i).card_id()).second, "card_id", "is given twice");
   }
+}
+
+void checkMeasures(const FieldCheck& check, const v1::Programme& programme) {
+  check.that(programme.measures_size() <= kMostMeasures, "measures", "more than 10");
+  std::set<std::string> kinds;
+  for (int i = 0; i < programme.measures_size(); ++i) {
+    FieldCheck at = check.at("measures", i);
+    at.key("kind", programme.measures(i).kind());
+    at.day("by_day", programme.measures(i).by_day());
+    at.that(kinds.insert(programme.measures(i).kind()).second, "kind", "is given twice");
+  }
+}
+
+// The plan is part of this very programme: for its person, by its days.
+void checkWear(const FieldCheck& check, const v1::Programme& programme) {
+  if (!programme.has_wear_plan()) return;
+  FieldCheck at = check.at("wear_plan");
+  const v1::WearPlan& plan = programme.wear_plan();
+  checkWearPlan(at, plan);
+  at.that(plan.person_id() == programme.person_id(), "person_id", "is another person than the programme's");
+  at.that(plan.clinic_id() == programme.clinic_id(), "clinic_id", "is another clinic than the programme's");
+  at.that(plan.zone() == programme.zone(), "zone", "is another zone than the programme's");
 }
 
 // Every own exercise that an entry names is carried, and none that no entry names.
@@ -167,6 +190,8 @@ absl::Status check(const v1::Programme& programme) {
   checkMediaTogether(check, programme);
   checkCards(check, programme);
   checkOwn(check, programme);
+  checkWear(check, programme);
+  checkMeasures(check, programme);
   check.text("advice", programme.advice(), 0, 4000);
   check.text("changes", programme.changes(), 0, 4000);
   check.that(programme.has_thresholds(), "thresholds", "is missing");

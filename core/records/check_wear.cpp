@@ -91,8 +91,7 @@ void checkRedness(const FieldCheck& check, const v1::RednessSetting& setting) {
 
 }  // namespace
 
-absl::Status check(const v1::WearPlan& plan) {
-  FieldCheck check;
+void checkWearPlan(const FieldCheck& check, const v1::WearPlan& plan) {
   check.uuid("id", plan.id());
   check.range("number", plan.number(), 1, 1000000);
   check.uuid("person_id", plan.person_id());
@@ -110,6 +109,11 @@ absl::Status check(const v1::WearPlan& plan) {
   check.range("redness_min", plan.redness_min(), 5, 60);
   check.enums(plan);
   check.text("note", plan.note(), 0, 2000);
+}
+
+absl::Status check(const v1::WearPlan& plan) {
+  FieldCheck check;
+  checkWearPlan(check, plan);
   return check.status();
 }
 

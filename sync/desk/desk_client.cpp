@@ -240,6 +240,38 @@ absl::StatusOr<std::vector<v1::Practice>> DeskClient::practices(const std::strin
   }
 }
 
+absl::StatusOr<std::vector<v1::WearBlock>> DeskClient::wearBlocks(const std::string& person_id) {
+  std::vector<v1::WearBlock> blocks;
+  v1::ListWearBlocksRequest request;
+  request.set_person_id(person_id);
+  request.set_limit(kPage);
+  while (true) {
+    const auto reply = m_impl->call(&v1::DeskService::Stub::ListWearBlocks, request);
+    if (!reply.ok()) return reply.status();
+    for (const auto& envelope : reply->blocks()) {
+      auto block = parsed<v1::WearBlock>(envelope.content(), "wear block");
+      if (!block.ok()) return block.status();
+      blocks.push_back(*std::move(block));
+      request.set_after_sequence(envelope.sequence());
+    }
+    if (!reply->more() || reply->blocks().empty()) return blocks;
+  }
+}
+
+absl::StatusOr<v1::Measure> DeskClient::putMeasure(const v1::PutMeasureRequest& request) {
+  const auto reply = m_impl->call(&v1::DeskService::Stub::PutMeasure, request);
+  if (!reply.ok()) return reply.status();
+  return reply->measure();
+}
+
+absl::StatusOr<std::vector<v1::Measure>> DeskClient::measures(const std::string& person_id) {
+  v1::ListMeasuresRequest request;
+  request.set_person_id(person_id);
+  const auto reply = m_impl->call(&v1::DeskService::Stub::ListMeasures, request);
+  if (!reply.ok()) return reply.status();
+  return std::vector<v1::Measure>(reply->measures().begin(), reply->measures().end());
+}
+
 absl::StatusOr<std::vector<v1::Receipt>> DeskClient::receipts(const std::string& person_id) {
   v1::ListReceiptsRequest request;
   request.set_person_id(person_id);

@@ -12,6 +12,7 @@
 
 #include "core/records/media.pb.h"
 #include "core/records/practice.pb.h"
+#include "core/records/wear.pb.h"
 #include "core/records/random.h"
 #include "sync/protocol/desk_service.pb.h"
 
@@ -60,6 +61,9 @@ class DeskClient {
   absl::StatusOr<v1::Message> sendMessage(const v1::SendMessageRequest& request);
   absl::StatusOr<std::vector<v1::Message>> messages(const std::string& person_id, bool mark_read);
   absl::StatusOr<std::vector<v1::Practice>> practices(const std::string& person_id);
+  absl::StatusOr<std::vector<v1::WearBlock>> wearBlocks(const std::string& person_id);
+  absl::StatusOr<v1::Measure> putMeasure(const v1::PutMeasureRequest& request);
+  absl::StatusOr<std::vector<v1::Measure>> measures(const std::string& person_id);  // withdrawn ones too
   absl::StatusOr<std::vector<v1::Receipt>> receipts(const std::string& person_id);
   absl::StatusOr<v1::CreatePairingReply> createPairing(const std::string& person_id);
   absl::StatusOr<std::vector<v1::Device>> devices(const std::string& person_id);

@@ -63,18 +63,32 @@ UPDATE message SET content = seal(content, 'message', id);
 UPDATE receipt SET content = seal(content, 'receipt', of, ref_id, state);
 )";
 
-// The same once more, from one key to the next.
-std::string resealed() { return absl::StrReplaceAll(kSealed, {{" seal(", " reseal("}}); }
+// Wearing time, each revision, and the measures that the clinic took, the last revision of each.
+constexpr char kWearAndMeasures[] = R"(
+CREATE TABLE wear_block (id TEXT NOT NULL, revision INTEGER NOT NULL, content BLOB NOT NULL,
+  PRIMARY KEY (id, revision)) WITHOUT ROWID;
+CREATE TABLE measure (id TEXT PRIMARY KEY, revision INTEGER NOT NULL, content BLOB NOT NULL) WITHOUT ROWID;
+)";
+constexpr char kSealedSince[] = R"(
+UPDATE wear_block SET content = seal(content, 'wear_block', id, revision);
+UPDATE measure SET content = seal(content, 'measure', id);
+)";
+
+// Everything once more, from one key to the next.
+std::string resealed() {
+  return absl::StrReplaceAll(std::string(kSealed) + kSealedSince, {{" seal(", " reseal("}});
+}
 
 constexpr int kSealedFrom = 3;
 
 const std::vector<Migration>& migrations() {
-  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kHoldsById}, {kSealedFrom, kSealed}};
+  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kHoldsById}, {kSealedFrom, kSealed},
+                                                    {4, kWearAndMeasures}};
   return kMigrations;
 }
 
 constexpr const char* kTables[] = {"setting",    "journal", "practice", "outbox", "programme",
-                                   "hold_order", "message", "receipt",  "refused"};
+                                   "hold_order", "message", "receipt",  "refused", "wear_block", "measure"};
 
 std::string textOf(std::uint64_t number) { return std::to_string(number); }
 

@@ -10,6 +10,7 @@
 #include "sync/home/inbox.h"
 #include "sync/home/journal.h"
 #include "sync/home/outbox.h"
+#include "sync/home/wear_log.h"
 
 namespace newel {
 namespace {
@@ -37,6 +38,8 @@ Json contentOf(const SetAside& record) {
   switch (record.kind) {
     case v1::RECORD_KIND_PRACTICE:
       return parsedFrom<v1::Practice>(record.content);
+    case v1::RECORD_KIND_WEAR_BLOCK:
+      return parsedFrom<v1::WearBlock>(record.content);
     case v1::RECORD_KIND_RECEIPT:
       return parsedFrom<v1::Receipt>(record.content);
     case v1::RECORD_KIND_MESSAGE:
@@ -77,6 +80,8 @@ std::string exportStore(Database& database) {
   all["hold_orders"] = listOf(keptHoldOrders(database));
   all["messages"] = listOf(keptMessages(database));
   all["practices"] = listOf(keptPractices(database));
+  all["wearing_time"] = listOf(keptWearBlocks(database));
+  all["measures"] = listOf(keptMeasures(database));
   const auto journal = unfinishedJournal(database);
   all["practice_under_way"] = journal.has_value() ? listOf(journal->lines) : Json::array();
   all["reminders"] = parsedFrom<v1::ReminderBook>(loadSetting(database, kRemindersSetting));

@@ -20,6 +20,7 @@
 #include "sync/home/outbox.h"
 #include "sync/home/pairing.h"
 #include "sync/home/sync_loop.h"
+#include "sync/home/wear_log.h"
 
 namespace newel {
 
@@ -120,7 +121,7 @@ class HomeEngine::Impl {
     for (const auto& order : news.hold_orders) m_listener->holdOrderArrived(order);
     if (news.programme) m_listener->programmeChanged();
     for (const auto& message : news.messages) m_listener->messageArrived(message);
-    if (news.person || news.receipts) m_listener->stateChanged();
+    if (news.person || news.receipts || news.wear) m_listener->stateChanged();
   }
 
   Options m_options;
@@ -363,6 +364,21 @@ absl::Status HomeEngine::writeMessage(const std::string& text) {
         return absl::OkStatus();
       },
       true);
+}
+
+std::vector<v1::WearBlock> HomeEngine::wearBlocks() const {
+  return m_impl->readOr([](Database& database) { return keptWearBlocks(database); });
+}
+
+std::vector<v1::Measure> HomeEngine::measures() const {
+  return m_impl->readOr([](Database& database) { return keptMeasures(database); });
+}
+
+absl::Status HomeEngine::keepWearBlock(const v1::WearBlock& block) {
+  const auto who = m_impl->person();
+  if (!who.has_value()) return absl::FailedPreconditionError("this phone belongs to nobody yet");
+  if (block.person_id() != who->id()) return absl::InvalidArgumentError("person_id: another person");
+  return m_impl->change([&](Database& database) { return newel::keepWearBlock(database, block); }, true);
 }
 
 v1::ReminderBook HomeEngine::reminderBook() const {

@@ -12,12 +12,14 @@
 #include <vector>
 
 #include "core/records/identity.pb.h"
+#include "core/records/measure.pb.h"
 #include "core/records/message.pb.h"
 #include "core/records/person.pb.h"
 #include "core/records/practice.pb.h"
 #include "core/records/programme.pb.h"
 #include "core/records/random.h"
 #include "core/records/reminder.pb.h"
+#include "core/records/wear.pb.h"
 #include "core/time/clock.h"
 #include "sync/common/limits.h"
 #include "sync/common/pairing_ticket.h"
@@ -133,6 +135,13 @@ class HomeEngine {
   absl::Status addToldLater(const v1::Practice& practice);  // origin TOLD_LATER
   absl::Status markSeen(v1::ReceiptOf of, const std::string& ref_id, std::uint64_t ref_number);
   absl::Status writeMessage(const std::string& text);
+
+  // Wearing time, the last revision of each block, the earliest first; told on this phone or another of
+  // theirs. And what the clinic measured.
+  std::vector<v1::WearBlock> wearBlocks() const;
+  std::vector<v1::Measure> measures() const;
+  // A new block, or the next revision of one; on its way to the clinic.
+  absl::Status keepWearBlock(const v1::WearBlock& block);
 
   // How the person wants to be reminded, and what became of the reminders; stays on this phone. The usual
   // settings, not asked yet, where nothing was kept. Goes with wipe().

@@ -10,6 +10,7 @@
 #include "sync/common/content_hash.h"
 #include "sync/common/signing.h"
 #include "sync/home/outbox.h"
+#include "sync/home/wear_log.h"
 
 namespace newel {
 namespace {
@@ -58,6 +59,12 @@ void Inbox::take(const v1::Envelope& envelope) {
       break;
     case v1::RECORD_KIND_CLINIC_CARD:
       takeClinicCard(envelope);
+      break;
+    case v1::RECORD_KIND_WEAR_BLOCK:
+      takeWear(envelope);
+      break;
+    case v1::RECORD_KIND_MEASURE:
+      takeMeasured(envelope);
       break;
     default:
       refuse(envelope.kind(), envelope.id(), "kind: not known to this program");
@@ -192,6 +199,32 @@ void Inbox::takeClinicCard(const v1::Envelope& envelope) {
   m_settings.clinic = envelope.content();
   saveSetting(m_database, "clinic", m_settings.clinic);
   m_news.person = true;
+}
+
+void Inbox::takeWear(const v1::Envelope& envelope) {
+  v1::WearBlock block;
+  const bool read = block.ParseFromString(envelope.content());
+  absl::Status good = read ? check(block) : absl::InvalidArgumentError("content: not to be read");
+  if (good.ok() && block.person_id() != m_person_id)
+    good = absl::InvalidArgumentError("person_id: another person");
+  if (!good.ok()) {
+    refuse(v1::RECORD_KIND_WEAR_BLOCK, envelope.id(), words(good));
+    return;
+  }
+  m_news.wear = newel::takeWearBlock(m_database, block) || m_news.wear;
+}
+
+void Inbox::takeMeasured(const v1::Envelope& envelope) {
+  v1::Measure measure;
+  const bool read = measure.ParseFromString(envelope.content());
+  absl::Status good = read ? check(measure) : absl::InvalidArgumentError("content: not to be read");
+  if (good.ok() && measure.person_id() != m_person_id)
+    good = absl::InvalidArgumentError("person_id: another person");
+  if (!good.ok()) {
+    refuse(v1::RECORD_KIND_MEASURE, envelope.id(), words(good));
+    return;
+  }
+  m_news.wear = newel::takeMeasure(m_database, measure) || m_news.wear;
 }
 
 void Inbox::refuse(v1::RecordKind kind, const std::string& id, const std::string& reason) {

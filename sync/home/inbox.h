@@ -24,6 +24,7 @@ struct InboxNews {
   std::vector<v1::HoldOrder> hold_orders;
   std::vector<v1::Message> messages;
   bool receipts = false;  // queued for the hub
+  bool wear = false;      // wearing time or a measure
 };
 
 // Works inside one transaction of DeviceStore; throws as Database does.
@@ -43,6 +44,8 @@ class Inbox {
   void takeMessage(const v1::Envelope& envelope);
   void takePerson(const v1::Envelope& envelope);
   void takeClinicCard(const v1::Envelope& envelope);
+  void takeWear(const v1::Envelope& envelope);
+  void takeMeasured(const v1::Envelope& envelope);
   void refuse(v1::RecordKind kind, const std::string& id, const std::string& reason);
   void noteArrived(v1::ReceiptOf of, const std::string& ref_id, std::uint64_t ref_number);
 

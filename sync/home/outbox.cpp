@@ -41,6 +41,16 @@ std::vector<v1::Envelope> everything(Database& database) {
   }
   {
     Rows rows = database.query(
+        "SELECT id, revision, try_unseal(content, 'wear_block', id, revision) FROM wear_block AS w "
+        "WHERE revision = (SELECT MAX(revision) FROM wear_block WHERE id = w.id) ORDER BY id");
+    while (rows.next()) {
+      if (rows.isNull(2)) continue;
+      envelopes.push_back(makeEnvelope(v1::RECORD_KIND_WEAR_BLOCK, rows.text(0),
+                                       static_cast<std::uint32_t>(rows.number(1)), rows.text(2)));
+    }
+  }
+  {
+    Rows rows = database.query(
         "SELECT id, try_unseal(content, 'receipt', of, ref_id, state) FROM receipt ORDER BY state, id");
     while (rows.next())
       if (!rows.isNull(1))

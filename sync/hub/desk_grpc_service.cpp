@@ -214,6 +214,26 @@ grpc::Status DeskGrpcService::ListPractices(grpc::ServerContext* context,
               [&](const DeskCaller&) { return m_hub->files().practices(*request); });
 }
 
+grpc::Status DeskGrpcService::ListWearBlocks(grpc::ServerContext* context,
+                                             const v1::ListWearBlocksRequest* request,
+                                             v1::ListWearBlocksReply* reply) {
+  return call(context, CallKind::Read, "wear.see", request->person_id(), reply,
+              [&](const DeskCaller&) { return m_hub->measures().wearBlocks(*request); });
+}
+
+grpc::Status DeskGrpcService::PutMeasure(grpc::ServerContext* context, const v1::PutMeasureRequest* request,
+                                         v1::PutMeasureReply* reply) {
+  return call(context, CallKind::Clinical, nullptr, request->measure().person_id(), reply,
+              [&](const DeskCaller& caller) { return m_hub->measures().put(caller, *request); });
+}
+
+grpc::Status DeskGrpcService::ListMeasures(grpc::ServerContext* context,
+                                           const v1::ListMeasuresRequest* request,
+                                           v1::ListMeasuresReply* reply) {
+  return call(context, CallKind::Read, "measures.see", request->person_id(), reply,
+              [&](const DeskCaller&) { return m_hub->measures().list(request->person_id()); });
+}
+
 grpc::Status DeskGrpcService::ListReceipts(grpc::ServerContext* context,
                                            const v1::ListReceiptsRequest* request,
                                            v1::ListReceiptsReply* reply) {

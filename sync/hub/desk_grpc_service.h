@@ -63,6 +63,12 @@ class DeskGrpcService : public v1::DeskService::WithCallbackMethod_Watch<v1::Des
                             v1::ListMessagesReply* reply) override;
   grpc::Status ListPractices(grpc::ServerContext* context, const v1::ListPracticesRequest* request,
                              v1::ListPracticesReply* reply) override;
+  grpc::Status ListWearBlocks(grpc::ServerContext* context, const v1::ListWearBlocksRequest* request,
+                              v1::ListWearBlocksReply* reply) override;
+  grpc::Status PutMeasure(grpc::ServerContext* context, const v1::PutMeasureRequest* request,
+                          v1::PutMeasureReply* reply) override;
+  grpc::Status ListMeasures(grpc::ServerContext* context, const v1::ListMeasuresRequest* request,
+                            v1::ListMeasuresReply* reply) override;
   grpc::Status ListReceipts(grpc::ServerContext* context, const v1::ListReceiptsRequest* request,
                             v1::ListReceiptsReply* reply) override;
   grpc::Status CreatePairing(grpc::ServerContext* context, const v1::CreatePairingRequest* request,

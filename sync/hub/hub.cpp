@@ -28,6 +28,7 @@ Hub::Hub(HubStore* store, const Clock* clock, Random* random, Clinic clinic)
   m_phones = std::make_unique<HomeCalls>(&m_context, m_pairings.get());
   m_access = std::make_unique<PersonAccess>(&m_context);
   m_files = std::make_unique<PersonFiles>(&m_context);
+  m_measures = std::make_unique<PersonMeasures>(&m_context);
   m_prescriptions = std::make_unique<Prescriptions>(&m_context);
   m_library = std::make_unique<ClinicLibrary>(&m_context);
   m_media = std::make_unique<MediaShelf>(&m_context);

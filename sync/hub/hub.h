@@ -16,6 +16,7 @@
 #include "sync/hub/pairings.h"
 #include "sync/hub/person_access.h"
 #include "sync/hub/person_files.h"
+#include "sync/hub/person_measures.h"
 #include "sync/hub/prescriptions.h"
 
 namespace newel {
@@ -40,6 +41,7 @@ class Hub {
   HomeCalls& phones() { return *m_phones; }
   PersonAccess& access() { return *m_access; }
   PersonFiles& files() { return *m_files; }
+  PersonMeasures& measures() { return *m_measures; }
   Prescriptions& prescriptions() { return *m_prescriptions; }
   ClinicLibrary& library() { return *m_library; }
   MediaShelf& media() { return *m_media; }
@@ -66,6 +68,7 @@ class Hub {
   std::unique_ptr<HomeCalls> m_phones;
   std::unique_ptr<PersonAccess> m_access;
   std::unique_ptr<PersonFiles> m_files;
+  std::unique_ptr<PersonMeasures> m_measures;
   std::unique_ptr<Prescriptions> m_prescriptions;
   std::unique_ptr<ClinicLibrary> m_library;
   std::unique_ptr<MediaShelf> m_media;

@@ -124,12 +124,21 @@ ALTER TABLE session ADD COLUMN last_used INTEGER NOT NULL DEFAULT 0;
 ALTER TABLE session ADD COLUMN limited INTEGER NOT NULL DEFAULT 0;
 )";
 
+// Measures from desks and wearing time from phones, each revision for good. A further kind of record about a
+// person needs no table of its own.
+constexpr char kMoreRecords[] = R"(
+CREATE TABLE record (sequence INTEGER PRIMARY KEY, kind INTEGER NOT NULL, id TEXT NOT NULL,
+  revision INTEGER NOT NULL, person_id TEXT NOT NULL REFERENCES person (id), content BLOB NOT NULL,
+  sha256 BLOB NOT NULL, at INTEGER NOT NULL, UNIQUE (kind, id, revision));
+CREATE INDEX record_person ON record (person_id, kind, sequence);
+)";
+
 }  // namespace
 
 const std::vector<Migration>& hubMigrations() {
   static const std::vector<Migration> kMigrations = {
       {1, kFirst},   {2, kOwnExercises},        {3, kSecondFactors}, {4, kAssignments},
-      {5, kErasure}, {6, kPracticesAsTheyCame}, {7, kMedia},         {8, kAccountStates}};
+      {5, kErasure}, {6, kPracticesAsTheyCame}, {7, kMedia},         {8, kAccountStates}, {9, kMoreRecords}};
   return kMigrations;
 }
 

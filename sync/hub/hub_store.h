@@ -88,6 +88,13 @@ class HubTransaction {
   virtual std::vector<v1::Envelope> practicesAfter(const std::string& person_id, std::uint64_t sequence,
                                                    std::uint32_t limit) = 0;
 
+  // Records of a kind without a table of its own: measures, wearing time. As practicesKept() for one key.
+  virtual PracticeKept recordKept(v1::RecordKind kind, const PracticeKey& key) = 0;
+  virtual void addRecord(const std::string& person_id, const v1::Envelope& envelope) = 0;
+  // The last revision of each, as they came.
+  virtual std::vector<v1::Envelope> recordsAfter(const std::string& person_id, v1::RecordKind kind,
+                                                 std::uint64_t sequence, std::uint32_t limit) = 0;
+
   virtual std::optional<ReceiptRow> receipt(const std::string& id) = 0;
   virtual std::vector<ReceiptRow> receipts(const std::string& person_id) = 0;  // as they came
   virtual void addReceipt(const ReceiptRow& row, std::uint64_t sequence, absl::Time at) = 0;

@@ -25,6 +25,18 @@ v1::OutcomeOf outcomeOf(const v1::Envelope& envelope, v1::Outcome what, const st
   return outcome;
 }
 
+// What becomes of a record with revisions, beside what is kept of its id already. KEPT: it is new.
+absl::StatusOr<v1::Outcome> outcomeBeside(const PracticeKept& kept, const PhoneCaller& caller,
+                                          const v1::Envelope& envelope) {
+  if (kept.person_id.empty() || isBroken(Broken::DropDedupe)) return v1::OUTCOME_KEPT;
+  if (kept.person_id != caller.person_id) return refused("id: is taken");
+  if (!kept.sha256.empty() && kept.sha256 != envelope.sha256()) {
+    return refused("revision: was kept with other content");
+  }
+  if (!kept.sha256.empty()) return v1::OUTCOME_KNOWN;
+  return kept.revision > envelope.revision() ? v1::OUTCOME_OUTDATED : v1::OUTCOME_KEPT;
+}
+
 }  // namespace
 
 absl::StatusOr<v1::OfferReply> Intake::offer(const PhoneCaller& caller, const v1::OfferRequest& request) {
@@ -96,6 +108,7 @@ absl::StatusOr<v1::Outcome> Intake::takeOne(HubTransaction& transaction, const P
   if (!looked.good.ok()) return looked.good;
   if (looked.receipt.has_value()) return takeReceipt(transaction, *looked.receipt);
   if (looked.message.has_value()) return takeMessage(transaction, looked);
+  if (looked.wear_block) return takeWearBlock(transaction, caller, *looked.envelope);
   return takePractice(transaction, caller, looked, place, batch);
 }
 
@@ -113,15 +126,8 @@ absl::StatusOr<v1::Outcome> Intake::takePractice(HubTransaction& transaction, co
                                                  const LookedAt& looked, std::size_t place,
                                                  PracticeBatch& batch) {
   const v1::Envelope& envelope = *looked.envelope;
-  const PracticeKept kept = batch.keptOf(place);
-  if (!kept.person_id.empty() && !isBroken(Broken::DropDedupe)) {
-    if (kept.person_id != caller.person_id) return refused("id: is taken");
-    if (!kept.sha256.empty() && kept.sha256 != envelope.sha256()) {
-      return refused("revision: was kept with other content");
-    }
-    if (!kept.sha256.empty()) return v1::OUTCOME_KNOWN;
-    if (kept.revision > envelope.revision()) return v1::OUTCOME_OUTDATED;
-  }
+  const auto known = outcomeBeside(batch.keptOf(place), caller, envelope);
+  if (!known.ok() || *known != v1::OUTCOME_KEPT) return known;
   PracticeRow row;
   row.person_id = caller.person_id;
   row.device_id = caller.device_id;
@@ -130,6 +136,20 @@ absl::StatusOr<v1::Outcome> Intake::takePractice(HubTransaction& transaction, co
   *row.envelope.mutable_received_at() = toTimestamp(m_hub->clock->wall());
   row.red_flag = looked.red_flag;
   batch.keep(std::move(row));
+  return v1::OUTCOME_KEPT;
+}
+
+absl::StatusOr<v1::Outcome> Intake::takeWearBlock(HubTransaction& transaction, const PhoneCaller& caller,
+                                                  const v1::Envelope& envelope) {
+  const auto known =
+      outcomeBeside(transaction.recordKept(v1::RECORD_KIND_WEAR_BLOCK, {envelope.id(), envelope.revision()}),
+                    caller, envelope);
+  if (!known.ok() || *known != v1::OUTCOME_KEPT) return known;
+  // Into the feed too: a new phone has to know what the skin said, or it would allow what was stopped.
+  v1::Envelope kept = envelope;
+  kept.set_sequence(commitToFeed(transaction, *m_hub, caller.person_id, envelope, /*replace=*/true));
+  *kept.mutable_received_at() = toTimestamp(m_hub->clock->wall());
+  transaction.addRecord(caller.person_id, kept);
   return v1::OUTCOME_KEPT;
 }
 

@@ -33,6 +33,8 @@ class Intake {
                                            const LookedAt& looked, std::size_t place, PracticeBatch& batch);
   absl::StatusOr<v1::Outcome> takeReceipt(HubTransaction& transaction, const ReceiptRow& row);
   absl::StatusOr<v1::Outcome> takeMessage(HubTransaction& transaction, const LookedAt& looked);
+  absl::StatusOr<v1::Outcome> takeWearBlock(HubTransaction& transaction, const PhoneCaller& caller,
+                                            const v1::Envelope& envelope);
   absl::Status checkReference(HubTransaction& transaction, const ReceiptRow& receipt);
   void takeEach(HubTransaction& transaction, const PhoneCaller& caller, const std::vector<LookedAt>& records,
                 std::vector<v1::OutcomeOf>& outcomes);

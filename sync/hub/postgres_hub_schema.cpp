@@ -97,11 +97,19 @@ ALTER TABLE session ADD COLUMN last_used BIGINT NOT NULL DEFAULT 0;
 ALTER TABLE session ADD COLUMN limited BIGINT NOT NULL DEFAULT 0;
 )";
 
+// Migration 9 of hub_schema.cpp.
+constexpr char kMoreRecords[] = R"(
+CREATE TABLE record (sequence BIGINT PRIMARY KEY, kind BIGINT NOT NULL, id TEXT COLLATE "C" NOT NULL,
+  revision BIGINT NOT NULL, person_id TEXT COLLATE "C" NOT NULL REFERENCES person (id), content BYTEA NOT NULL,
+  sha256 BYTEA NOT NULL, at BIGINT NOT NULL, UNIQUE (kind, id, revision));
+CREATE INDEX record_person ON record (person_id, kind, sequence);
+)";
+
 }  // namespace
 
 const std::vector<Migration>& postgresHubMigrations() {
   static const std::vector<Migration> kMigrations = {
-      {1, kFirst}, {2, kWhoMay}, {3, kMedia}, {4, kAccountStates}};
+      {1, kFirst}, {2, kWhoMay}, {3, kMedia}, {4, kAccountStates}, {5, kMoreRecords}};
   return kMigrations;
 }
 

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/library/settings.h"
+#include "core/progress/measure_table.h"
 #include "core/records/check.h"
 #include "core/records/record_text.h"
 #include "core/review/review.h"
@@ -14,6 +15,7 @@
 #include "sync/hub/clinic_library.h"
 #include "sync/hub/media_shelf.h"
 #include "sync/hub/programme_numbers.h"
+#include "sync/hub/wear_plans.h"
 
 namespace newel {
 namespace {
@@ -59,6 +61,7 @@ v1::Programme stripped(v1::Programme draft) {
   draft.clear_issued_at();
   draft.clear_own_exercises();
   draft.clear_reissue_of();
+  if (draft.has_wear_plan()) *draft.mutable_wear_plan() = strippedPlan(draft.wear_plan());
   return draft;
 }
 
@@ -66,6 +69,14 @@ absl::Status checkCards(const v1::Programme& programme, const Catalogue& catalog
   for (int i = 0; i < programme.cards_size(); ++i) {
     if (catalogue.card(programme.cards(i).card_id()) == nullptr)
       return absl::InvalidArgumentError("cards[" + std::to_string(i) + "].card_id: there is no such card");
+  }
+  return absl::OkStatus();
+}
+
+absl::Status checkAsked(const v1::Programme& programme) {
+  for (int i = 0; i < programme.measures_size(); ++i) {
+    if (MeasureTable::builtIn().find(programme.measures(i).kind()) == nullptr)
+      return absl::InvalidArgumentError("measures[" + std::to_string(i) + "].kind: there is no such measure");
   }
   return absl::OkStatus();
 }
@@ -154,6 +165,8 @@ absl::StatusOr<v1::SignProgrammeReply> Prescriptions::sign(const DeskCaller& cal
   programme.set_signer_id(caller.therapist.id());
   programme.set_signer_name(caller.therapist.display_name());
   *programme.mutable_issued_at() = toTimestamp(m_hub->clock->wall());
+  if (programme.has_wear_plan())
+    nameWearPlan(programme, newRecordId(*m_hub->clock, *m_hub->random));
   SignedRow row;
   auto before = signedBefore(request, row);
   if (!before.ok()) return before.status();
@@ -161,6 +174,7 @@ absl::StatusOr<v1::SignProgrammeReply> Prescriptions::sign(const DeskCaller& cal
   if (!before->has_value()) {
     absl::Status good = check(programme);
     if (good.ok()) good = checkCards(programme, *m_hub->catalogue);
+    if (good.ok()) good = checkAsked(programme);
     if (!good.ok()) return good;
     auto found = findings(programme, *basis);
     if (!found.ok()) {
@@ -196,6 +210,7 @@ absl::Status Prescriptions::keepProgramme(HubTransaction& transaction, const Des
     return absl::AbortedError("base_number: programme " + std::to_string(latest) + " is the latest");
   }
   if (absl::Status named = nameMediaOf(transaction, programme); !named.ok()) return named;
+  if (absl::Status settled = settleWearPlan(transaction, programme); !settled.ok()) return settled;
   row = keepUnderNextNumber(transaction, *m_hub, programme);
   m_hub->audit->add(transaction, {.action = "programme.sign",
                                   .who = caller.therapist.id(),

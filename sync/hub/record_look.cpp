@@ -84,6 +84,16 @@ absl::Status lookAtMessage(const PhoneCaller& caller, Arena& arena, LookedAt& lo
   return absl::OkStatus();
 }
 
+absl::Status lookAtWearBlock(const PhoneCaller& caller, Arena& arena, LookedAt& looked) {
+  auto& block = *Arena::CreateMessage<v1::WearBlock>(&arena);
+  absl::Status good = read(caller, *looked.envelope, block);
+  if (!good.ok()) return good;
+  if (block.revision() != looked.envelope->revision())
+    return refused("revision: the record has another one");
+  looked.wear_block = true;
+  return absl::OkStatus();
+}
+
 absl::Status lookAt(const PhoneCaller& caller, const RuleBook& rules, Arena& arena, LookedAt& looked) {
   absl::Status good = checkEnvelope(*looked.envelope);
   if (!good.ok()) return good;
@@ -94,6 +104,8 @@ absl::Status lookAt(const PhoneCaller& caller, const RuleBook& rules, Arena& are
       return lookAtReceipt(caller, arena, looked);
     case v1::RECORD_KIND_MESSAGE:
       return lookAtMessage(caller, arena, looked);
+    case v1::RECORD_KIND_WEAR_BLOCK:
+      return lookAtWearBlock(caller, arena, looked);
     default:
       return refused("kind: not from a phone");
   }

@@ -20,6 +20,7 @@ struct LookedAt {
   bool red_flag = false;  // a practice
   std::optional<ReceiptRow> receipt;
   std::optional<MessageRow> message;
+  bool wear_block = false;
 };
 
 // In the order of the records.

@@ -85,6 +85,7 @@ bool SqlHubTransaction<Session>::erasePerson(const std::string& id, absl::Time a
   m_db.run("DELETE FROM feed WHERE person_id = ?", id);
   m_db.run("DELETE FROM receipt WHERE person_id = ?", id);
   m_db.run("DELETE FROM practice WHERE person_id = ?", id);
+  m_db.run("DELETE FROM record WHERE person_id = ?", id);
   m_db.run("DELETE FROM message WHERE person_id = ?", id);
   m_db.run("DELETE FROM hold_order WHERE person_id = ?", id);
   m_db.run("DELETE FROM programme WHERE person_id = ?", id);

@@ -375,6 +375,39 @@ std::vector<v1::Envelope> SqlHubTransaction<Session>::practicesAfter(const std::
 }
 
 template <typename Session>
+PracticeKept SqlHubTransaction<Session>::recordKept(v1::RecordKind kind, const PracticeKey& key) {
+  auto rows = m_db.query(
+      "SELECT person_id, revision, "
+      "(SELECT sha256 FROM record WHERE kind = ?1 AND id = ?2 AND revision = ?3) "
+      "FROM record WHERE kind = ?1 AND id = ?2 ORDER BY revision DESC LIMIT 1",
+      static_cast<int>(kind), key.id, key.revision);
+  if (!rows.next()) return {};
+  return {rows.text(0), static_cast<std::uint32_t>(rows.number(1)), rows.isNull(2) ? "" : rows.text(2)};
+}
+
+template <typename Session>
+void SqlHubTransaction<Session>::addRecord(const std::string& person_id, const v1::Envelope& envelope) {
+  m_db.run(
+      "INSERT INTO record (sequence, kind, id, revision, person_id, content, sha256, at) "
+      "VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+      envelope.sequence(), static_cast<int>(envelope.kind()), envelope.id(), envelope.revision(), person_id,
+      Blob{envelope.content()}, Blob{envelope.sha256()}, absl::ToUnixMicros(toTime(envelope.received_at())));
+}
+
+template <typename Session>
+std::vector<v1::Envelope> SqlHubTransaction<Session>::recordsAfter(const std::string& person_id,
+                                                                   v1::RecordKind kind,
+                                                                   std::uint64_t sequence,
+                                                                   std::uint32_t limit) {
+  return envelopes(
+      m_db.query("SELECT kind, id, revision, content, sha256, sequence, at FROM record AS r "
+                 "WHERE person_id = ?1 AND kind = ?2 AND sequence > ?3 AND NOT EXISTS "
+                 "(SELECT 1 FROM record AS q WHERE q.kind = r.kind AND q.id = r.id AND q.revision > r.revision) "
+                 "ORDER BY sequence LIMIT ?4",
+                 person_id, static_cast<int>(kind), sequence, limit));
+}
+
+template <typename Session>
 std::optional<ReceiptRow> SqlHubTransaction<Session>::receipt(const std::string& id) {
   auto rows = receiptRows(m_db.query(
       "SELECT id, person_id, of, ref_id, ref_number, state, content, sha256 FROM receipt WHERE id = ?", id));

@@ -65,6 +65,10 @@ class SqlHubTransaction : public HubTransaction {
   void addPractices(const std::vector<PracticeRow>& rows) override;
   std::vector<v1::Envelope> practicesAfter(const std::string& person_id, std::uint64_t sequence,
                                            std::uint32_t limit) override;
+  PracticeKept recordKept(v1::RecordKind kind, const PracticeKey& key) override;
+  void addRecord(const std::string& person_id, const v1::Envelope& envelope) override;
+  std::vector<v1::Envelope> recordsAfter(const std::string& person_id, v1::RecordKind kind,
+                                         std::uint64_t sequence, std::uint32_t limit) override;
   std::optional<ReceiptRow> receipt(const std::string& id) override;
   std::vector<ReceiptRow> receipts(const std::string& person_id) override;
   void addReceipt(const ReceiptRow& row, std::uint64_t sequence, absl::Time at) override;

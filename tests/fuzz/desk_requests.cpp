@@ -85,7 +85,13 @@ const std::vector<Call>& calls() {
         if (reply.ok()) require(reply->offset() <= r.size_bytes(), "no more than there is");
       }),
       with<v1::GetMediaRequest>(
-          [](FuzzHub& f, const v1::GetMediaRequest& r) { (void)f.hub().media().get(r); })};
+          [](FuzzHub& f, const v1::GetMediaRequest& r) { (void)f.hub().media().get(r); }),
+      with<v1::PutMeasureRequest>([](FuzzHub& f, const v1::PutMeasureRequest& r) {
+        const auto reply = f.hub().measures().put(f.desk(), r);
+        if (reply.ok()) require(reply->measure().revision() == r.base_revision() + 1, "the next revision");
+      }),
+      with<v1::ListWearBlocksRequest>(
+          [](FuzzHub& f, const v1::ListWearBlocksRequest& r) { (void)f.hub().measures().wearBlocks(r); })};
   return kCalls;
 }
 

@@ -21,7 +21,7 @@ const std::vector<RecordType>& recordTypes() {
       type<v1::HoldOrder>(),   type<v1::Practice>(),       type<v1::JournalLine>(), type<v1::Message>(),
       type<v1::Receipt>(),     type<v1::Measure>(),        type<v1::Exercise>(),    type<v1::ExerciseWords>(),
       type<v1::OwnExercise>(), type<v1::ClinicSettings>(), type<v1::WearFile>(),    type<v1::Rule>(),
-      type<v1::ReminderBook>()};
+      type<v1::ReminderBook>(), type<v1::WearPlan>(),      type<v1::WearBlock>()};
   return kTypes;
 }
 

@@ -94,7 +94,10 @@ std::vector<std::pair<std::size_t, std::string>> records(
           {7, written(message(person))},
           {8, written(receipt(person))},
           {10, written(*catalogue.find("sit-to-stand"))},
-          {16, written(reminders())}};
+          {16, written(reminders())},
+          {9, written(test::timedWalk(test::idOf(60), person.id(), 12.5))},
+          {17, written(test::sampleWearPlan(person.id()))},
+          {18, written(test::sampleWearBlock(test::idOf(61), person.id()))}};
 }
 
 void writeRecords(const fs::path& corpus) {
@@ -113,6 +116,8 @@ void writeHome(const fs::path& corpus) {
                                       toBytes(test::samplePractice(test::idOf(20), person.id())));
   *offer.add_records() = makeEnvelope(v1::RECORD_KIND_MESSAGE, test::idOf(30), 1, toBytes(message(person)));
   *offer.add_records() = makeEnvelope(v1::RECORD_KIND_RECEIPT, test::idOf(31), 1, toBytes(receipt(person)));
+  *offer.add_records() = makeEnvelope(v1::RECORD_KIND_WEAR_BLOCK, test::idOf(61), 1,
+                                      toBytes(test::sampleWearBlock(test::idOf(61), person.id())));
   for (int i = 0; i < offer.records_size(); ++i) offer.mutable_records(i)->set_sequence(i + 1);
   put(corpus / "home_requests", "offer", chosen(0, toBytes(offer)));
   v1::FetchRequest fetch;
@@ -192,6 +197,13 @@ void writeDesk(const fs::path& corpus) {
   get.set_sha256(sha256(photo));
   get.set_most_bytes(1000);
   put(folder, "get_media", chosen(20, toBytes(get)));
+  v1::PutMeasureRequest measure;
+  *measure.mutable_measure() = test::timedWalk(test::idOf(60), person.id(), 12.5);
+  put(folder, "put_measure", chosen(21, toBytes(measure)));
+  v1::ListWearBlocksRequest worn;
+  worn.set_person_id(person.id());
+  worn.set_limit(10);
+  put(folder, "wear_blocks", chosen(22, toBytes(worn)));
 }
 
 void writeOthers(const fs::path& corpus) {

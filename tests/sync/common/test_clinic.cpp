@@ -205,6 +205,58 @@ v1::Practice samplePractice(const std::string& id, const std::string& person_id,
   return practice;
 }
 
+v1::WearBlock sampleWearBlock(const std::string& id, const std::string& person_id, std::uint32_t revision) {
+  v1::WearBlock block;
+  block.set_id(id);
+  block.set_revision(revision);
+  block.set_person_id(person_id);
+  block.set_local_day("2026-11-25");
+  block.set_zone("Europe/Berlin");
+  block.mutable_put_on_at()->set_seconds(1795590000);
+  block.mutable_taken_off_at()->set_seconds(1795597200);
+  block.mutable_check()->add_signs(v1::SKIN_SIGN_CLEAR);
+  block.set_origin(v1::ORIGIN_TIMED_HERE);
+  return block;
+}
+
+v1::WearPlan sampleWearPlan(const std::string& person_id) {
+  v1::WearPlan plan;
+  plan.set_id(idOf(2100));
+  plan.set_number(1);
+  plan.set_person_id(person_id);
+  plan.set_clinic_id(idOf(2000));
+  plan.set_signer_id(idOf(2001));
+  plan.set_signer_name("Dr Sample (invented)");
+  plan.mutable_issued_at()->set_seconds(1795500000);
+  plan.set_effective_day("2026-11-02");
+  plan.set_zone("Europe/Berlin");
+  v1::WearStep& first = *plan.add_steps();
+  first.set_days(1);
+  first.set_blocks(2);
+  first.set_block_min(60);
+  v1::WearStep& last = *plan.add_steps();
+  last.set_days(1);
+  last.set_all_day(true);
+  plan.set_off_min(60);
+  plan.set_grace_min(5);
+  plan.set_redness_min(10);
+  plan.set_redness_action(v1::REDNESS_ACTION_STAY_OFF);
+  return plan;
+}
+
+v1::Measure timedWalk(const std::string& id, const std::string& person_id, double seconds) {
+  v1::Measure measure;
+  measure.set_id(id);
+  measure.set_revision(1);
+  measure.set_person_id(person_id);
+  measure.set_kind("timed-up-and-go");
+  measure.set_value(seconds);
+  measure.set_unit("s");
+  measure.mutable_taken_at()->set_seconds(1795599000);
+  measure.set_local_day("2026-11-25");
+  return measure;
+}
+
 v1::JournalLine sampleLine(const std::string& practice_id, const std::string& person_id,
                            std::uint32_t sequence) {
   v1::JournalLine line;

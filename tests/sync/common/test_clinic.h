@@ -95,6 +95,13 @@ class TestClinic {
 };
 
 // A finished practice of `person_id` under programme 1, with one entry done.
+// Worn from eight to ten on 2026-11-25, looked at, nothing seen.
+v1::WearBlock sampleWearBlock(const std::string& id, const std::string& person_id,
+                              std::uint32_t revision = 1);
+// Two steps: a day of two blocks of an hour, then all day.
+v1::WearPlan sampleWearPlan(const std::string& person_id);
+// A Timed Up and Go on 2026-11-25.
+v1::Measure timedWalk(const std::string& id, const std::string& person_id, double seconds);
 v1::Practice samplePractice(const std::string& id, const std::string& person_id, std::uint32_t revision = 1);
 v1::JournalLine sampleLine(const std::string& practice_id, const std::string& person_id,
                            std::uint32_t sequence);

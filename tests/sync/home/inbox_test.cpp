@@ -148,7 +148,14 @@ TEST_F(InboxRule, unsignedForeignAndChangedAreNoted) {
       {changed, "signature"},
       {wrong_hash, "sha256"},
       {makeEnvelope(v1::RECORD_KIND_PROGRAMME, test::idOf(2), 1, "no record"), "content"},
-      {makeEnvelope(v1::RECORD_KIND_MEASURE, test::idOf(3), 1, ""), "kind"},
+      {makeEnvelope(v1::RECORD_KIND_MEASURE, test::idOf(3), 1, ""), "id"},
+      {makeEnvelope(v1::RECORD_KIND_MEASURE, test::idOf(3), 1,
+                    toBytes(test::timedWalk(test::idOf(3), test::idOf(99), 12))),
+       "person_id"},
+      {makeEnvelope(v1::RECORD_KIND_WEAR_BLOCK, test::idOf(4), 1,
+                    toBytes(test::sampleWearBlock(test::idOf(4), test::idOf(99)))),
+       "person_id"},
+      {makeEnvelope(v1::RECORD_KIND_RECEIPT, test::idOf(5), 1, ""), "kind"},
   };
   for (const auto& [envelope, field] : cases) {
     nextMoment();

@@ -295,6 +295,20 @@ char practices(const Cell& cell) {
   return unary(cell, cell.desk, &Desk::ListPractices, request);
 }
 
+char wearBlocks(const Cell& cell) {
+  v1::ListWearBlocksRequest request;
+  request.set_person_id(cell.person_id);
+  request.set_limit(10);
+  return unary(cell, cell.desk, &Desk::ListWearBlocks, request);
+}
+
+char putMeasure(const Cell& cell) {
+  v1::PutMeasureRequest request;
+  *request.mutable_measure() = test::timedWalk(
+      newRecordId(cell.clinic->clock(), cell.clinic->random()), cell.person_id, 12.5);
+  return unary(cell, cell.desk, &Desk::PutMeasure, request);
+}
+
 char revokeDevice(const Cell& cell) {
   v1::RevokeDeviceRequest request;
   request.set_device_id(cell.device_id);
@@ -451,6 +465,9 @@ const std::vector<Row>& table() {
       {"DeskService.ListMessages",      "UU UU UU UU UU OD OO DD OO", byPerson(&Desk::ListMessages)},
       {"DeskService.ListMessages",      "UU UU UU UU UU OD OO DD DD", markRead},
       {"DeskService.ListPractices",     "UU UU UU UU UU OD OO DD OO", practices},
+      {"DeskService.ListWearBlocks",    "UU UU UU UU UU OD OO DD OO", wearBlocks},
+      {"DeskService.PutMeasure",        "UU UU UU UU UU OD OO DD DD", putMeasure},
+      {"DeskService.ListMeasures",      "UU UU UU UU UU OD OO DD OO", byPerson(&Desk::ListMeasures)},
       {"DeskService.ListReceipts",      "UU UU UU UU UU OD OO DD OO", byPerson(&Desk::ListReceipts)},
       {"DeskService.CreatePairing",     "UU UU UU UU UU OD OO OO DD", byPerson(&Desk::CreatePairing)},
       {"DeskService.ListDevices",       "UU UU UU UU UU OD OO OO OO", byPerson(&Desk::ListDevices)},

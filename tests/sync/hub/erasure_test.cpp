@@ -94,6 +94,7 @@ TEST_F(Erasure, leavesNoRowAndNoByteAndTellsThePhone) {
   const std::string id = addWhole(test::transfemoralLeft(), "Unmistakable");
   const auto phone = m_clinic.pairedPhone("phone", id);
   ASSERT_TRUE(phone->closePractice(test::samplePractice(phone->newId(), id)).ok());
+  ASSERT_EQ(phone->keepWearBlock(test::sampleWearBlock(phone->newId(), id)), absl::OkStatus());
   ASSERT_EQ(phone->syncOnce(), absl::OkStatus());
   ASSERT_EQ(phone->syncOnce(), absl::OkStatus()) << "the receipts of what the first one brought";
   EXPECT_TRUE(m_clinic.desk().createPairing(id).ok());

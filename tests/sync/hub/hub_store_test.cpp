@@ -221,6 +221,34 @@ TEST_F(HubStorePromise, practicesKeepEachRevisionAndShowTheLast) {
   });
 }
 
+TEST_F(HubStorePromise, recordsOfAnyKindKeepEachRevisionAndShowTheLast) {
+  constexpr auto kBlock = v1::RECORD_KIND_WEAR_BLOCK;
+  write([&](HubTransaction& t) {
+    t.addRecord(idOf(1), envelope(kBlock, idOf(50), t.takeSequence(), 1));
+    t.addRecord(idOf(1), envelope(kBlock, idOf(50), t.takeSequence(), 3));
+    t.addRecord(idOf(1), envelope(v1::RECORD_KIND_MEASURE, idOf(50), t.takeSequence(), 1));
+    t.addRecord(idOf(2), envelope(kBlock, idOf(51), t.takeSequence(), 1));
+  });
+  read([&](HubTransaction& t) {
+    EXPECT_EQ(t.recordKept(kBlock, {idOf(50), 1}).sha256, kHash);
+    EXPECT_EQ(t.recordKept(kBlock, {idOf(50), 2}).sha256, "");
+    EXPECT_EQ(t.recordKept(kBlock, {idOf(50), 2}).revision, 3U);
+    EXPECT_EQ(t.recordKept(kBlock, {idOf(51), 1}).person_id, idOf(2));
+    EXPECT_EQ(t.recordKept(kBlock, {idOf(52), 1}).person_id, "");
+    const auto blocks = t.recordsAfter(idOf(1), kBlock, 0, 10);
+    ASSERT_EQ(blocks.size(), 1U) << "no other kind, and nobody else's";
+    EXPECT_EQ(blocks[0].revision(), 3U);
+    EXPECT_EQ(blocks[0].kind(), kBlock);
+    EXPECT_EQ(blocks[0].content(), kBytes + "2");
+    EXPECT_TRUE(t.recordsAfter(idOf(1), kBlock, blocks[0].sequence(), 10).empty());
+  });
+  write([&](HubTransaction& t) { EXPECT_TRUE(t.erasePerson(idOf(1), kNow)); });
+  read([&](HubTransaction& t) {
+    EXPECT_TRUE(t.recordsAfter(idOf(1), kBlock, 0, 10).empty());
+    EXPECT_EQ(t.recordsAfter(idOf(2), kBlock, 0, 10).size(), 1U);
+  });
+}
+
 TEST_F(HubStorePromise, devicesInvitationsAndAccountsKeepTheirRules) {
   DeviceRow device{idOf(90), idOf(1), "Ann's phone", "1.0", kHash, kNow, std::nullopt, false};
   InvitationRow invitation{idOf(70), idOf(1), "$hash", kHash, kNow + absl::Minutes(10), 2};
