@@ -59,6 +59,16 @@ HomePage {
         square: true
     }
 
+    RatingPane {
+        width: parent.width
+        visible: page.history.wear.length > 0
+        title: qsTr("Prosthesis on")
+        ends: qsTr("Hours in a day.")
+        words: page.history.wearWords
+        points: page.history.wear
+        most: page.history.wearMost
+    }
+
     Words {
         width: parent.width
         visible: !page.history.empty
@@ -82,6 +92,31 @@ HomePage {
             visible: page.history.hasLater
             text: qsTr("Later weeks")
             onClicked: page.history.later()
+        }
+    }
+
+    Heading {
+        width: parent.width
+        visible: page.history.measures.length > 0
+        topPadding: Theme.space
+        text: qsTr("What your clinic measures")
+    }
+
+    Repeater {
+        model: page.history.measures
+
+        RatingPane {
+            required property var modelData
+
+            width: parent.width
+            title: modelData.title
+            ends: modelData.ends
+            words: modelData.words
+            points: modelData.points
+            least: modelData.least
+            most: modelData.most
+            square: true
+            several: true
         }
     }
 }

@@ -35,6 +35,20 @@ HomePage {
         text: page.models.programme.advice
     }
 
+    Notice {
+        width: parent.width
+        visible: page.models.wear.planned
+        title: qsTr("Wearing time")
+        text: page.models.wear.plan
+
+        SecondaryButton {
+            anchors.left: parent.left
+            width: Math.min(implicitWidth, parent.width)
+            text: qsTr("See and tell")
+            onClicked: page.models.app.show(AppModel.Wear)
+        }
+    }
+
     Repeater {
         model: page.models.programme.entries
 

@@ -87,6 +87,12 @@ HomePage {
         at: page.models.today.at
     }
 
+    WearCard {
+        width: parent.width
+        visible: page.models.wear.planned
+        models: page.models
+    }
+
     BulletList {
         width: parent.width
         heading: qsTr("Have ready")

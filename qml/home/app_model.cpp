@@ -128,6 +128,7 @@ bool AppModel::mayShow(Page page) const {
     case Page::Write:
     case Page::Reminders:
     case Page::TellLater:
+    case Page::Wear:
     case Page::TakeAlong:
     case Page::Erase:
       return paired();

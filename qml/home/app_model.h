@@ -68,6 +68,7 @@ class AppModel : public QObject {
     Write,
     Reminders,
     TellLater,
+    Wear,
     TakeAlong,
     Erase
   };

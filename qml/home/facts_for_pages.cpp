@@ -3,6 +3,7 @@
 #include <QtCore/QLocale>
 #include <algorithm>
 
+#include "core/schedule/wear_plan.h"
 #include "core/time/local_day.h"
 
 namespace newel::home {
@@ -36,6 +37,30 @@ std::vector<v1::Practice> practicesThatCount(const HomeParts& parts) {
     if (any) return recent;
   }
   return parts.engine->practices();
+}
+
+std::optional<v1::WearPlan> wearPlanOf(const HomeParts& parts) {
+  const std::string today = formatLocalDay(todayOf(parts));
+  const auto newest = parts.engine->programme();
+  if (!newest.has_value()) return std::nullopt;
+  if (newest->effective_day() <= today &&
+      (!newest->has_wear_plan() || newest->wear_plan().effective_day() <= today)) {
+    return newest->has_wear_plan() ? std::optional(newest->wear_plan()) : std::nullopt;
+  }
+  std::vector<v1::WearPlan> plans;
+  for (const v1::Programme& programme : parts.engine->programmes()) {
+    if (programme.has_wear_plan()) plans.push_back(programme.wear_plan());
+  }
+  const v1::WearPlan* plan = planInForce(plans, todayOf(parts));
+  if (plan != nullptr) return *plan;
+  return newest->has_wear_plan() ? std::optional(newest->wear_plan()) : std::nullopt;
+}
+
+bool prosthesisStaysOff(const HomeParts& parts) {
+  const auto plan = wearPlanOf(parts);
+  if (!plan.has_value()) return false;
+  const auto day = wearDay(*plan, parts.engine->wearBlocks(), todayOf(parts));
+  return !day.ok() || day->gate == WearGate::StayOff;
 }
 
 std::string pictureOf(const HomeEngine& engine, const v1::Entry& entry) {

@@ -26,6 +26,12 @@ std::optional<absl::Time> clinicSpokeAt(const HomeEngine& engine);
 // done. What a person did in years before is not read for it.
 std::vector<v1::Practice> practicesThatCount(const HomeParts& parts);
 
+// The wear plan that counts today: of the programme in force, or of one before where its own begins later. A
+// plan that is still to come where there is no other; nullopt: none.
+std::optional<v1::WearPlan> wearPlanOf(const HomeParts& parts);
+// Whether the skin said that the prosthesis stays off until the clinic has spoken.
+bool prosthesisStaysOff(const HomeParts& parts);
+
 // The photo of a clinic's own exercise, as it came with a programme; empty: none.
 std::string pictureOf(const HomeEngine& engine, const v1::Entry& entry);
 

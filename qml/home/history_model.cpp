@@ -99,11 +99,16 @@ void HistoryModel::read() {
     m_error = errorWords(adherence.status());
   }
   m_ratings = courseRatings(practices, first(), last());
+  m_worn = wornCourse(m_parts.engine->wearBlocks(), first(), static_cast<int>(kDays));
+  m_measures = measureRows(m_parts.engine->measures(),
+                           programmes.empty() ? google::protobuf::RepeatedPtrField<v1::AskedMeasure>()
+                                              : programmes.back().measures(),
+                           MeasureTable::builtIn(), languageOf(m_parts), today);
   emit changed();
 }
 
 bool HistoryModel::empty() const {
-  return m_ratings.empty() &&
+  return m_ratings.empty() && m_worn.points.isEmpty() &&
          std::all_of(m_weeks.begin(), m_weeks.end(), [](const auto& week) { return week.count.due() == 0; });
 }
 

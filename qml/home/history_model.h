@@ -10,6 +10,7 @@
 #include <QtCore/QVariantList>
 
 #include "core/progress/course.h"
+#include "qml/home/course_extras.h"
 #include "qml/home/settings_model.h"
 
 namespace newel::home {
@@ -30,6 +31,12 @@ class HistoryModel : public QObject {
   Q_PROPERTY(QVariantList effort READ effort NOTIFY changed)
   Q_PROPERTY(QString painWords READ painWords NOTIFY changed)
   Q_PROPERTY(QString effortWords READ effortWords NOTIFY changed)
+  // Hours that the prosthesis was worn, day by day; see course_extras.h.
+  Q_PROPERTY(QVariantList wear READ wear NOTIFY changed)
+  Q_PROPERTY(double wearMost READ wearMost NOTIFY changed)
+  Q_PROPERTY(QString wearWords READ wearWords NOTIFY changed)
+  // Whatever weeks are shown: all that the clinic measured or wants to.
+  Q_PROPERTY(QVariantList measures READ measures NOTIFY changed)
   Q_PROPERTY(bool hasEarlier READ hasEarlier NOTIFY changed)
   Q_PROPERTY(bool hasLater READ hasLater NOTIFY changed)
 
@@ -48,6 +55,10 @@ class HistoryModel : public QObject {
   QVariantList effort() const { return points(true); }
   QString painWords() const { return ratingWords(false); }
   QString effortWords() const { return ratingWords(true); }
+  QVariantList wear() const { return m_worn.points; }
+  double wearMost() const { return m_worn.most; }
+  QString wearWords() const { return m_worn.words; }
+  QVariantList measures() const { return m_measures; }
   bool hasEarlier() const;
   bool hasLater() const { return m_back > 0; }
 
@@ -73,6 +84,8 @@ class HistoryModel : public QObject {
   absl::CivilDay m_known_from;
   std::vector<CourseWeek> m_weeks;  // oldest first
   std::vector<CourseRating> m_ratings;
+  WornCourse m_worn;
+  QVariantList m_measures;
   QString m_error;
 };
 

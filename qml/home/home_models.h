@@ -20,6 +20,7 @@
 #include "qml/home/take_along_model.h"
 #include "qml/home/tell_later_model.h"
 #include "qml/home/today_model.h"
+#include "qml/home/wear_model.h"
 #include "qml/parts/clip_player.h"
 
 namespace newel::home {
@@ -43,6 +44,7 @@ class HomeModels : public QObject {
   Q_PROPERTY(newel::home::ReminderModel* reminders MEMBER reminders CONSTANT)
   Q_PROPERTY(newel::home::TellLaterModel* tellLater MEMBER tell_later CONSTANT)
   Q_PROPERTY(newel::home::TakeAlongModel* takeAlong MEMBER take_along CONSTANT)
+  Q_PROPERTY(newel::home::WearModel* wear MEMBER wear CONSTANT)
   Q_PROPERTY(newel::parts::ClipPlayer* clips MEMBER clips CONSTANT)
 
  public:
@@ -63,6 +65,7 @@ class HomeModels : public QObject {
   ReminderModel* reminders = nullptr;
   TellLaterModel* tell_later = nullptr;
   TakeAlongModel* take_along = nullptr;
+  WearModel* wear = nullptr;
   parts::ClipPlayer* clips = nullptr;
 };
 

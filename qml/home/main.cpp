@@ -235,6 +235,7 @@ int main(int argc, char** argv) {
   ReminderModel reminder_model(reminder_service, parts);
   TellLaterModel tell_later(parts);
   TakeAlongModel take_along(bridge, parts);
+  WearModel wear(bridge, parts);
   AppModel model(session, today, first_run, bridge, parts, banner);
   HomeModels models;
   models.app = &model;
@@ -249,6 +250,7 @@ int main(int argc, char** argv) {
   models.reminders = &reminder_model;
   models.tell_later = &tell_later;
   models.take_along = &take_along;
+  models.wear = &wear;
   models.clips = &clips;
   QObject::connect(&scan, &ScanModel::found, &model, [&](const QString& text) {
     model.back();
@@ -261,6 +263,8 @@ int main(int argc, char** argv) {
   QObject::connect(&settings, &SettingsModel::erased, &model, &AppModel::leavePractice);
   QObject::connect(&settings, &SettingsModel::erased, &reminder_service, &ReminderService::rebuild);
   QObject::connect(&tell_later, &TellLaterModel::told, &today, &TodayModel::refresh);
+  QObject::connect(&wear, &WearModel::told, &today, &TodayModel::refresh);
+  QObject::connect(&reminder_service, &ReminderService::clockChanged, &wear, &WearModel::refresh);
   QObject::connect(&tell_later, &TellLaterModel::told, &reminder_service, &ReminderService::rebuild);
   QObject::connect(&reminder_service, &ReminderService::clockChanged, &today, &TodayModel::refresh);
   QObject::connect(&settings, &SettingsModel::changed, &session, [&] {

@@ -6,8 +6,10 @@
 
 #include "core/library/wording.h"
 #include "core/time/local_day.h"
+#include "qml/home/course_extras.h"
 #include "qml/home/facts_for_pages.h"
 #include "qml/home/phrasing.h"
+#include "qml/home/wear_words.h"
 #include "qml/print/paper.h"
 
 namespace newel::home {
@@ -29,7 +31,7 @@ class OwnRecord {
 
   QStringList blocks() const {
     QStringList blocks{top()};
-    blocks << programmes() << practices() << messages() << holdsPart() + restPart();
+    blocks << programmes() << practices() << wear() << measures() << messages() << holdsPart() + restPart();
     const QString direction =
         QGuiApplication::isRightToLeft() ? QStringLiteral("rtl") : QStringLiteral("ltr");
     for (QString& block : blocks) block = QStringLiteral("<div dir=\"%1\">%2</div>").arg(direction, block);
@@ -175,6 +177,37 @@ class OwnRecord {
                           own(message.text())};
     }
     return tables(head(tr("Messages")), {tr("When"), tr("From"), tr("Words")}, rows);
+  }
+
+  QStringList wear() const {
+    const std::vector<v1::WearBlock> blocks = m_engine.wearBlocks();
+    if (blocks.empty()) return {};
+    QList<QStringList> rows;
+    for (auto block = blocks.rbegin(); block != blocks.rend(); ++block) {
+      const absl::Time on = toTime(block->put_on_at());
+      const QString off =
+          block->has_taken_off_at() ? timeWords(toTime(block->taken_off_at()), m_zone) : QString();
+      rows << QStringList{dayOf(block->local_day()), timeWords(on, m_zone), off,
+                          block->has_check() ? skinWords(block->check()) : QString(),
+                          block->origin() == v1::ORIGIN_TOLD_LATER ? tr("told later") : tr("timed")};
+    }
+    return tables(head(tr("Wearing time")),
+                  {tr("Day"), tr("Put on"), tr("Taken off"), tr("Skin"), tr("How it was written down")}, rows);
+  }
+
+  QStringList measures() const {
+    QList<QStringList> rows;
+    const MeasureTable& table = MeasureTable::builtIn();
+    for (const v1::Measure& measure : m_engine.measures()) {
+      const v1::MeasureKind* const kind = table.find(measure.kind());
+      if (kind == nullptr) continue;  // of a newer program; it is in the other file
+      rows << QStringList{dayOf(measure.local_day()),
+                          text(measureWords(*kind, m_person.language()).name()),
+                          measuredWords(*kind, measure.value()), own(measure.note())};
+    }
+    if (rows.isEmpty()) return {};
+    return tables(head(tr("What the clinic measured")),
+                  {tr("Day"), tr("Measure"), tr("Value"), tr("From your therapist")}, rows);
   }
 
   QString holdsPart() const {

@@ -95,6 +95,8 @@ void TodayModel::findDue() {
     return nullptr;
   };
 
+  // What is done with the prosthesis on waits as long as the skin keeps it off.
+  m_keep_off = prosthesisStaysOff(m_parts);
   const absl::CivilDay today = todayOf(m_parts);
   const std::vector<v1::Practice> practices = practicesThatCount(m_parts);
   const std::vector<v1::OccasionRef> done = doneOccasions(practices);
@@ -112,7 +114,8 @@ void TodayModel::findDue() {
   for (const Occasion& occasion : dueOn(*programme, today, done)) {
     const v1::Entry* const entry = entryOf(occasion.ref.entry_id());
     if (entry == nullptr || occasion.state == OccasionState::Excused) continue;
-    const bool on_hold = m_all_held || held.contains(entry->id());
+    const bool needs_it = m_keep_off && entry->prosthesis() == v1::PROSTHESIS_USE_ON;
+    const bool on_hold = m_all_held || needs_it || held.contains(entry->id());
     const QVariantMap row = rowOf(*entry, false, on_hold);
     m_rows << row;
     if (on_hold) continue;
@@ -122,7 +125,7 @@ void TodayModel::findDue() {
   }
   m_things.removeDuplicates();
   // What is on hold has its own notice; saying when it comes again would be a promise.
-  const bool nothing_held = !m_all_held && held.empty();
+  const bool nothing_held = !m_all_held && !m_keep_off && held.empty();
   if (m_due.empty() && nothing_held) m_nothing_words = nothingDueWords();
   const std::optional<OpenStop> stop =
       openStop(*m_parts.rules, practices, today, clinicSpokeAt(*m_parts.engine));
@@ -155,6 +158,7 @@ QString TodayModel::heading() const {
   if (!m_has_programme) return tr("No programme yet");
   if (m_due.empty()) {
     if (m_all_held) return tr("Your practice is on hold");
+    if (m_keep_off) return tr("Rest for your skin");
     return m_at > 0 ? tr("All done for today") : tr("Nothing to do today");
   }
   return tr("%1, %2").arg(tr("%Ln to do", nullptr, static_cast<int>(m_due.size())),
@@ -171,6 +175,15 @@ void TodayModel::findNotices() {
         {"title", hold.entry_ids().empty() ? tr("Stop: %1 put all practice on hold").arg(who)
                                            : tr("Stop: %1 put a part on hold").arg(who)},
         {"words", text(hold.reason())},
+        {"id", QString()},
+        {"mustRead", false}};
+  }
+  if (m_keep_off) {
+    m_notices << QVariantMap{
+        {"kind", kNoticeStop},
+        {"title", tr("Leave the prosthesis off")},
+        {"words", tr("Your skin needs a rest until the clinic has spoken with you. What you do with the "
+                     "prosthesis on waits.")},
         {"id", QString()},
         {"mustRead", false}};
   }

@@ -95,6 +95,7 @@ class TodayModel : public QObject {
   bool m_has_programme = false;
   bool m_must_read = false;
   bool m_all_held = false;
+  bool m_keep_off = false;
   QString m_stop_words;  // a stop that still stands
 };
 

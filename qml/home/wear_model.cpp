@@ -42,9 +42,8 @@ void WearModel::read() {
   m_last.reset();
   m_blocks.clear();
   m_block_min = 0;
-  const std::optional<v1::Programme> programme = m_parts.engine->programme();
-  if (!programme.has_value() || !programme->has_wear_plan()) return;
-  m_plan = programme->wear_plan();
+  m_plan = wearPlanOf(m_parts);
+  if (!m_plan.has_value()) return;
   m_blocks = m_parts.engine->wearBlocks();
   if (!m_blocks.empty()) m_last = m_blocks.back();
 }

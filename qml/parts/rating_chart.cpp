@@ -10,7 +10,6 @@
 namespace newel::parts {
 namespace {
 
-constexpr double kMost = 10;
 constexpr double kDot = 5;  // radius
 constexpr double kLine = 2.5;
 
@@ -35,6 +34,25 @@ void RatingChart::setSquare(bool square) {
   update();
 }
 
+void RatingChart::setLeast(double least) {
+  if (m_least == least) return;
+  m_least = least;
+  emit scaleChanged();
+  update();
+}
+
+void RatingChart::setMost(double most) {
+  if (m_most == most) return;
+  m_most = most;
+  emit scaleChanged();
+  update();
+}
+
+double RatingChart::heightOf(const QRectF& room, double value) const {
+  const double span = m_most > m_least ? m_most - m_least : 1;
+  return room.bottom() - room.height() * (std::clamp(value, m_least, m_most) - m_least) / span;
+}
+
 void RatingChart::setMirrored(bool mirrored) {
   if (m_mirrored == mirrored) return;
   m_mirrored = mirrored;
@@ -42,18 +60,18 @@ void RatingChart::setMirrored(bool mirrored) {
   update();
 }
 
-// Lines at 0, 5 and 10 with their numbers; the room that is left for the dots.
+// Lines at both ends and the middle of the scale with their numbers; the room that is left for the dots.
 QRectF RatingChart::paintScale(QPainter& painter) const {
   QFont font = QGuiApplication::font();
   font.setPixelSize(std::min(theme().small(), static_cast<int>(height() / 4)));
   painter.setFont(font);
   const QFontMetricsF metrics(font);
-  const double words = metrics.horizontalAdvance(QLocale().toString(10)) + 8;
+  const double words = metrics.horizontalAdvance(QLocale().toString(m_most)) + 8;
   const double margin = std::max(metrics.height() / 2, kDot + 1);
   const QRectF room(m_mirrored ? 0 : words, margin, width() - words, height() - 2 * margin);
-  for (const int value : {0, 5, 10}) {
-    const double y = room.bottom() - room.height() * value / kMost;
-    painter.setPen(QPen(value == 0 ? theme().soft() : theme().groove(), value == 0 ? 2 : 1));
+  for (const double value : {m_least, (m_least + m_most) / 2, m_most}) {
+    const double y = heightOf(room, value);
+    painter.setPen(QPen(value == m_least ? theme().soft() : theme().groove(), value == m_least ? 2 : 1));
     painter.drawLine(QPointF(room.left(), y), QPointF(room.right(), y));
     painter.setPen(theme().soft());
     const QRectF place(m_mirrored ? room.right() : 0, y - metrics.height() / 2, words, metrics.height());
@@ -79,9 +97,8 @@ void RatingChart::paint(QPainter* painter) {
   const QRectF room = paintScale(*painter);
   const auto place = [&](const QVariantMap& point) {
     const double along = std::clamp(point.value(QStringLiteral("at")).toDouble(), 0.0, 1.0);
-    const double value = std::clamp(point.value(QStringLiteral("value")).toDouble(), 0.0, kMost);
     return QPointF(room.left() + room.width() * (m_mirrored ? 1 - along : along),
-                   room.bottom() - room.height() * value / kMost);
+                   heightOf(room, point.value(QStringLiteral("value")).toDouble()));
   };
   std::optional<QPointF> before;
   for (const QVariant& entry : m_points) {

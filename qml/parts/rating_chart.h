@@ -1,5 +1,5 @@
-// Ratings from 0 to 10 over time: a dot for each day that has one, joined where the days are near each other.
-// A day without a rating has no dot; it is never drawn as a zero. What it shows stands beside it in words.
+// Numbers over time, ratings from 0 to 10 unless another scale is set: a dot for each day that has one, joined
+// where the days are near each other. A day without a number has no dot; it is never drawn as a zero. What it shows stands beside it in words.
 #pragma once
 
 #include <QtCore/QVariantList>
@@ -11,11 +11,13 @@ namespace newel::parts {
 class RatingChart : public newel::parts::ThemedItem {
   Q_OBJECT
   QML_ELEMENT
-  // Oldest first, one map a dot: "at" (0 to 1, along the time shown), "value" (0 to 10), "joined" (to the dot
+  // Oldest first, one map a dot: "at" (0 to 1, along the time shown), "value", "joined" (to the dot
   // before it).
   Q_PROPERTY(QVariantList points READ points WRITE setPoints NOTIFY pointsChanged)
   // Squares on a dashed line in place of round dots on a full one: two kinds differ without colour.
   Q_PROPERTY(bool square READ square WRITE setSquare NOTIFY squareChanged)
+  Q_PROPERTY(double least READ least WRITE setLeast NOTIFY scaleChanged)
+  Q_PROPERTY(double most READ most WRITE setMost NOTIFY scaleChanged)  // over `least`
   Q_PROPERTY(bool mirrored READ mirrored WRITE setMirrored NOTIFY mirroredChanged)
 
  public:
@@ -24,6 +26,10 @@ class RatingChart : public newel::parts::ThemedItem {
   void setPoints(const QVariantList& points);
   bool square() const { return m_square; }
   void setSquare(bool square);
+  double least() const { return m_least; }
+  void setLeast(double least);
+  double most() const { return m_most; }
+  void setMost(double most);
   bool mirrored() const { return m_mirrored; }
   void setMirrored(bool mirrored);
   void paint(QPainter* painter) override;
@@ -31,6 +37,7 @@ class RatingChart : public newel::parts::ThemedItem {
  signals:
   void pointsChanged();
   void squareChanged();
+  void scaleChanged();
   void mirroredChanged();
 
  private:
@@ -38,7 +45,11 @@ class RatingChart : public newel::parts::ThemedItem {
   void paintDot(QPainter& painter, const QPointF& at) const;
 
   QVariantList m_points;
+  double heightOf(const QRectF& room, double value) const;
+
   bool m_square = false;
+  double m_least = 0;
+  double m_most = 10;
   bool m_mirrored = false;
 };
 

@@ -130,7 +130,7 @@
         <translation>لا تواصل مع العيادة منذ %1</translation>
     </message>
     <message>
-        <source>The clinic ended this phone's access</source>
+        <source>The clinic ended this phone&apos;s access</source>
         <translation>أنهت العيادة صلاحية هذا الهاتف</translation>
     </message>
     <message>
@@ -142,11 +142,11 @@
         <translation>يبدو التاريخ على هذا الهاتف خاطئًا</translation>
     </message>
     <message>
-        <source>So the phone cannot tell what is due, nor reach the clinic. Set date and time in the phone's own settings.</source>
+        <source>So the phone cannot tell what is due, nor reach the clinic. Set date and time in the phone&apos;s own settings.</source>
         <translation>لذلك لا يعرف الهاتف ما حان موعده ولا يصل إلى العيادة. اضبط التاريخ والوقت في إعدادات الهاتف نفسه.</translation>
     </message>
     <message>
-        <source>This phone's memory is full</source>
+        <source>This phone&apos;s memory is full</source>
         <translation>ذاكرة هذا الهاتف ممتلئة</translation>
     </message>
     <message>
@@ -154,12 +154,95 @@
         <translation>لا يمكن حفظ ما تفعله، لذلك لا يمكنك التمرّن به الآن. احذف صورًا أو برامج لا تحتاجها.</translation>
     </message>
     <message>
-        <source>The clinic's computer gave an answer that is not right</source>
+        <source>The clinic&apos;s computer gave an answer that is not right</source>
         <translation>أجاب حاسوب العيادة إجابة غير صحيحة</translation>
     </message>
     <message>
         <source>Practise as usual: what you do is kept on this phone. Call the clinic, so that someone looks into it. A new code may help.</source>
         <translation>تمرّن كالمعتاد: ما تفعله يُحفظ على هذا الهاتف. اتصل بالعيادة لينظر أحد في الأمر. قد يفيد رمز جديد.</translation>
+    </message>
+</context>
+<context>
+    <name>CourseExtras</name>
+    <message numerus="yes">
+        <source>Worn on %Ln day(s), at most %1 in a day.</source>
+        <translation>
+            <numerusform>لم يُلبس في أي يوم، بحدّ أقصى %1 في اليوم.</numerusform>
+            <numerusform>لُبس في يوم واحد، بحدّ أقصى %1 في اليوم.</numerusform>
+            <numerusform>لُبس في يومين، بحدّ أقصى %1 في اليوم.</numerusform>
+            <numerusform>لُبس في %Ln أيام، بحدّ أقصى %1 في اليوم.</numerusform>
+            <numerusform>لُبس في %Ln يومًا، بحدّ أقصى %1 في اليوم.</numerusform>
+            <numerusform>لُبس في %Ln يوم، بحدّ أقصى %1 في اليوم.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The skin was hurt: %L1.</source>
+        <translation>إصابة في الجلد: %L1.</translation>
+    </message>
+    <message>
+        <source>Red skin: %L1.</source>
+        <translation>احمرار الجلد: %L1.</translation>
+    </message>
+    <message>
+        <source>No red skin.</source>
+        <translation>بلا احمرار.</translation>
+    </message>
+    <message>
+        <source>%1 seconds</source>
+        <translation>%1 ثانية</translation>
+    </message>
+    <message>
+        <source>%1 metres</source>
+        <translation>%1 متر</translation>
+    </message>
+    <message>
+        <source>%1 metres a second</source>
+        <translation>%1 متر في الثانية</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 ٪</translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 نقطة</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>a value, a day</comment>
+        <translation>%1 في %2</translation>
+    </message>
+    <message>
+        <source>Last: %1.</source>
+        <translation>آخر قياس: %1.</translation>
+    </message>
+    <message>
+        <source>Before: %1.</source>
+        <translation>قبله: %1.</translation>
+    </message>
+    <message>
+        <source>Your clinic wanted to measure this by %1.</source>
+        <translation>أرادت عيادتك قياس هذا قبل %1.</translation>
+    </message>
+    <message>
+        <source>Your clinic will measure this by %1. You need not do it at home.</source>
+        <translation>ستقيس عيادتك هذا قبل %1. لا حاجة لأن تقوم به في البيت.</translation>
+    </message>
+    <message>
+        <source>Less is better. What a change means for you, your therapist can say.</source>
+        <translation>الأقلّ أفضل. معنى التغيّر لك يقوله معالجك.</translation>
+    </message>
+    <message>
+        <source>More is better. What a change means for you, your therapist can say.</source>
+        <translation>الأكثر أفضل. معنى التغيّر لك يقوله معالجك.</translation>
+    </message>
+    <message>
+        <source>%1, left leg</source>
+        <translation>%1، الساق اليسرى</translation>
+    </message>
+    <message>
+        <source>%1, right leg</source>
+        <translation>%1، الساق اليمنى</translation>
     </message>
 </context>
 <context>
@@ -418,6 +501,18 @@
         <source>Later weeks</source>
         <translation>أسابيع لاحقة</translation>
     </message>
+    <message>
+        <source>Prosthesis on</source>
+        <translation>الطرف الصناعي ملبوس</translation>
+    </message>
+    <message>
+        <source>Hours in a day.</source>
+        <translation>ساعات في اليوم.</translation>
+    </message>
+    <message>
+        <source>What your clinic measures</source>
+        <translation>ما تقيسه عيادتك</translation>
+    </message>
 </context>
 <context>
     <name>LanguagePage</name>
@@ -605,6 +700,38 @@
         <source>Facts about your body and home, each answer before a practice, and every other detail are in the other file that Newel can save, for other programs (JSON).</source>
         <translation>معلومات جسمك وبيتك وكل جواب قبل التمرين وسائر التفاصيل في الملف الآخر الذي يستطيع Newel حفظه، لبرامج أخرى (JSON).</translation>
     </message>
+    <message>
+        <source>Wearing time</source>
+        <translation>وقت اللبس</translation>
+    </message>
+    <message>
+        <source>Put on</source>
+        <translation>اللبس</translation>
+    </message>
+    <message>
+        <source>Taken off</source>
+        <translation>الخلع</translation>
+    </message>
+    <message>
+        <source>Skin</source>
+        <translation>الجلد</translation>
+    </message>
+    <message>
+        <source>How it was written down</source>
+        <translation>كيف سُجّل</translation>
+    </message>
+    <message>
+        <source>What the clinic measured</source>
+        <translation>ما قاسته العيادة</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>القياس</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>القيمة</translation>
+    </message>
 </context>
 <context>
     <name>PageFrame</name>
@@ -710,7 +837,7 @@
         <translation>هذا الهاتف مربوط الآن بـ %1.</translation>
     </message>
     <message>
-        <source>Look at the clinic's screen. Does it show the same signs?</source>
+        <source>Look at the clinic&apos;s screen. Does it show the same signs?</source>
         <translation>انظر إلى شاشة العيادة. هل تعرض العلامات نفسها؟</translation>
     </message>
     <message>
@@ -958,15 +1085,15 @@
         <translation>يبدو أن تاريخ هذا الهاتف خاطئ. اضبطه من فضلك.</translation>
     </message>
     <message>
-        <source>The clinic ended this phone's access. Call the clinic.</source>
+        <source>The clinic ended this phone&apos;s access. Call the clinic.</source>
         <translation>أنهت العيادة دخول هذا الهاتف. اتصل بالعيادة.</translation>
     </message>
     <message>
-        <source>The clinic's computer could not be trusted. Call the clinic.</source>
+        <source>The clinic&apos;s computer could not be trusted. Call the clinic.</source>
         <translation>لم يمكن الوثوق بحاسوب العيادة. اتصل بالعيادة.</translation>
     </message>
     <message>
-        <source>This phone's memory is full. Please make room.</source>
+        <source>This phone&apos;s memory is full. Please make room.</source>
         <translation>ذاكرة هذا الهاتف ممتلئة. أفسح مكانًا من فضلك.</translation>
     </message>
     <message>
@@ -1004,7 +1131,7 @@
         </translation>
     </message>
     <message>
-        <source>This phone's memory is full, so nothing can be kept. Please make room, then try again.</source>
+        <source>This phone&apos;s memory is full, so nothing can be kept. Please make room, then try again.</source>
         <translation>ذاكرة هذا الهاتف ممتلئة فلا يُحفظ شيء. أفسح مكانًا ثم حاول من جديد.</translation>
     </message>
     <message>
@@ -1119,6 +1246,14 @@
     <message>
         <source>Advice</source>
         <translation>نصائح</translation>
+    </message>
+    <message>
+        <source>Wearing time</source>
+        <translation>وقت اللبس</translation>
+    </message>
+    <message>
+        <source>See and tell</source>
+        <translation>عرض وتسجيل</translation>
     </message>
 </context>
 <context>
@@ -1267,7 +1402,7 @@
         <translation>هذا المربع ليس من عيادة. ابحث عن المربع الذي تحت «Pair a phone».</translation>
     </message>
     <message>
-        <source>Hold the phone so that the square on the clinic's screen is inside the frame. It is read by itself.</source>
+        <source>Hold the phone so that the square on the clinic&apos;s screen is inside the frame. It is read by itself.</source>
         <translation>أمسك الهاتف بحيث يكون المربع الذي على شاشة العيادة داخل الإطار. يُقرأ من تلقاء نفسه.</translation>
     </message>
     <message>
@@ -1709,6 +1844,165 @@
     </message>
 </context>
 <context>
+    <name>WearCard</name>
+    <message>
+        <source>Wearing time</source>
+        <translation>وقت اللبس</translation>
+    </message>
+</context>
+<context>
+    <name>WearPage</name>
+    <message>
+        <source>Wearing time</source>
+        <translation>وقت اللبس</translation>
+    </message>
+    <message>
+        <source>Take it off now</source>
+        <translation>اخلعه الآن</translation>
+    </message>
+    <message>
+        <source>Longer than planned can hurt the skin.</source>
+        <translation>أكثر من المقرّر قد يؤذي الجلد.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln minute(s) left</source>
+        <translation>
+            <numerusform>لم تبقَ دقائق</numerusform>
+            <numerusform>بقيت دقيقة واحدة</numerusform>
+            <numerusform>بقيت دقيقتان</numerusform>
+            <numerusform>بقيت %Ln دقائق</numerusform>
+            <numerusform>بقيت %Ln دقيقة</numerusform>
+            <numerusform>بقيت %Ln دقيقة</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Taken off</source>
+        <translation>الخلع</translation>
+    </message>
+    <message>
+        <source>Put on</source>
+        <translation>اللبس</translation>
+    </message>
+    <message>
+        <source>I have put it on all the same</source>
+        <translation>لبسته على الرغم من ذلك</translation>
+    </message>
+    <message>
+        <source>Yes, it was gone</source>
+        <translation>نعم، كان قد زال</translation>
+    </message>
+    <message>
+        <source>Yes, it is gone</source>
+        <translation>نعم، زال</translation>
+    </message>
+    <message>
+        <source>No, still red</source>
+        <translation>لا، ما زال أحمر</translation>
+    </message>
+    <message>
+        <source>The last two weeks</source>
+        <translation>آخر أسبوعين</translation>
+    </message>
+    <message>
+        <source>I have taken it off</source>
+        <translation>خلعته</translation>
+    </message>
+    <message>
+        <source>That is what I see</source>
+        <translation>هذا ما أراه</translation>
+    </message>
+    <message>
+        <source>I have put it on</source>
+        <translation>لبسته</translation>
+    </message>
+</context>
+<context>
+    <name>WearWords</name>
+    <message numerus="yes">
+        <source>%Ln hour(s)</source>
+        <translation>
+            <numerusform>%Ln ساعة</numerusform>
+            <numerusform>ساعة واحدة</numerusform>
+            <numerusform>ساعتان</numerusform>
+            <numerusform>%Ln ساعات</numerusform>
+            <numerusform>%Ln ساعة</numerusform>
+            <numerusform>%Ln ساعة</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>hours, minutes</comment>
+        <translation>%1 و%2</translation>
+    </message>
+    <message>
+        <source>as long as you like</source>
+        <translation>ما شئت من الوقت</translation>
+    </message>
+    <message>
+        <source>once a day for %1</source>
+        <translation>مرة في اليوم لمدة %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln time(s) a day for %1</source>
+        <translation>
+            <numerusform>%Ln مرة في اليوم لمدة %1</numerusform>
+            <numerusform>مرة واحدة في اليوم لمدة %1</numerusform>
+            <numerusform>مرتين في اليوم لمدة %1</numerusform>
+            <numerusform>%Ln مرات في اليوم لمدة %1</numerusform>
+            <numerusform>%Ln مرة في اليوم لمدة %1</numerusform>
+            <numerusform>%Ln مرة في اليوم لمدة %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing: the skin looks as always</source>
+        <translation>لا شيء: الجلد كما هو دائمًا</translation>
+    </message>
+    <message>
+        <source>Red skin</source>
+        <translation>جلد أحمر</translation>
+    </message>
+    <message>
+        <source>A new bruise</source>
+        <translation>كدمة جديدة</translation>
+    </message>
+    <message>
+        <source>A blister</source>
+        <translation>فقاعة</translation>
+    </message>
+    <message>
+        <source>Open skin</source>
+        <translation>جلد مفتوح</translation>
+    </message>
+    <message>
+        <source>Fluid comes out</source>
+        <translation>يخرج سائل</translation>
+    </message>
+    <message>
+        <source>Pain that grows</source>
+        <translation>ألم يزداد</translation>
+    </message>
+    <message>
+        <source>Swelling, or it does not go on any more</source>
+        <translation>تورّم، أو لم يعد يدخل</translation>
+    </message>
+    <message>
+        <source>Numb, cold or another colour</source>
+        <translation>خدر أو برودة أو لون آخر</translation>
+    </message>
+    <message>
+        <source>Fever</source>
+        <translation>حمّى</translation>
+    </message>
+    <message>
+        <source>Red, gone after %1</source>
+        <translation>أحمر، زال بعد %1</translation>
+    </message>
+    <message>
+        <source>Red, still there after %1</source>
+        <translation>أحمر، بقي بعد %1</translation>
+    </message>
+</context>
+<context>
     <name>WeekGrid</name>
     <message>
         <source>What the signs mean</source>
@@ -1801,7 +2095,7 @@
         <translation>من دون شبكة قد يكون ما تراه قديمًا.</translation>
     </message>
     <message>
-        <source>Local law and your clinic's rules decide.</source>
+        <source>Local law and your clinic&apos;s rules decide.</source>
         <translation>القرار لقانون البلد وقواعد عيادتك.</translation>
     </message>
     <message>
@@ -1874,7 +2168,7 @@
         <translation>لا مكان آمنًا للمفتاح في هذا الهاتف</translation>
     </message>
     <message>
-        <source>Newel locks what it keeps about you with a key. This phone has no place of its own for keys, so the key would lie in a file beside your data. Whoever gets at this phone's storage could then read it.</source>
+        <source>Newel locks what it keeps about you with a key. This phone has no place of its own for keys, so the key would lie in a file beside your data. Whoever gets at this phone&apos;s storage could then read it.</source>
         <translation>يقفل Newel ما يحفظه عنك بمفتاح. ليس في هذا الهاتف مكان خاص للمفاتيح، فيبقى المفتاح في ملف بجانب بياناتك. ومن يصل إلى ذاكرة هذا الهاتف يستطيع قراءتها.</translation>
     </message>
     <message>
@@ -1886,7 +2180,7 @@
         <translation>لا أستعمل Newel هنا</translation>
     </message>
     <message>
-        <source>What Newel keeps on this phone is locked, and its key is not there. Unlock the phone's place for keys and open Newel again, or phone your clinic. Nothing was changed.</source>
+        <source>What Newel keeps on this phone is locked, and its key is not there. Unlock the phone&apos;s place for keys and open Newel again, or phone your clinic. Nothing was changed.</source>
         <translation>ما يحفظه Newel على هذا الهاتف مقفل ومفتاحه ليس موجودًا. افتح مكان المفاتيح في الهاتف ثم افتح Newel من جديد، أو اتصل بعيادتك. لم يتغير شيء.</translation>
     </message>
     <message>
@@ -1924,7 +2218,7 @@
         <translation>وصل.</translation>
     </message>
     <message>
-        <source>The clinic's computer could not take it. It stays on this phone. Call the clinic.</source>
+        <source>The clinic&apos;s computer could not take it. It stays on this phone. Call the clinic.</source>
         <translation>لم يستطع حاسوب العيادة أخذه. يبقى على هذا الهاتف. اتصل بالعيادة.</translation>
     </message>
     <message>
@@ -2253,7 +2547,7 @@
         <translation>تقع في ساعات هدوئك: لا تذكير هنا.</translation>
     </message>
     <message>
-        <source>This phone does not let Newel show reminders. You can allow it in the phone's own settings. What is due is always on the page for today.</source>
+        <source>This phone does not let Newel show reminders. You can allow it in the phone&apos;s own settings. What is due is always on the page for today.</source>
         <translation>لا يسمح هذا الهاتف لـ Newel بعرض التذكيرات. يمكنك السماح بذلك في إعدادات الهاتف نفسه. المطلوب موجود دائمًا في صفحة اليوم.</translation>
     </message>
     <message>
@@ -2453,12 +2747,135 @@
         <translation>توقفت في وسط: %1.</translation>
     </message>
     <message>
-        <source>The clinic ended this phone's access. Call the clinic.</source>
+        <source>The clinic ended this phone&apos;s access. Call the clinic.</source>
         <translation>أنهت العيادة دخول هذا الهاتف. اتصل بالعيادة.</translation>
     </message>
     <message>
         <source>Read the message from the clinic first.</source>
         <translation>اقرأ رسالة العيادة أولًا.</translation>
+    </message>
+    <message>
+        <source>Rest for your skin</source>
+        <translation>راحة لجلدك</translation>
+    </message>
+    <message>
+        <source>Leave the prosthesis off</source>
+        <translation>لا تلبس الطرف الصناعي</translation>
+    </message>
+    <message>
+        <source>Your skin needs a rest until the clinic has spoken with you. What you do with the prosthesis on waits.</source>
+        <translation>جلدك يحتاج إلى راحة إلى أن تتحدث العيادة معك. ما تقوم به والطرف الصناعي ملبوس ينتظر.</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::WearModel</name>
+    <message>
+        <source>Your wear plan begins on %1</source>
+        <translation>تبدأ خطة اللبس في %1</translation>
+    </message>
+    <message>
+        <source>The prosthesis is off</source>
+        <translation>الطرف الصناعي مخلوع</translation>
+    </message>
+    <message>
+        <source>Leave it off until %1</source>
+        <translation>لا تلبسه قبل الساعة %1</translation>
+    </message>
+    <message>
+        <source>Time is up: take it off now</source>
+        <translation>انتهى الوقت: اخلعه الآن</translation>
+    </message>
+    <message>
+        <source>On since %1</source>
+        <translation>ملبوس منذ %1</translation>
+    </message>
+    <message>
+        <source>Look at your skin now</source>
+        <translation>انظر إلى جلدك الآن</translation>
+    </message>
+    <message>
+        <source>Watch the red skin</source>
+        <translation>راقب الجلد الأحمر</translation>
+    </message>
+    <message>
+        <source>Enough for today</source>
+        <translation>يكفي لليوم</translation>
+    </message>
+    <message>
+        <source>Leave the prosthesis off</source>
+        <translation>لا تلبس الطرف الصناعي</translation>
+    </message>
+    <message>
+        <source>Your plan: %1.</source>
+        <translation>خطتك: %1.</translation>
+    </message>
+    <message>
+        <source>In between at least %1 off.</source>
+        <translation>بينهما %1 على الأقل بدونه.</translation>
+    </message>
+    <message>
+        <source>Not worn yet today.</source>
+        <translation>لم يُلبس اليوم بعد.</translation>
+    </message>
+    <message>
+        <source>Worn today: %1.</source>
+        <translation>لُبس اليوم: %1.</translation>
+    </message>
+    <message>
+        <source>Take it off when it hurts, and look at your skin each time.</source>
+        <translation>اخلعه إذا آلمك، وانظر إلى جلدك كل مرة.</translation>
+    </message>
+    <message>
+        <source>This time at most %1.</source>
+        <translation>هذه المرة %1 على الأكثر.</translation>
+    </message>
+    <message>
+        <source>Take it off when it hurts, and look at your skin.</source>
+        <translation>اخلعه إذا آلمك، وانظر إلى جلدك.</translation>
+    </message>
+    <message>
+        <source>Then look at your skin.</source>
+        <translation>ثم انظر إلى جلدك.</translation>
+    </message>
+    <message>
+        <source>Off again at %1.</source>
+        <translation>اخلعه الساعة %1.</translation>
+    </message>
+    <message>
+        <source>All round the residual limb, with a mirror. Choose all that you see or feel.</source>
+        <translation>حول الطرف المتبقي كله، بمرآة. اختر كل ما تراه أو تشعر به.</translation>
+    </message>
+    <message>
+        <source>Tomorrow it goes on.</source>
+        <translation>نتابع غدًا.</translation>
+    </message>
+    <message>
+        <source>Your skin needs a rest. Leave the prosthesis off until the clinic has spoken with you. Please call the clinic.</source>
+        <translation>جلدك يحتاج إلى راحة. لا تلبس الطرف الصناعي إلى أن تتحدث العيادة معك. اتصل بالعيادة من فضلك.</translation>
+    </message>
+    <message>
+        <source>Your skin stayed red for too long. Wear no more than now, and call the clinic.</source>
+        <translation>بقي جلدك أحمر وقتًا طويلًا. لا تلبسه أكثر من الآن، واتصل بالعيادة.</translation>
+    </message>
+    <message>
+        <source>Was the red gone at %1?</source>
+        <translation>هل زال الاحمرار الساعة %1؟</translation>
+    </message>
+    <message>
+        <source>Leave it off and look again at %1. Is the red gone already?</source>
+        <translation>لا تلبسه وانظر ثانية الساعة %1. هل زال الاحمرار الآن؟</translation>
+    </message>
+    <message>
+        <source>%1 to %2, %3</source>
+        <translation>%1 إلى %2، %3</translation>
+    </message>
+    <message>
+        <source>Told later, not timed.</source>
+        <translation>سُجّل لاحقًا، بلا توقيت.</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>الآن</translation>
     </message>
 </context>
 </TS>

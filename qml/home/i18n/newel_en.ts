@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>CourseExtras</name>
+    <message numerus="yes">
+        <source>Worn on %Ln day(s), at most %1 in a day.</source>
+        <translation>
+            <numerusform>Worn on %Ln day, at most %1 in a day.</numerusform>
+            <numerusform>Worn on %Ln days, at most %1 in a day.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Phrasing</name>
     <message numerus="yes">
         <source>%Ln second(s)</source>
@@ -85,6 +95,33 @@
         <translation>
             <numerusform>%Ln record could not be taken by the clinic and stays on this phone. Call the clinic.</numerusform>
             <numerusform>%Ln records could not be taken by the clinic and stay on this phone. Call the clinic.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>WearPage</name>
+    <message numerus="yes">
+        <source>%Ln minute(s) left</source>
+        <translation>
+            <numerusform>%Ln minute left</numerusform>
+            <numerusform>%Ln minutes left</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>WearWords</name>
+    <message numerus="yes">
+        <source>%Ln hour(s)</source>
+        <translation>
+            <numerusform>%Ln hour</numerusform>
+            <numerusform>%Ln hours</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln time(s) a day for %1</source>
+        <translation>
+            <numerusform>once a day for %1</numerusform>
+            <numerusform>%Ln times a day for %1</numerusform>
         </translation>
     </message>
 </context>

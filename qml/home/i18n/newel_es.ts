@@ -130,7 +130,7 @@
         <translation>Sin contacto con la clínica desde %1</translation>
     </message>
     <message>
-        <source>The clinic ended this phone's access</source>
+        <source>The clinic ended this phone&apos;s access</source>
         <translation>La clínica retiró el acceso a este teléfono</translation>
     </message>
     <message>
@@ -142,11 +142,11 @@
         <translation>La fecha de este teléfono parece equivocada</translation>
     </message>
     <message>
-        <source>So the phone cannot tell what is due, nor reach the clinic. Set date and time in the phone's own settings.</source>
+        <source>So the phone cannot tell what is due, nor reach the clinic. Set date and time in the phone&apos;s own settings.</source>
         <translation>Por eso el teléfono no sabe qué toca ni puede llegar a la clínica. Ponga la fecha y la hora en los ajustes del propio teléfono.</translation>
     </message>
     <message>
-        <source>This phone's memory is full</source>
+        <source>This phone&apos;s memory is full</source>
         <translation>La memoria de este teléfono está llena</translation>
     </message>
     <message>
@@ -154,12 +154,91 @@
         <translation>Lo que haga no se puede guardar, así que ahora no puede practicar con él. Borre fotos o programas que no necesite.</translation>
     </message>
     <message>
-        <source>The clinic's computer gave an answer that is not right</source>
+        <source>The clinic&apos;s computer gave an answer that is not right</source>
         <translation>El ordenador de la clínica dio una respuesta que no es correcta</translation>
     </message>
     <message>
         <source>Practise as usual: what you do is kept on this phone. Call the clinic, so that someone looks into it. A new code may help.</source>
         <translation>Practique como siempre: lo que haga se guarda en este teléfono. Llame a la clínica para que alguien lo mire. Puede ayudar un código nuevo.</translation>
+    </message>
+</context>
+<context>
+    <name>CourseExtras</name>
+    <message numerus="yes">
+        <source>Worn on %Ln day(s), at most %1 in a day.</source>
+        <translation>
+            <numerusform>Puesta %Ln día, como mucho %1 en un día.</numerusform>
+            <numerusform>Puesta %Ln días, como mucho %1 en un día.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The skin was hurt: %L1.</source>
+        <translation>Piel dañada: %L1.</translation>
+    </message>
+    <message>
+        <source>Red skin: %L1.</source>
+        <translation>Piel roja: %L1.</translation>
+    </message>
+    <message>
+        <source>No red skin.</source>
+        <translation>Sin piel roja.</translation>
+    </message>
+    <message>
+        <source>%1 seconds</source>
+        <translation>%1 segundos</translation>
+    </message>
+    <message>
+        <source>%1 metres</source>
+        <translation>%1 metros</translation>
+    </message>
+    <message>
+        <source>%1 metres a second</source>
+        <translation>%1 metros por segundo</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 puntos</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>a value, a day</comment>
+        <translation>%1 el %2</translation>
+    </message>
+    <message>
+        <source>Last: %1.</source>
+        <translation>Última vez: %1.</translation>
+    </message>
+    <message>
+        <source>Before: %1.</source>
+        <translation>Antes: %1.</translation>
+    </message>
+    <message>
+        <source>Your clinic wanted to measure this by %1.</source>
+        <translation>Su clínica quería medir esto antes del %1.</translation>
+    </message>
+    <message>
+        <source>Your clinic will measure this by %1. You need not do it at home.</source>
+        <translation>Su clínica medirá esto antes del %1. No hace falta que lo haga en casa.</translation>
+    </message>
+    <message>
+        <source>Less is better. What a change means for you, your therapist can say.</source>
+        <translation>Menos es mejor. Lo que un cambio significa para usted se lo dirá su terapeuta.</translation>
+    </message>
+    <message>
+        <source>More is better. What a change means for you, your therapist can say.</source>
+        <translation>Más es mejor. Lo que un cambio significa para usted se lo dirá su terapeuta.</translation>
+    </message>
+    <message>
+        <source>%1, left leg</source>
+        <translation>%1, pierna izquierda</translation>
+    </message>
+    <message>
+        <source>%1, right leg</source>
+        <translation>%1, pierna derecha</translation>
     </message>
 </context>
 <context>
@@ -418,6 +497,18 @@
         <source>Later weeks</source>
         <translation>Semanas siguientes</translation>
     </message>
+    <message>
+        <source>Prosthesis on</source>
+        <translation>Prótesis puesta</translation>
+    </message>
+    <message>
+        <source>Hours in a day.</source>
+        <translation>Horas al día.</translation>
+    </message>
+    <message>
+        <source>What your clinic measures</source>
+        <translation>Lo que mide su clínica</translation>
+    </message>
 </context>
 <context>
     <name>LanguagePage</name>
@@ -605,6 +696,38 @@
         <source>Facts about your body and home, each answer before a practice, and every other detail are in the other file that Newel can save, for other programs (JSON).</source>
         <translation>Los datos de su cuerpo y su casa, cada respuesta antes de una práctica y los demás detalles están en el otro archivo que Newel puede guardar, para otros programas (JSON).</translation>
     </message>
+    <message>
+        <source>Wearing time</source>
+        <translation>Tiempo de uso</translation>
+    </message>
+    <message>
+        <source>Put on</source>
+        <translation>Puesta</translation>
+    </message>
+    <message>
+        <source>Taken off</source>
+        <translation>Quitada</translation>
+    </message>
+    <message>
+        <source>Skin</source>
+        <translation>Piel</translation>
+    </message>
+    <message>
+        <source>How it was written down</source>
+        <translation>Cómo se anotó</translation>
+    </message>
+    <message>
+        <source>What the clinic measured</source>
+        <translation>Lo que midió la clínica</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Medida</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
 </context>
 <context>
     <name>PageFrame</name>
@@ -710,7 +833,7 @@
         <translation>Este teléfono ya está conectado a %1.</translation>
     </message>
     <message>
-        <source>Look at the clinic's screen. Does it show the same signs?</source>
+        <source>Look at the clinic&apos;s screen. Does it show the same signs?</source>
         <translation>Mire la pantalla de la clínica. ¿Muestra los mismos signos?</translation>
     </message>
     <message>
@@ -918,15 +1041,15 @@
         <translation>La fecha de este teléfono parece equivocada. Por favor, ajústela.</translation>
     </message>
     <message>
-        <source>The clinic ended this phone's access. Call the clinic.</source>
+        <source>The clinic ended this phone&apos;s access. Call the clinic.</source>
         <translation>La clínica ha cerrado el acceso de este teléfono. Llame a la clínica.</translation>
     </message>
     <message>
-        <source>The clinic's computer could not be trusted. Call the clinic.</source>
+        <source>The clinic&apos;s computer could not be trusted. Call the clinic.</source>
         <translation>No se pudo confiar en el ordenador de la clínica. Llame a la clínica.</translation>
     </message>
     <message>
-        <source>This phone's memory is full. Please make room.</source>
+        <source>This phone&apos;s memory is full. Please make room.</source>
         <translation>La memoria de este teléfono está llena. Por favor, haga sitio.</translation>
     </message>
     <message>
@@ -956,7 +1079,7 @@
         </translation>
     </message>
     <message>
-        <source>This phone's memory is full, so nothing can be kept. Please make room, then try again.</source>
+        <source>This phone&apos;s memory is full, so nothing can be kept. Please make room, then try again.</source>
         <translation>La memoria de este teléfono está llena y no se puede guardar nada. Haga sitio e inténtelo otra vez.</translation>
     </message>
     <message>
@@ -1071,6 +1194,14 @@
     <message>
         <source>Advice</source>
         <translation>Consejos</translation>
+    </message>
+    <message>
+        <source>Wearing time</source>
+        <translation>Tiempo de uso</translation>
+    </message>
+    <message>
+        <source>See and tell</source>
+        <translation>Ver y anotar</translation>
     </message>
 </context>
 <context>
@@ -1219,7 +1350,7 @@
         <translation>Este cuadro no es de una clínica. Busque el que está bajo «Pair a phone».</translation>
     </message>
     <message>
-        <source>Hold the phone so that the square on the clinic's screen is inside the frame. It is read by itself.</source>
+        <source>Hold the phone so that the square on the clinic&apos;s screen is inside the frame. It is read by itself.</source>
         <translation>Sostenga el teléfono de modo que el cuadro de la pantalla de la clínica quede dentro del marco. Se lee solo.</translation>
     </message>
     <message>
@@ -1661,6 +1792,153 @@
     </message>
 </context>
 <context>
+    <name>WearCard</name>
+    <message>
+        <source>Wearing time</source>
+        <translation>Tiempo de uso</translation>
+    </message>
+</context>
+<context>
+    <name>WearPage</name>
+    <message>
+        <source>Wearing time</source>
+        <translation>Tiempo de uso</translation>
+    </message>
+    <message>
+        <source>Take it off now</source>
+        <translation>Quítesela ahora</translation>
+    </message>
+    <message>
+        <source>Longer than planned can hurt the skin.</source>
+        <translation>Más de lo previsto puede dañar la piel.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln minute(s) left</source>
+        <translation>
+            <numerusform>queda %Ln minuto</numerusform>
+            <numerusform>quedan %Ln minutos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Taken off</source>
+        <translation>Quitada</translation>
+    </message>
+    <message>
+        <source>Put on</source>
+        <translation>Puesta</translation>
+    </message>
+    <message>
+        <source>I have put it on all the same</source>
+        <translation>Me la he puesto de todos modos</translation>
+    </message>
+    <message>
+        <source>Yes, it was gone</source>
+        <translation>Sí, ya no estaba roja</translation>
+    </message>
+    <message>
+        <source>Yes, it is gone</source>
+        <translation>Sí, ya no está roja</translation>
+    </message>
+    <message>
+        <source>No, still red</source>
+        <translation>No, sigue roja</translation>
+    </message>
+    <message>
+        <source>The last two weeks</source>
+        <translation>Las últimas dos semanas</translation>
+    </message>
+    <message>
+        <source>I have taken it off</source>
+        <translation>Me la he quitado</translation>
+    </message>
+    <message>
+        <source>That is what I see</source>
+        <translation>Esto es lo que veo</translation>
+    </message>
+    <message>
+        <source>I have put it on</source>
+        <translation>Me la he puesto</translation>
+    </message>
+</context>
+<context>
+    <name>WearWords</name>
+    <message numerus="yes">
+        <source>%Ln hour(s)</source>
+        <translation>
+            <numerusform>%Ln hora</numerusform>
+            <numerusform>%Ln horas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>hours, minutes</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>as long as you like</source>
+        <translation>todo el tiempo que quiera</translation>
+    </message>
+    <message>
+        <source>once a day for %1</source>
+        <translation>una vez al día durante %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln time(s) a day for %1</source>
+        <translation>
+            <numerusform>una vez al día durante %1</numerusform>
+            <numerusform>%Ln veces al día durante %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing: the skin looks as always</source>
+        <translation>Nada: la piel está como siempre</translation>
+    </message>
+    <message>
+        <source>Red skin</source>
+        <translation>Piel roja</translation>
+    </message>
+    <message>
+        <source>A new bruise</source>
+        <translation>Un moratón nuevo</translation>
+    </message>
+    <message>
+        <source>A blister</source>
+        <translation>Una ampolla</translation>
+    </message>
+    <message>
+        <source>Open skin</source>
+        <translation>Piel abierta</translation>
+    </message>
+    <message>
+        <source>Fluid comes out</source>
+        <translation>Sale líquido</translation>
+    </message>
+    <message>
+        <source>Pain that grows</source>
+        <translation>Dolor que aumenta</translation>
+    </message>
+    <message>
+        <source>Swelling, or it does not go on any more</source>
+        <translation>Hinchazón, o ya no entra</translation>
+    </message>
+    <message>
+        <source>Numb, cold or another colour</source>
+        <translation>Dormida, fría o de otro color</translation>
+    </message>
+    <message>
+        <source>Fever</source>
+        <translation>Fiebre</translation>
+    </message>
+    <message>
+        <source>Red, gone after %1</source>
+        <translation>Roja, normal tras %1</translation>
+    </message>
+    <message>
+        <source>Red, still there after %1</source>
+        <translation>Roja, seguía así tras %1</translation>
+    </message>
+</context>
+<context>
     <name>WeekGrid</name>
     <message>
         <source>What the signs mean</source>
@@ -1753,7 +2031,7 @@
         <translation>Sin red, lo que ve puede ser antiguo.</translation>
     </message>
     <message>
-        <source>Local law and your clinic's rules decide.</source>
+        <source>Local law and your clinic&apos;s rules decide.</source>
         <translation>Deciden las leyes del lugar y las normas de su clínica.</translation>
     </message>
     <message>
@@ -1826,7 +2104,7 @@
         <translation>Este teléfono no tiene un lugar seguro para una llave</translation>
     </message>
     <message>
-        <source>Newel locks what it keeps about you with a key. This phone has no place of its own for keys, so the key would lie in a file beside your data. Whoever gets at this phone's storage could then read it.</source>
+        <source>Newel locks what it keeps about you with a key. This phone has no place of its own for keys, so the key would lie in a file beside your data. Whoever gets at this phone&apos;s storage could then read it.</source>
         <translation>Newel cierra con llave lo que guarda de usted. Este teléfono no tiene un lugar propio para llaves, así que la llave quedaría en un archivo junto a sus datos. Quien llegue a la memoria de este teléfono podría leerlos.</translation>
     </message>
     <message>
@@ -1838,7 +2116,7 @@
         <translation>No usar Newel aquí</translation>
     </message>
     <message>
-        <source>What Newel keeps on this phone is locked, and its key is not there. Unlock the phone's place for keys and open Newel again, or phone your clinic. Nothing was changed.</source>
+        <source>What Newel keeps on this phone is locked, and its key is not there. Unlock the phone&apos;s place for keys and open Newel again, or phone your clinic. Nothing was changed.</source>
         <translation>Lo que Newel guarda en este teléfono está cerrado y su llave no está. Abra el lugar de llaves del teléfono y vuelva a abrir Newel, o llame a su clínica. No se cambió nada.</translation>
     </message>
     <message>
@@ -1876,7 +2154,7 @@
         <translation>Llegó.</translation>
     </message>
     <message>
-        <source>The clinic's computer could not take it. It stays on this phone. Call the clinic.</source>
+        <source>The clinic&apos;s computer could not take it. It stays on this phone. Call the clinic.</source>
         <translation>El ordenador de la clínica no pudo aceptarlo. Se queda en este teléfono. Llame a la clínica.</translation>
     </message>
     <message>
@@ -2193,7 +2471,7 @@
         <translation>Cae en sus horas de silencio: aquí no hay aviso.</translation>
     </message>
     <message>
-        <source>This phone does not let Newel show reminders. You can allow it in the phone's own settings. What is due is always on the page for today.</source>
+        <source>This phone does not let Newel show reminders. You can allow it in the phone&apos;s own settings. What is due is always on the page for today.</source>
         <translation>Este teléfono no deja que Newel muestre avisos. Puede permitirlo en los ajustes del propio teléfono. Lo que toca está siempre en la página de hoy.</translation>
     </message>
     <message>
@@ -2385,12 +2663,135 @@
         <translation>Paró a mitad de: %1.</translation>
     </message>
     <message>
-        <source>The clinic ended this phone's access. Call the clinic.</source>
+        <source>The clinic ended this phone&apos;s access. Call the clinic.</source>
         <translation>La clínica ha cerrado el acceso de este teléfono. Llame a la clínica.</translation>
     </message>
     <message>
         <source>Read the message from the clinic first.</source>
         <translation>Lea antes el mensaje de la clínica.</translation>
+    </message>
+    <message>
+        <source>Rest for your skin</source>
+        <translation>Descanso para su piel</translation>
+    </message>
+    <message>
+        <source>Leave the prosthesis off</source>
+        <translation>No se ponga la prótesis</translation>
+    </message>
+    <message>
+        <source>Your skin needs a rest until the clinic has spoken with you. What you do with the prosthesis on waits.</source>
+        <translation>Su piel necesita descanso hasta que la clínica hable con usted. Lo que hace con la prótesis puesta espera.</translation>
+    </message>
+</context>
+<context>
+    <name>newel::home::WearModel</name>
+    <message>
+        <source>Your wear plan begins on %1</source>
+        <translation>Su plan de uso empieza el %1</translation>
+    </message>
+    <message>
+        <source>The prosthesis is off</source>
+        <translation>La prótesis está quitada</translation>
+    </message>
+    <message>
+        <source>Leave it off until %1</source>
+        <translation>No se la ponga hasta las %1</translation>
+    </message>
+    <message>
+        <source>Time is up: take it off now</source>
+        <translation>Se acabó el tiempo: quítesela ahora</translation>
+    </message>
+    <message>
+        <source>On since %1</source>
+        <translation>Puesta desde %1</translation>
+    </message>
+    <message>
+        <source>Look at your skin now</source>
+        <translation>Mire ahora su piel</translation>
+    </message>
+    <message>
+        <source>Watch the red skin</source>
+        <translation>Vigile la piel roja</translation>
+    </message>
+    <message>
+        <source>Enough for today</source>
+        <translation>Suficiente por hoy</translation>
+    </message>
+    <message>
+        <source>Leave the prosthesis off</source>
+        <translation>No se ponga la prótesis</translation>
+    </message>
+    <message>
+        <source>Your plan: %1.</source>
+        <translation>Su plan: %1.</translation>
+    </message>
+    <message>
+        <source>In between at least %1 off.</source>
+        <translation>Entre medias, al menos %1 sin ella.</translation>
+    </message>
+    <message>
+        <source>Not worn yet today.</source>
+        <translation>Hoy aún no la ha llevado.</translation>
+    </message>
+    <message>
+        <source>Worn today: %1.</source>
+        <translation>Hoy la ha llevado: %1.</translation>
+    </message>
+    <message>
+        <source>Take it off when it hurts, and look at your skin each time.</source>
+        <translation>Quítesela si le duele, y mire su piel cada vez.</translation>
+    </message>
+    <message>
+        <source>This time at most %1.</source>
+        <translation>Esta vez, como mucho %1.</translation>
+    </message>
+    <message>
+        <source>Take it off when it hurts, and look at your skin.</source>
+        <translation>Quítesela si le duele, y mire su piel.</translation>
+    </message>
+    <message>
+        <source>Then look at your skin.</source>
+        <translation>Después mire su piel.</translation>
+    </message>
+    <message>
+        <source>Off again at %1.</source>
+        <translation>Quítesela a las %1.</translation>
+    </message>
+    <message>
+        <source>All round the residual limb, with a mirror. Choose all that you see or feel.</source>
+        <translation>Alrededor de todo el muñón, con un espejo. Elija todo lo que vea o sienta.</translation>
+    </message>
+    <message>
+        <source>Tomorrow it goes on.</source>
+        <translation>Mañana se sigue.</translation>
+    </message>
+    <message>
+        <source>Your skin needs a rest. Leave the prosthesis off until the clinic has spoken with you. Please call the clinic.</source>
+        <translation>Su piel necesita descanso. No se ponga la prótesis hasta que la clínica hable con usted. Llame a la clínica.</translation>
+    </message>
+    <message>
+        <source>Your skin stayed red for too long. Wear no more than now, and call the clinic.</source>
+        <translation>Su piel siguió roja demasiado tiempo. No la lleve más que ahora y llame a la clínica.</translation>
+    </message>
+    <message>
+        <source>Was the red gone at %1?</source>
+        <translation>¿Se había ido lo rojo a las %1?</translation>
+    </message>
+    <message>
+        <source>Leave it off and look again at %1. Is the red gone already?</source>
+        <translation>No se la ponga y mire otra vez a las %1. ¿Se ha ido ya lo rojo?</translation>
+    </message>
+    <message>
+        <source>%1 to %2, %3</source>
+        <translation>%1 a %2, %3</translation>
+    </message>
+    <message>
+        <source>Told later, not timed.</source>
+        <translation>Anotado después, sin cronómetro.</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
     </message>
 </context>
 </TS>

@@ -266,6 +266,66 @@ TEST_P(HomePages, whatWasDoneAwayFromThePhoneHoldsTogether) {
   check(Page::TellLater, "-stop");
 }
 
+TEST_P(HomePages, wearingTimeHoldsTogether) {
+  v1::Programme programme = inventedProgramme(1, {"sit-to-stand"});
+  *programme.mutable_wear_plan() = inventedWearPlan();
+  v1::AskedMeasure& asked = *programme.add_measures();
+  asked.set_kind("two-minute-walk");
+  asked.set_by_day("2026-12-04");
+  m_world.clinic().put(programme);
+  m_world.clinic().put(inventedMeasure(3, 16.4));
+  m_world.clinic().put(inventedMeasure(12, 14));
+  m_world.clinic().put(inventedMeasure(20, 12.5));
+  m_world.pair();
+  home::WearModel& wear = *program().wear;
+  const auto pass = [&](absl::Duration time) {
+    m_world.clock().advance(time);
+    wear.refresh();
+  };
+  wear.refresh();
+  scroll(300);
+  check(Page::Today, "-wear");
+  scroll(0);
+  program().app->show(Page::Wear);
+  check(Page::Wear, "-off");
+  wear.putOn(0);
+  pass(absl::Minutes(35));
+  check(Page::Wear, "-on");
+  pass(absl::Minutes(30));
+  check(Page::Wear, "-over");
+  wear.takeOff(1);
+  check(Page::Wear, "-look");
+  scroll(5000);
+  check(Page::Wear, "-look-end");
+  wear.look({static_cast<int>(v1::SKIN_SIGN_RED)});
+  check(Page::Wear, "-watch");
+  pass(absl::Minutes(15));
+  check(Page::Wear, "-watch-over");
+  wear.redGone(true);
+  check(Page::Wear, "-rest");
+  pass(absl::Minutes(60));
+  wear.putOn(0);
+  pass(absl::Minutes(55));
+  wear.takeOff(0);
+  wear.look({static_cast<int>(v1::SKIN_SIGN_CLEAR)});
+  check(Page::Wear, "-done");
+  program().app->back();
+  program().app->show(Page::HowItGoes);
+  scroll(700);
+  check(Page::HowItGoes, "-wear");
+  scroll(5000);
+  check(Page::HowItGoes, "-measures");
+  program().app->back();
+  program().app->show(Page::Wear);
+  wear.putOn(0);
+  wear.takeOff(0);
+  wear.look({static_cast<int>(v1::SKIN_SIGN_OPEN_SKIN), static_cast<int>(v1::SKIN_SIGN_RED)});
+  check(Page::Wear, "-stay-off");
+  program().app->back();
+  scroll(0);
+  check(Page::Today, "-skin");
+}
+
 TEST_P(HomePages, takingAlongAndErasingHoldTogether) {
   pair();
   ASSERT_TRUE(program().engine->writeMessage("Thank you.").ok());

@@ -53,6 +53,7 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   reminder_model = std::make_unique<home::ReminderModel>(*reminder_service, parts);
   tell_later = std::make_unique<home::TellLaterModel>(parts);
   take_along = std::make_unique<home::TakeAlongModel>(*bridge, parts);
+  wear = std::make_unique<home::WearModel>(*bridge, parts);
   app = std::make_unique<AppModel>(*session, *today, *first_run, *bridge, parts, QString());
   models.app = app.get();
   models.pair = pair.get();
@@ -66,6 +67,7 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   models.reminders = reminder_model.get();
   models.tell_later = tell_later.get();
   models.take_along = take_along.get();
+  models.wear = wear.get();
   models.clips = &clips;
   QObject::connect(scan.get(), &home::ScanModel::found, app.get(), [this](const QString& text) {
     app->back();
@@ -78,6 +80,7 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   QObject::connect(settings.get(), &home::SettingsModel::erased, app.get(), &AppModel::leavePractice);
   QObject::connect(settings.get(), &home::SettingsModel::erased, reminder_service.get(),
                    &home::ReminderService::rebuild);
+  QObject::connect(wear.get(), &home::WearModel::told, today.get(), &home::TodayModel::refresh);
   QObject::connect(tell_later.get(), &home::TellLaterModel::told, today.get(), &home::TodayModel::refresh);
   QObject::connect(tell_later.get(), &home::TellLaterModel::told, reminder_service.get(),
                    &home::ReminderService::rebuild);

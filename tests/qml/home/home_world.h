@@ -47,6 +47,7 @@ struct HomeProgram {
   std::unique_ptr<home::ReminderService> reminder_service;
   std::unique_ptr<home::ReminderModel> reminder_model;
   std::unique_ptr<home::TellLaterModel> tell_later;
+  std::unique_ptr<home::WearModel> wear;
   std::unique_ptr<home::TakeAlongModel> take_along;
   std::unique_ptr<home::AppModel> app;
   home::HomeModels models;

@@ -82,6 +82,46 @@ v1::Programme inventedProgramme(std::uint32_t number, const std::vector<std::str
   return programme;
 }
 
+v1::WearPlan inventedWearPlan() {
+  v1::WearPlan plan;
+  plan.set_id("019ab000-0000-7000-8000-000000000301");
+  plan.set_number(1);
+  plan.set_person_id(kPersonId);
+  plan.set_clinic_id(kClinicId);
+  plan.set_signer_id(kTherapistId);
+  plan.set_signer_name("Ruth Sample");
+  plan.mutable_issued_at()->set_seconds(kIssued);
+  plan.set_effective_day("2026-11-01");
+  plan.set_zone("Europe/Berlin");
+  v1::WearStep& first = *plan.add_steps();
+  first.set_days(2);
+  first.set_blocks(2);
+  first.set_block_min(60);
+  first.set_activity("Stand and walk a little indoors.");
+  v1::WearStep& last = *plan.add_steps();
+  last.set_days(1);
+  last.set_all_day(true);
+  plan.set_off_min(60);
+  plan.set_grace_min(10);
+  plan.set_redness_min(10);
+  plan.set_redness_action(v1::REDNESS_ACTION_STAY_OFF);
+  plan.set_note("Two fresh socks each time.");
+  return plan;
+}
+
+v1::Measure inventedMeasure(int day, double seconds) {
+  v1::Measure measure;
+  measure.set_id("019ab000-0000-7000-8000-0000000004" + std::to_string(10 + day));
+  measure.set_revision(1);
+  measure.set_person_id(kPersonId);
+  measure.set_kind("timed-up-and-go");
+  measure.set_value(seconds);
+  measure.set_unit("s");
+  measure.mutable_taken_at()->set_seconds(kIssued - (25 - day) * 86400);
+  measure.set_local_day("2026-11-" + std::string(day < 10 ? "0" : "") + std::to_string(day));
+  return measure;
+}
+
 // Answers from the counter's list; the cursor is how far down it one has read.
 class PaperLink : public HubLink {
  public:
@@ -209,6 +249,10 @@ void PaperClinic::put(const v1::Message& message) {
   put(v1::RECORD_KIND_MESSAGE, message.id(), 1, toBytes(message));
 }
 
+void PaperClinic::put(const v1::Measure& measure) {
+  put(v1::RECORD_KIND_MEASURE, measure.id(), measure.revision(), toBytes(measure));
+}
+
 void PaperClinic::putSetting(const std::string& id, std::uint32_t value) {
   v1::ClinicCard card = inventedClinic();
   card.mutable_settings()->set_clinic_id(kClinicId);
@@ -265,6 +309,18 @@ std::vector<v1::Receipt> PaperClinic::receipts() const {
     receipts.push_back(receipt);
   }
   return receipts;
+}
+
+std::vector<v1::WearBlock> PaperClinic::wearBlocks() const {
+  const std::lock_guard lock(m_mutex);
+  std::vector<v1::WearBlock> blocks;
+  for (const v1::Envelope& envelope : m_arrived) {
+    v1::WearBlock block;
+    if (envelope.kind() != v1::RECORD_KIND_WEAR_BLOCK) continue;
+    EXPECT_TRUE(block.ParseFromString(envelope.content()));
+    blocks.push_back(block);
+  }
+  return blocks;
 }
 
 std::vector<v1::Message> PaperClinic::messages() const {

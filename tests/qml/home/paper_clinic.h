@@ -19,6 +19,11 @@ namespace newel::tests {
 std::string& inventedLanguage();
 v1::Person inventedPerson();
 // Programme `number` of that person: `exercises` with small doses, every day of 2026-11.
+// A plan of two steps, from 1 November 2026: twice an hour with an hour between, for two good days; then all
+// day. Red skin may stay for ten minutes.
+v1::WearPlan inventedWearPlan();
+// A Timed Up and Go of that person, on `day` of November 2026.
+v1::Measure inventedMeasure(int day, double seconds);
 v1::Programme inventedProgramme(std::uint32_t number, const std::vector<std::string>& exercises);
 
 class PaperClinic : public HubNetwork {
@@ -33,6 +38,7 @@ class PaperClinic : public HubNetwork {
   void putMedia(const std::string& content);  // a photo or clip, as it is
   void put(const v1::HoldOrder& order);
   void put(const v1::Message& message);
+  void put(const v1::Measure& measure);
   void putSetting(const std::string& id, std::uint32_t value);  // with the clinic's card
   v1::HoldOrder holdOrder(const std::string& reason, const std::vector<std::string>& entry_ids = {});
   v1::Message message(const std::string& text, bool urgent);
@@ -41,6 +47,7 @@ class PaperClinic : public HubNetwork {
   std::vector<v1::Practice> practices() const;
   std::vector<v1::Receipt> receipts() const;
   std::vector<v1::Message> messages() const;
+  std::vector<v1::WearBlock> wearBlocks() const;  // as they came, each revision
 
   void setReachable(bool reachable);
   void revoke();  // this phone; pairing it again gives access again
