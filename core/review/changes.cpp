@@ -213,6 +213,28 @@ void compareCards(const v1::Programme& last, const v1::Programme& draft, const C
 
 }  // namespace
 
+namespace {
+
+// By what a person would notice; who signed a plan and when is no change of it.
+void compareWear(const v1::Programme& last, const v1::Programme& draft, std::vector<std::string>& sentences) {
+  const v1::WearPlan& before = last.wear_plan();
+  const v1::WearPlan& now = draft.wear_plan();
+  if (!draft.has_wear_plan()) {
+    if (last.has_wear_plan()) sentences.emplace_back("No longer: the wear plan.");
+    return;
+  }
+  if (!last.has_wear_plan()) {
+    sentences.emplace_back("New: a wear plan.");
+    return;
+  }
+  MessageDifferencer differ;
+  for (const char* field : {"id", "number", "person_id", "clinic_id", "signer_id", "signer_name", "issued_at", "zone"})
+    differ.IgnoreField(v1::WearPlan::descriptor()->FindFieldByName(field));
+  if (!differ.Compare(before, now)) sentences.emplace_back("The wear plan has changed and begins anew.");
+}
+
+}  // namespace
+
 std::vector<std::string> changesBetween(const v1::Programme& last, const v1::Programme& draft,
                                         const Catalogue& catalogue, const std::string& language) {
   std::vector<std::string> sentences;
@@ -237,6 +259,7 @@ std::vector<std::string> changesBetween(const v1::Programme& last, const v1::Pro
                         " more than at the start.");
   }
   compareCards(last, draft, catalogue, language, sentences);
+  compareWear(last, draft, sentences);
   if (last.advice() != draft.advice()) sentences.emplace_back("The general advice has changed.");
   return sentences;
 }

@@ -150,6 +150,38 @@ FocusScope {
 
             Heading {
                 width: parent.width
+                visible: page.done.wear.length > 0
+                text: qsTr("Wearing time, newest first")
+            }
+
+            Repeater {
+                model: page.done.wear
+
+                Row {
+                    id: worn
+
+                    required property var modelData
+
+                    width: all.width
+                    spacing: Theme.space
+
+                    UrgencyMark {
+                        width: Math.round(Theme.small * 1.25)
+                        height: width
+                        y: 1
+                        urgency: worn.modelData.bad ? 0 : 3
+                    }
+
+                    Say {
+                        width: parent.width - Theme.small * 1.25 - Theme.space
+                        text: qsTr("%1: %2").arg(worn.modelData.day).arg(worn.modelData.words)
+                        font.bold: worn.modelData.bad
+                    }
+                }
+            }
+
+            Heading {
+                width: parent.width
                 text: page.done.practices.length === 0 ? qsTr("No practice reported in these weeks")
                     : page.done.practices.length === 1 ? qsTr("1 practice")
                                                        : qsTr("%1 practices, newest first").arg(page.done.practices.length)

@@ -9,12 +9,13 @@ Column {
     id: list
 
     required property DeskModel desk
-    required property string shown // "entry", "catalogue" or "whole"
+    required property string shown // "entry", "catalogue", "whole" or "wear"
     readonly property DraftModel draft: desk.draft
 
     signal entryChosen(int row)
     signal catalogueChosen
     signal wholeChosen
+    signal wearChosen
 
     spacing: Theme.space
 
@@ -75,6 +76,12 @@ Column {
             text: qsTr("Dates, advice, limits")
             edge: list.shown === "whole" ? Theme.rail : Theme.soft
             onClicked: list.wholeChosen()
+        }
+
+        SmallButton {
+            text: qsTr("Wearing time, measures")
+            edge: list.shown === "wear" ? Theme.rail : Theme.soft
+            onClicked: list.wearChosen()
         }
 
         SmallButton {

@@ -134,6 +134,11 @@ FocusScope {
                 }
 
                 SmallButton {
+                    text: qsTr("Measures")
+                    onClicked: page.desk.openMeasures()
+                }
+
+                SmallButton {
                     visible: page.desk.mayWrite
                     text: qsTr("Hold order")
                     words: Theme.stop

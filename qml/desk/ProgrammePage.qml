@@ -81,6 +81,7 @@ FocusScope {
                     catalogue.takeFocus();
                 }
                 onWholeChosen: page.show("whole")
+                onWearChosen: page.show("wear")
             }
         }
 
@@ -114,6 +115,12 @@ FocusScope {
                 width: parent.width
                 visible: page.shown === "whole"
                 draft: page.desk.draft
+            }
+
+            WearPlanForm {
+                width: parent.width
+                visible: page.shown === "wear"
+                wear: page.desk.wear
             }
         }
 

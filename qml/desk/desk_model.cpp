@@ -22,12 +22,14 @@ DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const Q
       m_person(context),
       m_form(context),
       m_draft(context),
+      m_wear(context, m_draft),
       m_entry(m_draft, context),
       m_media(m_draft, context),
       m_preview(m_draft, context),
       m_pairing(context),
       m_done(context),
       m_hold(context),
+      m_measures(context),
       m_content(context),
       m_own(context, m_content),
       m_clinic_settings(context, m_content),
@@ -58,6 +60,7 @@ void DeskModel::connectModels() {
     m_person.reload();
     say(tr("Programme %1 is signed and on its way to the phone.").arg(number));
   });
+  connect(&m_measures, &MeasuresModel::saved, &m_person, &PersonModel::reload);
   connect(&m_hold, &HoldModel::sent, this, [this] {
     const bool lifted = m_hold.lifting();
     show(PersonPage);
@@ -122,6 +125,7 @@ void DeskModel::gotFile() {
   checkOpening();
   if (m_page == PairingPage) m_pairing.follow(*file);
   if (m_page == DonePage) m_done.show(file);
+  if (m_page == MeasuresPage) m_measures.follow(file);
   if (m_page == ProgrammePage || m_page == SignPage) m_draft.follow(file);
 }
 

@@ -24,6 +24,7 @@
 #include "qml/desk/find_model.h"
 #include "qml/desk/hold_model.h"
 #include "qml/desk/hub_worker.h"
+#include "qml/desk/measures_model.h"
 #include "qml/desk/own_account_model.h"
 #include "qml/desk/own_exercise_model.h"
 #include "qml/desk/pairing_model.h"
@@ -31,6 +32,7 @@
 #include "qml/desk/person_model.h"
 #include "qml/desk/preview_model.h"
 #include "qml/desk/sign_in_model.h"
+#include "qml/desk/wear_draft_model.h"
 
 namespace newel::desk {
 
@@ -61,11 +63,13 @@ class DeskModel : public QObject {
   Q_PROPERTY(newel::desk::PersonModel* person READ person CONSTANT)
   Q_PROPERTY(newel::desk::PersonFormModel* form READ form CONSTANT)
   Q_PROPERTY(newel::desk::DraftModel* draft READ draft CONSTANT)
+  Q_PROPERTY(newel::desk::WearDraftModel* wear READ wear CONSTANT)
   Q_PROPERTY(newel::desk::EntryModel* entry READ entry CONSTANT)
   Q_PROPERTY(newel::desk::EntryMediaModel* media READ media CONSTANT)
   Q_PROPERTY(newel::desk::PreviewModel* preview READ preview CONSTANT)
   Q_PROPERTY(newel::desk::PairingModel* pairing READ pairing CONSTANT)
   Q_PROPERTY(newel::desk::DoneModel* done READ done CONSTANT)
+  Q_PROPERTY(newel::desk::MeasuresModel* measures READ measures CONSTANT)
   Q_PROPERTY(newel::desk::HoldModel* hold READ hold CONSTANT)
   Q_PROPERTY(newel::desk::OwnExerciseModel* ownExercises READ ownExercises CONSTANT)
   Q_PROPERTY(newel::desk::ClinicSettingsModel* clinicSettings READ clinicSettings CONSTANT)
@@ -87,6 +91,7 @@ class DeskModel : public QObject {
     PairingPage,
     DonePage,
     HoldPage,
+    MeasuresPage,
     OwnExercisePage,
     ClinicSettingsPage,
     OwnAccountPage,
@@ -122,11 +127,13 @@ class DeskModel : public QObject {
   PersonModel* person() { return &m_person; }
   PersonFormModel* form() { return &m_form; }
   DraftModel* draft() { return &m_draft; }
+  WearDraftModel* wear() { return &m_wear; }
   EntryModel* entry() { return &m_entry; }
   EntryMediaModel* media() { return &m_media; }
   PreviewModel* preview() { return &m_preview; }
   PairingModel* pairing() { return &m_pairing; }
   DoneModel* done() { return &m_done; }
+  MeasuresModel* measures() { return &m_measures; }
   HoldModel* hold() { return &m_hold; }
   OwnExerciseModel* ownExercises() { return &m_own; }
   ClinicSettingsModel* clinicSettings() { return &m_clinic_settings; }
@@ -145,6 +152,7 @@ class DeskModel : public QObject {
   Q_INVOKABLE void openPairing();
   Q_INVOKABLE void openDone();
   Q_INVOKABLE void openHold();
+  Q_INVOKABLE void openMeasures();
   Q_INVOKABLE void openOwnExercises();
   Q_INVOKABLE void openClinicSettings();
   Q_INVOKABLE void openLift(const QString& hold_id);
@@ -209,12 +217,14 @@ class DeskModel : public QObject {
   PersonModel m_person;
   PersonFormModel m_form;
   DraftModel m_draft;
+  WearDraftModel m_wear;
   EntryModel m_entry;
   EntryMediaModel m_media;
   PreviewModel m_preview;
   PairingModel m_pairing;
   DoneModel m_done;
   HoldModel m_hold;
+  MeasuresModel m_measures;
   DeskContent m_content;
   OwnExerciseModel m_own;
   ClinicSettingsModel m_clinic_settings;

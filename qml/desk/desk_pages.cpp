@@ -20,6 +20,7 @@ QString DeskModel::backWords() const {
     case PairingPage:
     case DonePage:
     case HoldPage:
+    case MeasuresPage:
       return tr("Person");
     case FindPage:
       if (m_page == AccessPage) return tr("Find a person");
@@ -72,6 +73,12 @@ void DeskModel::openHold() {
   if (!m_person.loaded()) return;
   m_hold.beginHold(m_person.file());
   show(HoldPage);
+}
+
+void DeskModel::openMeasures() {
+  if (!m_person.loaded()) return;
+  m_measures.begin(m_person.file());
+  show(MeasuresPage);
 }
 
 void DeskModel::openOwnExercises() {
@@ -160,6 +167,7 @@ void DeskModel::back() {
     case PairingPage:
     case DonePage:
     case HoldPage:
+    case MeasuresPage:
       show(PersonPage);
       break;
     case OwnExercisePage:

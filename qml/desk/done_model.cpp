@@ -6,8 +6,10 @@
 #include <map>
 
 #include "core/schedule/occasions.h"
+#include "core/schedule/wear_plan.h"
 #include "core/time/local_day.h"
 #include "qml/desk/problem_words.h"
+#include "qml/desk/wear_lines.h"
 #include "qml/print/record_words.h"
 
 namespace newel::desk {
@@ -201,6 +203,26 @@ void DoneModel::makePractices() {
     if (!day.ok() || *day < m_first || *day > m_last) continue;
     m_practices << practiceMap(*practice, *m_file, m_context);
   }
+}
+
+QVariantList DoneModel::wear() const {
+  QVariantList list;
+  if (!m_file) return list;
+  const absl::TimeZone zone = zoneOf(*m_file);
+  // Held against the plan that counts now; without one, against the clinic's own minutes.
+  v1::WearPlan plan;
+  plan.set_redness_min(m_context.settings.at("redness-minutes"));
+  for (const v1::Programme& programme : m_file->programmes)
+    if (programme.has_wear_plan()) plan = programme.wear_plan();
+  for (auto block = m_file->wear_blocks.rbegin(); block != m_file->wear_blocks.rend(); ++block) {
+    const auto day = parseLocalDay(block->local_day());
+    if (!day.ok() || *day < m_first || *day > m_last) continue;
+    const SkinVerdict verdict = skinVerdict(*block, plan);
+    list << QVariantMap{{"day", print::text(block->local_day())},
+                        {"words", wearWords(*block, verdict, zone)},
+                        {"bad", verdict == SkinVerdict::Harm || verdict == SkinVerdict::TooRed}};
+  }
+  return list;
 }
 
 }  // namespace newel::desk

@@ -29,6 +29,8 @@ class DoneModel : public QObject {
   Q_PROPERTY(QVariantList rows READ rows NOTIFY changed)
   Q_PROPERTY(QVariantList byWeek READ byWeek NOTIFY changed)            // {label, share, dose}
   Q_PROPERTY(QVariantList byProgramme READ byProgramme NOTIFY changed)  // {label, share, dose}
+  // Wearing time, the newest day first: {day, words, bad}; bad: the skin was hurt or stayed red too long.
+  Q_PROPERTY(QVariantList wear READ wear NOTIFY changed)
   // Newest first: {day, known, end, stopped, note, doubts, entries: [{title, dose, pain, effort, sets,
   // skipped}]}.
   Q_PROPERTY(QVariantList practices READ practices NOTIFY changed)
@@ -50,6 +52,7 @@ class DoneModel : public QObject {
   QVariantList byWeek() const { return m_by_week; }
   QVariantList byProgramme() const { return m_by_programme; }
   QVariantList practices() const { return m_practices; }
+  QVariantList wear() const;
 
   absl::CivilDay first() const { return m_first; }
   absl::CivilDay last() const { return m_last; }

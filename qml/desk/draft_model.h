@@ -124,6 +124,10 @@ class DraftModel : public QObject {
   // The same for one that need not be selected; nothing happens when it is gone.
   void editEntry(const std::string& entry_id, const std::string& key,
                  const std::function<void(v1::Entry&)>& edit);
+  // The whole programme, as one change that can be undone.
+  void editProgramme(const std::string& key, const std::function<void(v1::Programme&)>& edit) {
+    change(key, edit);
+  }
   // The same rhythm and windows for every entry; each keeps its own pauses.
   void scheduleForAll(const v1::Schedule& schedule);
   const PersonFile* file() const { return m_file.get(); }

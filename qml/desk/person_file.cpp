@@ -84,6 +84,8 @@ absl::StatusOr<PersonFile> fetchPerson(DeskClient& client, const std::string& pe
            [&] { return take(client.messages(person_id, mark_read), file.messages); },
            [&] { return take(client.receipts(person_id), file.receipts); },
            [&] { return take(client.practices(person_id), file.practices); },
+           [&] { return take(client.wearBlocks(person_id), file.wear_blocks); },
+           [&] { return take(client.measures(person_id), file.measures); },
            [&] { return take(client.devices(person_id), file.devices); }}) {
     const absl::Status status = step();
     if (!status.ok()) return status;
@@ -91,6 +93,10 @@ absl::StatusOr<PersonFile> fetchPerson(DeskClient& client, const std::string& pe
   std::sort(file.practices.begin(), file.practices.end(),
             [](const v1::Practice& left, const v1::Practice& right) {
               return toTime(left.started_at()) < toTime(right.started_at());
+            });
+  std::sort(file.wear_blocks.begin(), file.wear_blocks.end(),
+            [](const v1::WearBlock& left, const v1::WearBlock& right) {
+              return toTime(left.put_on_at()) < toTime(right.put_on_at());
             });
   return file;
 }

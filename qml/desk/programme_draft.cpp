@@ -94,6 +94,7 @@ v1::Programme startingDraft(const v1::Programme* last, const SettingValues& sett
     *draft.mutable_entries() = last->entries();
     draft.set_advice(last->advice());
     *draft.mutable_cards() = last->cards();
+    if (last->has_wear_plan()) *draft.mutable_wear_plan() = last->wear_plan();
     *draft.mutable_thresholds() = last->thresholds();
   } else {
     draft.mutable_thresholds()->set_pain_stop_0_10(settings.at("pain-stop"));

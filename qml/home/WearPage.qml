@@ -10,6 +10,8 @@ HomePage {
 
     readonly property WearModel wear: models.wear
     readonly property int state: wear.state
+    // Then there is one question, and nothing beside it.
+    readonly property bool asks: state === WearModel.Look || state === WearModel.Watch
     // How many steps back it was; the skin signs that are chosen.
     property int ago: 0
     property var seen: []
@@ -102,34 +104,34 @@ HomePage {
 
     Words {
         width: parent.width
-        visible: text !== ""
+        visible: text !== "" && !page.asks
         text: page.wear.plan
     }
 
     Words {
         width: parent.width
-        visible: text !== ""
+        visible: text !== "" && !page.asks
         text: page.wear.worn
     }
 
     Words {
         width: parent.width
-        visible: text !== "" && page.state !== WearModel.StayOff
+        visible: text !== "" && !page.asks && page.state !== WearModel.StayOff
         text: page.wear.note
         color: Theme.soft
     }
 
-    // When it was, where it was not just now.
+    // When it was, where it was not just now; less is earlier.
     NumberStepper {
         width: parent.width
         visible: (page.state === WearModel.Off || page.state === WearModel.Rest || page.state === WearModel.On || page.state === WearModel.DoneToday) && page.wear.agoSteps > 1
         labelWidth: parent.width
         label: page.state === WearModel.On ? qsTr("Taken off") : qsTr("Put on")
-        from: 0
-        to: page.wear.agoSteps - 1
-        value: page.ago
+        from: 1 - page.wear.agoSteps
+        to: 0
+        value: -page.ago
         shown: page.wear.agoWords(page.ago)
-        onChanged: value => page.ago = value
+        onChanged: value => page.ago = -value
     }
 
     // It happened against the plan: still better told than not.

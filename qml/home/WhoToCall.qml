@@ -17,9 +17,7 @@ Column {
 
     spacing: Theme.space * 1.5
 
-    Notice {
-        width: parent.width
-        visible: who.models.app.emergencyNumber !== ""
+    component Emergency: Notice {
         kind: who.emergencyFirst ? Notice.Stop : Notice.Note
         title: who.emergencyFirst ? qsTr("Call the emergency number now") : qsTr("Emergency number")
 
@@ -38,6 +36,11 @@ Column {
             text: qsTr("Call %1").arg(who.models.app.emergencyNumber)
             onClicked: who.dial(who.models.app.emergencyNumber)
         }
+    }
+
+    Emergency {
+        width: parent.width
+        visible: who.emergencyFirst && who.models.app.emergencyNumber !== ""
     }
 
     Notice {
@@ -66,6 +69,11 @@ Column {
             text: qsTr("Call the clinic")
             onClicked: who.dial(who.models.app.clinicPhone)
         }
+    }
+
+    Emergency {
+        width: parent.width
+        visible: !who.emergencyFirst && who.models.app.emergencyNumber !== ""
     }
 
     Words {

@@ -149,7 +149,10 @@ bool WearModel::watchOver() const {
 
 QString WearModel::headline() const {
   const auto moment = [this](const google::protobuf::Timestamp& at) {
-    return momentWords(toTime(at), zoneOf(m_parts), todayOf(m_parts));
+    const absl::TimeZone zone = zoneOf(m_parts);
+    const absl::Time time = toTime(at);
+    return localDayAt(time, zone) == todayOf(m_parts) ? timeWords(time, zone)
+                                                      : momentWords(time, zone, todayOf(m_parts));
   };
   switch (m_state) {
     case State::NoPlan:
@@ -243,10 +246,12 @@ QVariantList WearModel::past() const {
   QVariantList rows;
   const absl::CivilDay today = todayOf(m_parts);
   const absl::TimeZone zone = zoneOf(m_parts);
+  const bool asks = m_state == State::Look || m_state == State::Watch;
   for (auto block = m_blocks.rbegin(); block != m_blocks.rend(); ++block) {
     const auto day = parseLocalDay(block->local_day());
     if (!day.ok() || *day < today - kPastDays) break;
-    if (!block->has_taken_off_at()) continue;
+    // The one that is still asked about stands above.
+    if (!block->has_taken_off_at() || (block->id() == m_last->id() && asks)) continue;
     const absl::Time on = toTime(block->put_on_at());
     const absl::Time off = toTime(block->taken_off_at());
     QString words = tr("%1 to %2, %3")

@@ -48,6 +48,13 @@ void RatingChart::setMost(double most) {
   update();
 }
 
+void RatingChart::setBand(const QVariantList& band) {
+  if (m_band == band) return;
+  m_band = band;
+  emit scaleChanged();
+  update();
+}
+
 double RatingChart::heightOf(const QRectF& room, double value) const {
   const double span = m_most > m_least ? m_most - m_least : 1;
   return room.bottom() - room.height() * (std::clamp(value, m_least, m_most) - m_least) / span;
@@ -69,6 +76,12 @@ QRectF RatingChart::paintScale(QPainter& painter) const {
   const double words = metrics.horizontalAdvance(QLocale().toString(m_most)) + 8;
   const double margin = std::max(metrics.height() / 2, kDot + 1);
   const QRectF room(m_mirrored ? 0 : words, margin, width() - words, height() - 2 * margin);
+  if (m_band.size() == 2) {
+    const double top = heightOf(room, m_band[1].toDouble());
+    const double bottom = heightOf(room, m_band[0].toDouble());
+    // Hatched, so that it shows without colour.
+    painter.fillRect(QRectF(room.left(), top, room.width(), bottom - top), QBrush(theme().groove(), Qt::BDiagPattern));
+  }
   for (const double value : {m_least, (m_least + m_most) / 2, m_most}) {
     const double y = heightOf(room, value);
     painter.setPen(QPen(value == m_least ? theme().soft() : theme().groove(), value == m_least ? 2 : 1));

@@ -18,6 +18,8 @@ class RatingChart : public newel::parts::ThemedItem {
   Q_PROPERTY(bool square READ square WRITE setSquare NOTIFY squareChanged)
   Q_PROPERTY(double least READ least WRITE setLeast NOTIFY scaleChanged)
   Q_PROPERTY(double most READ most WRITE setMost NOTIFY scaleChanged)  // over `least`
+  // Two numbers between which the ground is shaded; empty: none.
+  Q_PROPERTY(QVariantList band READ band WRITE setBand NOTIFY scaleChanged)
   Q_PROPERTY(bool mirrored READ mirrored WRITE setMirrored NOTIFY mirroredChanged)
 
  public:
@@ -30,6 +32,8 @@ class RatingChart : public newel::parts::ThemedItem {
   void setLeast(double least);
   double most() const { return m_most; }
   void setMost(double most);
+  QVariantList band() const { return m_band; }
+  void setBand(const QVariantList& band);
   bool mirrored() const { return m_mirrored; }
   void setMirrored(bool mirrored);
   void paint(QPainter* painter) override;
@@ -48,6 +52,7 @@ class RatingChart : public newel::parts::ThemedItem {
   double heightOf(const QRectF& room, double value) const;
 
   bool m_square = false;
+  QVariantList m_band;
   double m_least = 0;
   double m_most = 10;
   bool m_mirrored = false;

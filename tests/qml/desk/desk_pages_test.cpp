@@ -14,6 +14,7 @@
 #include "core/library/settings.h"
 #include "platform/clock.h"
 #include "qml/desk/desk_model.h"
+#include "qml/parts/driver.h"
 #include "qml/parts/theme.h"
 #include "sync/common/text_codes.h"
 #include "tests/core/people/sample_people.h"
@@ -283,6 +284,86 @@ TEST_P(DeskPages, everydayPagesHoldTogether) {
   m_desk->back();
   m_desk->openOwnExercises();
   check(DeskModel::OwnExercisePage);
+}
+
+TEST_P(DeskPages, measuresHoldTogetherAndSayWhatAChangeMeans) {
+  signIn(test::kUser);
+  openAda();
+  m_desk->openMeasures();
+  check(DeskModel::MeasuresPage);
+  desk::MeasuresModel& measures = *m_desk->measures();
+  measures.setKind(QStringLiteral("timed-up-and-go"));
+  measures.setValue(QStringLiteral("2000"));
+  EXPECT_FALSE(measures.maySave());
+  check(DeskModel::MeasuresPage, "-problem");
+  const std::vector<std::pair<const char*, const char*>> taken = {
+      {"2026-10-01", "24,5"}, {"2026-10-20", "16.0"}, {"2026-11-20", "12.5"}};
+  for (const auto& [day, value] : taken) {
+    measures.setDay(QString::fromLatin1(day));
+    measures.setValue(QString::fromLatin1(value));
+    ASSERT_TRUE(measures.maySave()) << value;
+    measures.save();
+    answered();
+    ASSERT_EQ(measures.problem(), "");
+  }
+  ASSERT_EQ(measures.taken().size(), 1);
+  const QVariantMap row = measures.taken().first().toMap();
+  EXPECT_EQ(row["points"].toList().size(), 3);
+  EXPECT_TRUE(row["verdict"].toString().contains(QStringLiteral("beyond error"))) << row["verdict"].toString().toStdString();
+  check(DeskModel::MeasuresPage, "-taken");
+  scroll(10000);
+  check(DeskModel::MeasuresPage, "-taken-end");
+  measures.withdraw(row["values"].toList().first().toMap()["id"].toString());
+  answered();
+  EXPECT_EQ(measures.taken().first().toMap()["points"].toList().size(), 2) << "entered by mistake: gone from here";
+}
+
+TEST_P(DeskPages, aWearPlanIsWrittenSignedAndItsBlocksAreRead) {
+  signIn(test::kUser);
+  openAda();
+  m_desk->openProgramme();
+  check(DeskModel::ProgrammePage);
+  parts::Driver driver(m_window, [] { return QJsonObject(); });
+  driver.run(QStringLiteral("click \"Wearing time, measures\""));
+  answered();
+  check(DeskModel::ProgrammePage, "-no-wear");
+  desk::WearDraftModel& wear = *m_desk->wear();
+  EXPECT_FALSE(wear.planned());
+  wear.startFrom(wear.examples().first().toMap()["id"].toString());
+  ASSERT_TRUE(wear.planned());
+  wear.setBlocks(0, 2);
+  wear.setMinutes(0, 45);
+  wear.toggleMeasure(QStringLiteral("two-minute-walk"));
+  EXPECT_EQ(wear.steps().first().toMap()["words"].toString(), "90 min a day");
+  check(DeskModel::ProgrammePage, "-wear");
+  scroll(10000);
+  check(DeskModel::ProgrammePage, "-wear-end");
+  m_desk->draft()->undo();
+  EXPECT_EQ(m_desk->draft()->programme().measures_size(), 0);
+  m_desk->draft()->redo();
+  ASSERT_TRUE(m_desk->draft()->maySign()) << m_desk->draft()->whyNot().toStdString();
+  m_desk->openSign();
+  m_desk->draft()->sign();
+  answered();
+  ASSERT_EQ(m_desk->draft()->signProblem(), "");
+  const auto programmes = *m_clinic.desk().programmes(m_person.id());
+  EXPECT_EQ(programmes.back().wear_plan().number(), 1U);
+  EXPECT_EQ(programmes.back().wear_plan().steps(0).block_min(), 45U);
+  EXPECT_EQ(programmes.back().measures_size(), 1);
+  ASSERT_EQ(m_phone->keepWearBlock(test::sampleWearBlock(m_phone->newId(), m_person.id())), absl::OkStatus());
+  v1::WearBlock harmed = test::sampleWearBlock(m_phone->newId(), m_person.id());
+  harmed.mutable_check()->set_signs(0, v1::SKIN_SIGN_BLISTER);
+  harmed.mutable_put_on_at()->set_seconds(harmed.put_on_at().seconds() + 10800);
+  harmed.mutable_taken_off_at()->set_seconds(harmed.taken_off_at().seconds() + 10800);
+  ASSERT_EQ(m_phone->keepWearBlock(harmed), absl::OkStatus());
+  ASSERT_EQ(m_phone->syncOnce(), absl::OkStatus());
+  openAda();
+  m_desk->openDone();
+  answered();
+  ASSERT_EQ(m_desk->done()->wear().size(), 2);
+  EXPECT_TRUE(m_desk->done()->wear().first().toMap()["bad"].toBool());
+  EXPECT_FALSE(m_desk->done()->wear().last().toMap()["bad"].toBool());
+  check(DeskModel::DonePage, "-wear");
 }
 
 INSTANTIATE_TEST_SUITE_P(
