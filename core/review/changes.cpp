@@ -228,7 +228,8 @@ void compareWear(const v1::Programme& last, const v1::Programme& draft, std::vec
     return;
   }
   MessageDifferencer differ;
-  for (const char* field : {"id", "number", "person_id", "clinic_id", "signer_id", "signer_name", "issued_at", "zone"})
+  for (const char* field :
+       {"id", "number", "person_id", "clinic_id", "signer_id", "signer_name", "issued_at", "zone"})
     differ.IgnoreField(v1::WearPlan::descriptor()->FindFieldByName(field));
   if (!differ.Compare(before, now)) sentences.emplace_back("The wear plan has changed and begins anew.");
 }

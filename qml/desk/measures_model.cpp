@@ -97,29 +97,34 @@ QVariantMap MeasuresModel::rowOf(const Series& series) const {
   if (series.side != v1::SIDE_UNSPECIFIED) title = tr("%1, %2").arg(title, print::words(series.side));
   const v1::Measure& first = *series.values.front();
   const v1::Measure& last = *series.values.back();
-  QVariantMap row{{"title", title},
-                  {"last", tr("%1 on %2").arg(numberWords(kind, last.value()), print::text(last.local_day()))}};
+  QVariantMap row{
+      {"title", title},
+      {"last", tr("%1 on %2").arg(numberWords(kind, last.value()), print::text(last.local_day()))}};
   QVariantList band;
   QStringList studies;
   if (series.values.size() > 1) {
     const MeasuredChange change = changedBeyondError(kind, first.value(), last.value(), kSure);
-    row["change"] = tr("%1 since %2").arg(signedWords(kind, change.difference), print::text(first.local_day()));
-    row["verdict"] = change.answer == Beyond::Yes ? (change.better ? tr("better, beyond error") : tr("worse, beyond error"))
-                     : change.answer == Beyond::No ? tr("within error: no change can be told")
+    row["change"] =
+        tr("%1 since %2").arg(signedWords(kind, change.difference), print::text(first.local_day()));
+    row["verdict"] = change.answer == Beyond::Yes
+                         ? (change.better ? tr("better, beyond error") : tr("worse, beyond error"))
+                     : change.answer == Beyond::No         ? tr("within error: no change can be told")
                      : change.doubt == Doubt::NoErrorKnown ? tr("no published error to judge it by")
                                                            : tr("the studies differ: cannot be told");
     double widest = 0;
     for (const JudgedError& judged : change.known) {
       widest = std::max(widest, judged.detectable.high);
       studies << tr("smallest detectable change (90 %) %1, in %2. %3%4")
-                     .arg(numberWords(kind, judged.detectable.high), print::text(judged.error.stated->population()),
+                     .arg(numberWords(kind, judged.detectable.high),
+                          print::text(judged.error.stated->population()),
                           print::text(judged.error.stated->source().text()),
                           judged.error.printed_90 ? QString() : tr(" (worked out by formula)"));
     }
     for (const ReachedChange& reached : change.important) {
       studies << tr("%1 (%2, in %3): %4. %5")
                      .arg(numberWords(kind, reached.stated->change()), print::text(reached.stated->meaning()),
-                          print::text(reached.stated->population()), reached.reached ? tr("reached") : tr("not reached"),
+                          print::text(reached.stated->population()),
+                          reached.reached ? tr("reached") : tr("not reached"),
                           print::text(reached.stated->source().text()));
     }
     if (widest > 0) band = {first.value() - widest, first.value() + widest};
@@ -128,7 +133,8 @@ QVariantMap MeasuresModel::rowOf(const Series& series) const {
   for (const JudgedCutoff& cutoff : judgeCutoffs(kind, last.value())) {
     cutoffs << tr("%1: %2, in %3. %4")
                    .arg(cutoff.met ? tr("met") : tr("not met"), print::text(cutoff.stated->meaning()),
-                        print::text(cutoff.stated->population()), print::text(cutoff.stated->source().text()));
+                        print::text(cutoff.stated->population()),
+                        print::text(cutoff.stated->source().text()));
   }
   double low = band.isEmpty() ? first.value() : band[0].toDouble();
   double high = band.isEmpty() ? first.value() : band[1].toDouble();
@@ -139,9 +145,11 @@ QVariantMap MeasuresModel::rowOf(const Series& series) const {
   for (const v1::Measure* measure : series.values) {
     low = std::min(low, measure->value());
     high = std::max(high, measure->value());
-    points << QVariantMap{{"at", series.values.size() == 1 ? 0.5 : absl::ToDoubleSeconds(toTime(measure->taken_at()) - from) / span},
-                          {"value", measure->value()},
-                          {"joined", !points.isEmpty()}};
+    points << QVariantMap{
+        {"at",
+         series.values.size() == 1 ? 0.5 : absl::ToDoubleSeconds(toTime(measure->taken_at()) - from) / span},
+        {"value", measure->value()},
+        {"joined", !points.isEmpty()}};
     QString words = tr("%1: %2").arg(print::text(measure->local_day()), numberWords(kind, measure->value()));
     if (!measure->walking_aid().empty()) words += tr(", with %1").arg(print::text(measure->walking_aid()));
     if (!measure->note().empty()) words += QStringLiteral(". ") + print::text(measure->note());
@@ -217,7 +225,8 @@ QString MeasuresModel::valueProblem() const {
   const auto value = number();
   if (!value.has_value()) return tr("Type a number.");
   if (*value < current()->least() || *value > current()->most())
-    return tr("Between %1 and %2.").arg(numberWords(*current(), current()->least()), numberWords(*current(), current()->most()));
+    return tr("Between %1 and %2.")
+        .arg(numberWords(*current(), current()->least()), numberWords(*current(), current()->most()));
   return {};
 }
 
@@ -234,8 +243,10 @@ QString MeasuresModel::preview() const {
     if (one.kind != current() || one.side != m_side) continue;
     const MeasuredChange change = changedBeyondError(*current(), one.values.front()->value(), *value, kSure);
     return tr("%1 against the first one; %2.")
-        .arg(signedWords(*current(), change.difference),
-             change.answer == Beyond::Yes ? tr("beyond error") : change.answer == Beyond::No ? tr("within error") : tr("cannot be told"));
+        .arg(signedWords(*current(), change.difference), change.answer == Beyond::Yes ? tr("beyond error")
+                                                         : change.answer == Beyond::No
+                                                             ? tr("within error")
+                                                             : tr("cannot be told"));
   }
   return tr("The first of its kind.");
 }

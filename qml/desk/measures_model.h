@@ -20,8 +20,8 @@ class MeasuresModel : public QObject {
   QML_UNCREATABLE("made by the desk")
   Q_PROPERTY(QString name READ name NOTIFY changed)
   Q_PROPERTY(QString limbs READ limbs NOTIFY changed)
-  // Kinds that were taken, by name: {title, last, change, verdict, studies, cutoffs, points, least, most, band,
-  // values: [{id, words, mayWithdraw}]}.
+  // Kinds that were taken, by name: {title, last, change, verdict, studies, cutoffs, points, least, most,
+  // band, values: [{id, words, mayWithdraw}]}.
   Q_PROPERTY(QVariantList taken READ taken NOTIFY changed)
   Q_PROPERTY(QVariantList kinds READ kinds CONSTANT)  // {id, name}
   // The form.

@@ -51,8 +51,8 @@ class ProgrammeDraft {
 // Days of a new programme, both ends included. Source: common practice, no source.
 inline constexpr int kFirstDays = 28;
 
-// What a therapist starts from: the last programme's entries, advice, cards, wear plan and limits, or none and the
-// clinic's limits ("pain-stop" and "pain-rise" of its settings); days from `today`.
+// What a therapist starts from: the last programme's entries, advice, cards, wear plan and limits, or none
+// and the clinic's limits ("pain-stop" and "pain-rise" of its settings); days from `today`.
 v1::Programme startingDraft(const v1::Programme* last, const SettingValues& settings,
                             const std::string& person_id, const std::string& zone, absl::CivilDay today);
 

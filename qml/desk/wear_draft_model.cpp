@@ -71,7 +71,8 @@ QString WearDraftModel::state() const {
   const v1::Programme* last = m_draft.file() == nullptr ? nullptr : lastProgramme(*m_draft.file());
   if (last == nullptr || !last->has_wear_plan()) return tr("A first wear plan.");
   if (toBytes(last->wear_plan()) == toBytes(plan()))
-    return tr("Goes on as it is, plan %1. What the skin stopped stays stopped.").arg(last->wear_plan().number());
+    return tr("Goes on as it is, plan %1. What the skin stopped stays stopped.")
+        .arg(last->wear_plan().number());
   return tr("Changed: plan %1 begins on %2. What stopped the plan before no longer counts.")
       .arg(last->wear_plan().number() + 1)
       .arg(print::text(plan().effective_day()));
@@ -112,8 +113,7 @@ void WearDraftModel::edit(const std::string& key, const std::function<void(v1::W
 void WearDraftModel::editStep(int step, const std::string& key,
                               const std::function<void(v1::WearStep&)>& change) {
   if (!planned() || step < 0 || step >= plan().steps_size()) return;
-  edit(std::to_string(step) + "." + key,
-       [&](v1::WearPlan& plan) { change(*plan.mutable_steps(step)); });
+  edit(std::to_string(step) + "." + key, [&](v1::WearPlan& plan) { change(*plan.mutable_steps(step)); });
 }
 
 void WearDraftModel::startFrom(const QString& example_id) {
@@ -137,7 +137,8 @@ void WearDraftModel::setDays(int step, int days) {
 }
 
 void WearDraftModel::setBlocks(int step, int blocks) {
-  editStep(step, "blocks", [blocks](v1::WearStep& one) { one.set_blocks(static_cast<std::uint32_t>(blocks)); });
+  editStep(step, "blocks",
+           [blocks](v1::WearStep& one) { one.set_blocks(static_cast<std::uint32_t>(blocks)); });
 }
 
 void WearDraftModel::setMinutes(int step, int minutes) {

@@ -26,8 +26,8 @@ class WearDraftModel : public QObject {
   Q_PROPERTY(int rednessMinutes READ rednessMinutes NOTIFY changed)
   Q_PROPERTY(bool staysOff READ staysOff NOTIFY changed)  // when redness outlasts the minutes
   Q_PROPERTY(QString note READ note NOTIFY changed)
-  Q_PROPERTY(QString state READ state NOTIFY changed)          // new, as before, changed: in words
-  Q_PROPERTY(QStringList published READ published CONSTANT)    // what is published about redness
+  Q_PROPERTY(QString state READ state NOTIFY changed)        // new, as before, changed: in words
+  Q_PROPERTY(QStringList published READ published CONSTANT)  // what is published about redness
   // Outcome measures: {id, name, byDay}; byDay empty: not asked for.
   Q_PROPERTY(QVariantList measures READ measures NOTIFY changed)
 

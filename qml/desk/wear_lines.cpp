@@ -62,15 +62,18 @@ class WearLines {
     };
     if (!block.has_taken_off_at()) return tr("%1 put on, not taken off yet").arg(clock(block.put_on_at()));
     const auto minutes = (block.taken_off_at().seconds() - block.put_on_at().seconds()) / 60;
-    QString words = tr("%1 to %2, %3 min.").arg(clock(block.put_on_at()), clock(block.taken_off_at())).arg(minutes);
+    QString words =
+        tr("%1 to %2, %3 min.").arg(clock(block.put_on_at()), clock(block.taken_off_at())).arg(minutes);
     QStringList signs;
     for (const int one : block.check().signs()) signs << sign(one);
     if (block.check().has_redness()) {
-      signs << (block.check().redness().gone() ? tr("gone after %1 min").arg(block.check().redness().watched_min())
-                                               : tr("still red after %1 min").arg(block.check().redness().watched_min()));
+      signs << (block.check().redness().gone()
+                    ? tr("gone after %1 min").arg(block.check().redness().watched_min())
+                    : tr("still red after %1 min").arg(block.check().redness().watched_min()));
     }
-    words += QStringLiteral(" ") + (signs.isEmpty() ? verdict(verdict_of)
-                                                    : tr("%1: %2").arg(signs.join(QStringLiteral(", ")), verdict(verdict_of)));
+    words += QStringLiteral(" ") +
+             (signs.isEmpty() ? verdict(verdict_of)
+                              : tr("%1: %2").arg(signs.join(QStringLiteral(", ")), verdict(verdict_of)));
     if (block.origin() == v1::ORIGIN_TOLD_LATER) words += QStringLiteral(". ") + tr("Told later, not timed");
     return words;
   }

@@ -22,7 +22,8 @@ class CourseExtras {
 
  public:
   static QString worn(int days, int most_min, int red, int harmed) {
-    QString words = tr("Worn on %Ln day(s), at most %1 in a day.", nullptr, days).arg(spanOfTimeWords(most_min));
+    QString words =
+        tr("Worn on %Ln day(s), at most %1 in a day.", nullptr, days).arg(spanOfTimeWords(most_min));
     if (harmed > 0) {
       words += QStringLiteral(" ") + tr("The skin was hurt: %L1.").arg(harmed);
     } else {
@@ -47,13 +48,15 @@ class CourseExtras {
           .arg(measuredWords(kind, measure.value()), day.ok() ? dayWords(*day) : QString());
     };
     QString words = tr("Last: %1.").arg(said(*values.back()));
-    if (values.size() > 1) words += QStringLiteral(" ") + tr("Before: %1.").arg(said(*values[values.size() - 2]));
+    if (values.size() > 1)
+      words += QStringLiteral(" ") + tr("Before: %1.").arg(said(*values[values.size() - 2]));
     return words;
   }
 
   static QString due(absl::CivilDay day, absl::CivilDay today) {
-    return day < today ? tr("Your clinic wanted to measure this by %1.").arg(dayWords(day))
-                       : tr("Your clinic will measure this by %1. You need not do it at home.").arg(dayWords(day));
+    return day < today
+               ? tr("Your clinic wanted to measure this by %1.").arg(dayWords(day))
+               : tr("Your clinic will measure this by %1. You need not do it at home.").arg(dayWords(day));
   }
 
   static QString ways(const v1::MeasureKind& kind) {
@@ -94,7 +97,8 @@ void addChart(QVariantMap& row, const std::vector<const v1::Measure*>& values) {
   }
   const double room = std::max(1.0, (high - low) * 0.2);
   row["least"] = std::max(0.0, std::floor(low - room));
-  row["most"] = row["least"].toDouble() + 2 * std::ceil((std::ceil(high + room) - row["least"].toDouble()) / 2);
+  row["most"] =
+      row["least"].toDouble() + 2 * std::ceil((std::ceil(high + room) - row["least"].toDouble()) / 2);
   const double from = absl::ToDoubleSeconds(toTime(values.front()->taken_at()) - absl::UnixEpoch());
   const double to = absl::ToDoubleSeconds(toTime(values.back()->taken_at()) - absl::UnixEpoch());
   QVariantList points;

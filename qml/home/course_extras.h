@@ -1,6 +1,6 @@
-// What "How it goes" shows beside practice: wearing time day by day, and what the clinic measured. Numbers for
-// RatingChart, and the same in words. Nothing here judges a value.
-// Pure but for the translation that is installed; UI thread.
+// What "How it goes" shows beside practice: wearing time day by day, and what the clinic measured. Numbers
+// for RatingChart, and the same in words. Nothing here judges a value. Pure but for the translation that is
+// installed; UI thread.
 #pragma once
 
 #include <absl/time/civil_time.h>

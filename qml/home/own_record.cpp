@@ -192,7 +192,8 @@ class OwnRecord {
                           block->origin() == v1::ORIGIN_TOLD_LATER ? tr("told later") : tr("timed")};
     }
     return tables(head(tr("Wearing time")),
-                  {tr("Day"), tr("Put on"), tr("Taken off"), tr("Skin"), tr("How it was written down")}, rows);
+                  {tr("Day"), tr("Put on"), tr("Taken off"), tr("Skin"), tr("How it was written down")},
+                  rows);
   }
 
   QStringList measures() const {
@@ -201,8 +202,7 @@ class OwnRecord {
     for (const v1::Measure& measure : m_engine.measures()) {
       const v1::MeasureKind* const kind = table.find(measure.kind());
       if (kind == nullptr) continue;  // of a newer program; it is in the other file
-      rows << QStringList{dayOf(measure.local_day()),
-                          text(measureWords(*kind, m_person.language()).name()),
+      rows << QStringList{dayOf(measure.local_day()), text(measureWords(*kind, m_person.language()).name()),
                           measuredWords(*kind, measure.value()), own(measure.note())};
     }
     if (rows.isEmpty()) return {};

@@ -179,8 +179,8 @@ QString WearModel::headline() const {
 
 QString WearModel::plan() const {
   if (!m_plan.has_value() || m_state == State::StayOff) return {};
-  const v1::WearStep& step = m_plan->steps(static_cast<int>(
-      std::min(m_day.step, static_cast<std::size_t>(m_plan->steps_size()) - 1)));
+  const v1::WearStep& step = m_plan->steps(
+      static_cast<int>(std::min(m_day.step, static_cast<std::size_t>(m_plan->steps_size()) - 1)));
   QString words = tr("Your plan: %1.").arg(wearStepWords(step));
   if (!step.all_day() && step.blocks() > 1 && m_plan->off_min() > 0) {
     words += QStringLiteral(" ") +
@@ -216,8 +216,9 @@ QString WearModel::advice() const {
 
 QString WearModel::stop() const {
   if (m_state == State::StayOff)
-    return tr("Your skin needs a rest. Leave the prosthesis off until the clinic has spoken with you. Please "
-              "call the clinic.");
+    return tr(
+        "Your skin needs a rest. Leave the prosthesis off until the clinic has spoken with you. Please "
+        "call the clinic.");
   if (m_day.gate == WearGate::NoIncrease)
     return tr("Your skin stayed red for too long. Wear no more than now, and call the clinic.");
   return {};
@@ -258,7 +259,8 @@ QVariantList WearModel::past() const {
                         .arg(timeWords(on, zone), timeWords(off, zone),
                              spanOfTimeWords(std::max(1, minutesBetween(on, off))));
     if (block->has_check()) words += QStringLiteral("\n") + skinWords(block->check());
-    if (block->origin() == v1::ORIGIN_TOLD_LATER) words += QStringLiteral("\n") + tr("Told later, not timed.");
+    if (block->origin() == v1::ORIGIN_TOLD_LATER)
+      words += QStringLiteral("\n") + tr("Told later, not timed.");
     rows << QVariantMap{{"when", dayWords(*day)}, {"words", words}};
   }
   return rows;
@@ -324,7 +326,8 @@ void WearModel::look(const QVariantList& signs) {
   if (m_state != State::Look && m_state != State::Watch) return;
   v1::WearBlock block = *m_last;
   block.clear_check();
-  for (const QVariant& sign : signs) block.mutable_check()->add_signs(static_cast<v1::SkinSign>(sign.toInt()));
+  for (const QVariant& sign : signs)
+    block.mutable_check()->add_signs(static_cast<v1::SkinSign>(sign.toInt()));
   keep(std::move(block));
 }
 

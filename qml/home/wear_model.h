@@ -35,7 +35,7 @@ class WearModel : public QObject {
   Q_PROPERTY(QVariantList signs READ signs CONSTANT)  // see skinSignRows()
   // How long ago something was, to be stepped through: index 0 is now.
   Q_PROPERTY(int agoSteps READ agoSteps NOTIFY changed)
-  Q_PROPERTY(bool watchOver READ watchOver NOTIFY changed)    // the minutes that red may stay are over
+  Q_PROPERTY(bool watchOver READ watchOver NOTIFY changed)  // the minutes that red may stay are over
   Q_PROPERTY(QString watchWords READ watchWords NOTIFY changed)
   // Those of the last two weeks, the newest first: maps "when", "words".
   Q_PROPERTY(QVariantList past READ past NOTIFY changed)

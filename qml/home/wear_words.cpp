@@ -58,7 +58,8 @@ class WearWords {
 
   static QString redness(const v1::Redness& redness) {
     const QString minutes = minutesWords(static_cast<int>(std::max(redness.watched_min(), 1U)));
-    return redness.gone() ? tr("Red, gone after %1").arg(minutes) : tr("Red, still there after %1").arg(minutes);
+    return redness.gone() ? tr("Red, gone after %1").arg(minutes)
+                          : tr("Red, still there after %1").arg(minutes);
   }
 };
 

@@ -80,7 +80,8 @@ QRectF RatingChart::paintScale(QPainter& painter) const {
     const double top = heightOf(room, m_band[1].toDouble());
     const double bottom = heightOf(room, m_band[0].toDouble());
     // Hatched, so that it shows without colour.
-    painter.fillRect(QRectF(room.left(), top, room.width(), bottom - top), QBrush(theme().groove(), Qt::BDiagPattern));
+    painter.fillRect(QRectF(room.left(), top, room.width(), bottom - top),
+                     QBrush(theme().groove(), Qt::BDiagPattern));
   }
   for (const double value : {m_least, (m_least + m_most) / 2, m_most}) {
     const double y = heightOf(room, value);

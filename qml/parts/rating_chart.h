@@ -1,5 +1,6 @@
-// Numbers over time, ratings from 0 to 10 unless another scale is set: a dot for each day that has one, joined
-// where the days are near each other. A day without a number has no dot; it is never drawn as a zero. What it shows stands beside it in words.
+// Numbers over time, ratings from 0 to 10 unless another scale is set: a dot for each day that has one,
+// joined where the days are near each other. A day without a number has no dot; it is never drawn as a zero.
+// What it shows stands beside it in words.
 #pragma once
 
 #include <QtCore/QVariantList>

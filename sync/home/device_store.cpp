@@ -82,13 +82,13 @@ std::string resealed() {
 constexpr int kSealedFrom = 3;
 
 const std::vector<Migration>& migrations() {
-  static const std::vector<Migration> kMigrations = {{1, kFirst}, {2, kHoldsById}, {kSealedFrom, kSealed},
-                                                    {4, kWearAndMeasures}};
+  static const std::vector<Migration> kMigrations = {
+      {1, kFirst}, {2, kHoldsById}, {kSealedFrom, kSealed}, {4, kWearAndMeasures}};
   return kMigrations;
 }
 
-constexpr const char* kTables[] = {"setting",    "journal", "practice", "outbox", "programme",
-                                   "hold_order", "message", "receipt",  "refused", "wear_block", "measure"};
+constexpr const char* kTables[] = {"setting", "journal", "practice", "outbox",     "programme", "hold_order",
+                                   "message", "receipt", "refused",  "wear_block", "measure"};
 
 std::string textOf(std::uint64_t number) { return std::to_string(number); }
 

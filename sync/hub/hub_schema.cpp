@@ -137,8 +137,9 @@ CREATE INDEX record_person ON record (person_id, kind, sequence);
 
 const std::vector<Migration>& hubMigrations() {
   static const std::vector<Migration> kMigrations = {
-      {1, kFirst},   {2, kOwnExercises},        {3, kSecondFactors}, {4, kAssignments},
-      {5, kErasure}, {6, kPracticesAsTheyCame}, {7, kMedia},         {8, kAccountStates}, {9, kMoreRecords}};
+      {1, kFirst},       {2, kOwnExercises},  {3, kSecondFactors},
+      {4, kAssignments}, {5, kErasure},       {6, kPracticesAsTheyCame},
+      {7, kMedia},       {8, kAccountStates}, {9, kMoreRecords}};
   return kMigrations;
 }
 

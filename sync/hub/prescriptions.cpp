@@ -165,8 +165,7 @@ absl::StatusOr<v1::SignProgrammeReply> Prescriptions::sign(const DeskCaller& cal
   programme.set_signer_id(caller.therapist.id());
   programme.set_signer_name(caller.therapist.display_name());
   *programme.mutable_issued_at() = toTimestamp(m_hub->clock->wall());
-  if (programme.has_wear_plan())
-    nameWearPlan(programme, newRecordId(*m_hub->clock, *m_hub->random));
+  if (programme.has_wear_plan()) nameWearPlan(programme, newRecordId(*m_hub->clock, *m_hub->random));
   SignedRow row;
   auto before = signedBefore(request, row);
   if (!before.ok()) return before.status();

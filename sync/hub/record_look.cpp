@@ -88,8 +88,7 @@ absl::Status lookAtWearBlock(const PhoneCaller& caller, Arena& arena, LookedAt& 
   auto& block = *Arena::CreateMessage<v1::WearBlock>(&arena);
   absl::Status good = read(caller, *looked.envelope, block);
   if (!good.ok()) return good;
-  if (block.revision() != looked.envelope->revision())
-    return refused("revision: the record has another one");
+  if (block.revision() != looked.envelope->revision()) return refused("revision: the record has another one");
   looked.wear_block = true;
   return absl::OkStatus();
 }

@@ -399,12 +399,12 @@ std::vector<v1::Envelope> SqlHubTransaction<Session>::recordsAfter(const std::st
                                                                    v1::RecordKind kind,
                                                                    std::uint64_t sequence,
                                                                    std::uint32_t limit) {
-  return envelopes(
-      m_db.query("SELECT kind, id, revision, content, sha256, sequence, at FROM record AS r "
-                 "WHERE person_id = ?1 AND kind = ?2 AND sequence > ?3 AND NOT EXISTS "
-                 "(SELECT 1 FROM record AS q WHERE q.kind = r.kind AND q.id = r.id AND q.revision > r.revision) "
-                 "ORDER BY sequence LIMIT ?4",
-                 person_id, static_cast<int>(kind), sequence, limit));
+  return envelopes(m_db.query(
+      "SELECT kind, id, revision, content, sha256, sequence, at FROM record AS r "
+      "WHERE person_id = ?1 AND kind = ?2 AND sequence > ?3 AND NOT EXISTS "
+      "(SELECT 1 FROM record AS q WHERE q.kind = r.kind AND q.id = r.id AND q.revision > r.revision) "
+      "ORDER BY sequence LIMIT ?4",
+      person_id, static_cast<int>(kind), sequence, limit));
 }
 
 template <typename Session>

@@ -1,6 +1,6 @@
-// The wear plan inside a programme: whose it is, and its number among the person's plans. A plan that the last
-// one already was goes on as it is, with its number: only a changed one is a new word of the clinic, which
-// ends what the skin stopped (core/schedule/wear_plan.h).
+// The wear plan inside a programme: whose it is, and its number among the person's plans. A plan that the
+// last one already was goes on as it is, with its number: only a changed one is a new word of the clinic,
+// which ends what the skin stopped (core/schedule/wear_plan.h).
 #pragma once
 
 #include <absl/status/status.h>

@@ -12,6 +12,7 @@ namespace newel::sim {
 // What one end has acknowledged. A restored backup brings back the promises of its day.
 struct Promises {
   std::map<std::string, std::map<std::uint32_t, std::string>> practices;  // id, revision, SHA-256
+  std::map<std::string, std::map<std::uint32_t, std::string>> blocks;     // wearing time, in the same way
   std::set<std::string> messages;                                         // ids of the person's own
 };
 

@@ -32,6 +32,12 @@ void SimHub::checkKept() {
         }
       }
     }
+    for (const auto& [id, revisions] : m_ledger->hub.blocks) {
+      for (const auto& [revision, hash] : revisions) {
+        if (transaction.recordKept(v1::RECORD_KIND_WEAR_BLOCK, {id, revision}).sha256 != hash)
+          m_stage->violated("hub: wear block " + id + " was acknowledged and is not there");
+      }
+    }
     for (const auto& id : m_ledger->hub.messages) {
       if (!transaction.message(id).has_value()) {
         m_stage->violated("hub: message " + id + " was acknowledged and is not there");
@@ -58,6 +64,16 @@ void SimHub::checkRecords() {
         if (made == tried.end() || made->second != envelope.sha256()) {
           m_stage->violated("hub: practice " + envelope.id() + " is not what was made");
         }
+      }
+      for (const auto& envelope :
+           transaction.recordsAfter(person.id(), v1::RECORD_KIND_WEAR_BLOCK, 0, 100000)) {
+        if (!seen.insert(envelope.id()).second)
+          m_stage->violated("hub: wear block " + envelope.id() + " twice");
+        const auto& tried = m_ledger->tried.blocks[envelope.id()];
+        const auto made = tried.find(envelope.revision());
+        if (made == tried.end() || made->second != envelope.sha256() ||
+            m_ledger->person[envelope.id()] != person.id())
+          m_stage->violated("hub: wear block " + envelope.id() + " is not what was told");
       }
       std::map<std::string, std::set<int>> states;
       for (const auto& row : transaction.receipts(person.id())) states[row.ref_id].insert(row.state);

@@ -194,6 +194,8 @@ class SimLink : public HubLink {
       if (outcome != v1::OUTCOME_KEPT && outcome != v1::OUTCOME_KNOWN) continue;
       if (record.kind() == v1::RECORD_KIND_PRACTICE)
         hub.practices[record.id()][record.revision()] = record.sha256();
+      if (record.kind() == v1::RECORD_KIND_WEAR_BLOCK)
+        hub.blocks[record.id()][record.revision()] = record.sha256();
       if (record.kind() == v1::RECORD_KIND_MESSAGE) hub.messages.insert(record.id());
     }
   }

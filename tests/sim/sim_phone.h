@@ -84,6 +84,7 @@ class SimPhone : public Caller, public HomeEngine::Listener {
   void revise();
   void keep(const v1::Practice& practice, const absl::Status& status);
   void write();
+  void wear();
   void look();
   void seeOne(v1::ReceiptOf of, const std::string& ref_id, std::uint64_t number);
   void pairWhenNeeded();

@@ -62,6 +62,11 @@ void SimPhone::checkOpened() {
   for (const auto& id : m_memory.kept.messages) {
     if (!words.contains(id)) violated("message " + id + " was kept and is not there");
   }
+  std::map<std::string, std::uint32_t> blocks;
+  for (const auto& block : m_engine->wearBlocks()) blocks[block.id()] = block.revision();
+  for (const auto& [id, revisions] : m_memory.kept.blocks) {
+    if (blocks[id] < revisions.rbegin()->first) violated("wear block " + id + " was kept and is not there");
+  }
   checkJournal();
   // What could not be written died with the program; it comes again.
   std::erase_if(m_memory.holds, [](const auto& entry) { return !entry.second.durable; });
@@ -141,6 +146,11 @@ void SimPhone::checkSettled() {
         at_hub->second.rbegin()->first < revisions.rbegin()->first) {
       violated("practice " + id + " is not at the hub with its last revision");
     }
+  }
+  for (const auto& [id, revisions] : m_memory.kept.blocks) {
+    const auto at_hub = m_ledger->hub.blocks.find(id);
+    if (at_hub == m_ledger->hub.blocks.end() || at_hub->second.rbegin()->first < revisions.rbegin()->first)
+      violated("wear block " + id + " is not at the hub with its last revision");
   }
   for (const auto& id : m_memory.kept.messages) {
     if (!m_ledger->hub.messages.contains(id)) violated("message " + id + " is not at the hub");

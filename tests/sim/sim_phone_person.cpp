@@ -19,6 +19,8 @@ void SimPhone::act() {
     look();
   } else if (which <= 80) {
     revise();
+  } else if (which <= 88) {
+    wear();
   }
 }
 
@@ -135,6 +137,41 @@ void SimPhone::revise() {
   const absl::Status closed = m_engine->closePractice(practice);
   say("corrects " + practice.id() + " to revision " + std::to_string(next) + ": " + closed.ToString());
   keep(practice, closed);
+}
+
+// Puts on, takes off, looks: each a revision of the block that was put on last.
+void SimPhone::wear() {
+  v1::WearBlock block;
+  const std::vector<v1::WearBlock> told = m_engine->wearBlocks();
+  if (m_disk.isDead()) return;
+  const bool goes_on =
+      !told.empty() && !told.back().has_check() && m_ledger->tried.blocks.contains(told.back().id());
+  if (goes_on) {
+    block = told.back();
+    if (block.has_taken_off_at()) {
+      block.mutable_check()->add_signs(v1::SKIN_SIGN_CLEAR);
+    } else {
+      *block.mutable_taken_off_at() = block.put_on_at();
+    }
+    block.set_revision(m_ledger->tried.blocks[block.id()].rbegin()->first + 1);
+  } else {
+    block.set_id(m_engine->newId());
+    block.set_revision(1);
+    block.set_person_id(m_person);
+    block.set_local_day("2026-11-25");
+    block.set_zone(kZones[static_cast<std::size_t>(m_zone)]);
+    *block.mutable_put_on_at() = toTimestamp(m_clock.wall());
+    block.set_origin(v1::ORIGIN_TIMED_HERE);
+    block.set_note(canaryOf(m_person));
+  }
+  m_ledger->tried.blocks[block.id()][block.revision()] = sha256(toBytes(block));
+  m_ledger->person[block.id()] = m_person;
+  const std::uint64_t faults = m_disk.faults();
+  const absl::Status kept = m_engine->keepWearBlock(block);
+  say("wears " + block.id() + " revision " + std::to_string(block.revision()) + ": " + kept.ToString());
+  if (m_disk.isDead()) return;
+  if (kept.ok()) m_memory.kept.blocks[block.id()][block.revision()] = sha256(toBytes(block));
+  if (!kept.ok() && m_disk.faults() == faults) violated("wearing time cannot be told: " + kept.ToString());
 }
 
 void SimPhone::write() {

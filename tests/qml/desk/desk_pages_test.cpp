@@ -309,13 +309,15 @@ TEST_P(DeskPages, measuresHoldTogetherAndSayWhatAChangeMeans) {
   ASSERT_EQ(measures.taken().size(), 1);
   const QVariantMap row = measures.taken().first().toMap();
   EXPECT_EQ(row["points"].toList().size(), 3);
-  EXPECT_TRUE(row["verdict"].toString().contains(QStringLiteral("beyond error"))) << row["verdict"].toString().toStdString();
+  EXPECT_TRUE(row["verdict"].toString().contains(QStringLiteral("beyond error")))
+      << row["verdict"].toString().toStdString();
   check(DeskModel::MeasuresPage, "-taken");
   scroll(10000);
   check(DeskModel::MeasuresPage, "-taken-end");
   measures.withdraw(row["values"].toList().first().toMap()["id"].toString());
   answered();
-  EXPECT_EQ(measures.taken().first().toMap()["points"].toList().size(), 2) << "entered by mistake: gone from here";
+  EXPECT_EQ(measures.taken().first().toMap()["points"].toList().size(), 2)
+      << "entered by mistake: gone from here";
 }
 
 TEST_P(DeskPages, aWearPlanIsWrittenSignedAndItsBlocksAreRead) {

@@ -238,8 +238,7 @@ TEST(WearWords, timesAreSaidAsPeopleSayThem) {
   EXPECT_EQ(home::spanOfTimeWords(45), "45 minutes");
   EXPECT_EQ(home::spanOfTimeWords(60), "1 hour");
   EXPECT_EQ(home::spanOfTimeWords(150), "2 hours 30 minutes");
-  for (const QVariant& row : home::skinSignRows())
-    EXPECT_FALSE(row.toMap()["words"].toString().isEmpty());
+  for (const QVariant& row : home::skinSignRows()) EXPECT_FALSE(row.toMap()["words"].toString().isEmpty());
   EXPECT_EQ(home::skinSignRows().size(), v1::SkinSign_descriptor()->value_count() - 1);
 }
 

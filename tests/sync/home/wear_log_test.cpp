@@ -80,7 +80,8 @@ TEST_F(WearWay, aNewPhoneKnowsWhatTheSkinSaid) {
   ASSERT_EQ(second->syncOnce(), absl::OkStatus());
   ASSERT_EQ(second->wearBlocks().size(), 1U);
   ASSERT_TRUE(second->programme().has_value());
-  const auto day = wearDay(second->programme()->wear_plan(), second->wearBlocks(), absl::CivilDay(2026, 11, 26));
+  const auto day =
+      wearDay(second->programme()->wear_plan(), second->wearBlocks(), absl::CivilDay(2026, 11, 26));
   ASSERT_TRUE(day.ok()) << day.status();
   EXPECT_EQ(day->gate, WearGate::StayOff);
   EXPECT_TRUE(day->call_clinic);

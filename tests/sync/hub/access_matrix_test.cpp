@@ -304,8 +304,8 @@ char wearBlocks(const Cell& cell) {
 
 char putMeasure(const Cell& cell) {
   v1::PutMeasureRequest request;
-  *request.mutable_measure() = test::timedWalk(
-      newRecordId(cell.clinic->clock(), cell.clinic->random()), cell.person_id, 12.5);
+  *request.mutable_measure() =
+      test::timedWalk(newRecordId(cell.clinic->clock(), cell.clinic->random()), cell.person_id, 12.5);
   return unary(cell, cell.desk, &Desk::PutMeasure, request);
 }
 
