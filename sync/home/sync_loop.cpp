@@ -21,8 +21,8 @@ constexpr absl::Duration kQuietTurn = absl::Minutes(15);
 constexpr absl::Duration kFirstRetry = absl::Seconds(1);
 // A minute at most: a hold order may be waiting there.
 constexpr absl::Duration kLongestRetry = absl::Minutes(1);
-// A sleep ends at an instant of the clock that counts suspend, so it is looked at in pieces: after a suspend a
-// turn is late by one at most.
+// A sleep ends at an instant of the clock that counts suspend, so it is looked at in pieces: after a suspend
+// a turn is late by one at most.
 constexpr std::chrono::seconds kPiece(60);
 // A hub that always has "more" must not keep a round alive for ever.
 constexpr int kMostPages = 10000;
