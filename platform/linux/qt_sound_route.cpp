@@ -8,13 +8,17 @@ namespace {
 
 class QtSoundRoute : public SoundRoute {
  public:
-  QtSoundRoute() {
+  // The devices are looked at from here on, so that a program in which nobody listens does not reach for the
+  // sound server.
+  void whenLost(std::function<void()> lost) override {
+    m_lost = std::move(lost);
+    if (!m_lost || m_devices != nullptr) return;
+    m_devices = std::make_unique<QMediaDevices>();
     look();
-    QObject::connect(&m_devices, &QMediaDevices::audioOutputsChanged, &m_devices, [this] {
+    QObject::connect(m_devices.get(), &QMediaDevices::audioOutputsChanged, m_devices.get(), [this] {
       if (look() && m_lost) m_lost();
     });
   }
-  void whenLost(std::function<void()> lost) override { m_lost = std::move(lost); }
 
  private:
   bool look() {
@@ -24,7 +28,7 @@ class QtSoundRoute : public SoundRoute {
     return m_watch.changed(there, QMediaDevices::defaultAudioOutput().id().toStdString());
   }
 
-  QMediaDevices m_devices;
+  std::unique_ptr<QMediaDevices> m_devices;
   RouteWatch m_watch;
   std::function<void()> m_lost;
 };

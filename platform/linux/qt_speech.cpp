@@ -13,17 +13,9 @@ std::string primarySubtag(const QLocale& locale) { return locale.name().section(
 
 class QtSpeech : public Speech {
  public:
-  QtSpeech() {
-    // Without a sound device the engines only report errors, or never answer.
-    if (QMediaDevices::defaultAudioOutput().isNull()) return;
-    // flite speaks in-process; the other engine needs a daemon and is silent for good without one.
-    const QStringList engines = QTextToSpeech::availableEngines();
-    const QString flite = QStringLiteral("flite");
-    if (engines.contains(flite)) m_engine = std::make_unique<QTextToSpeech>(flite);
-  }
-
   std::vector<std::string> languages() const override {
     std::vector<std::string> found;
+    open();
     if (!usable()) return found;
     for (const QLocale& locale : m_engine->availableLocales()) {
       const std::string tag = primarySubtag(locale);
@@ -33,6 +25,7 @@ class QtSpeech : public Speech {
   }
 
   std::string whyNot(const std::string& language) const override {
+    open();
     if (QMediaDevices::defaultAudioOutput().isNull()) return "speech.no-sound-device";
     if (m_engine == nullptr) return "speech.no-voice";
     if (!usable()) return "speech.broken";
@@ -56,9 +49,21 @@ class QtSpeech : public Speech {
   }
 
  private:
+  // On the first question about the voice, not with the program: most days begin and end without it.
+  void open() const {
+    if (m_opened) return;
+    m_opened = true;
+    // Without a sound device the engines only report errors, or never answer.
+    if (QMediaDevices::defaultAudioOutput().isNull()) return;
+    // flite speaks in-process; the other engine needs a daemon and is silent for good without one.
+    const QStringList engines = QTextToSpeech::availableEngines();
+    const QString flite = QStringLiteral("flite");
+    if (engines.contains(flite)) m_engine = std::make_unique<QTextToSpeech>(flite);
+  }
   bool usable() const { return m_engine != nullptr && m_engine->state() != QTextToSpeech::Error; }
 
-  std::unique_ptr<QTextToSpeech> m_engine;
+  mutable bool m_opened = false;
+  mutable std::unique_ptr<QTextToSpeech> m_engine;
   std::string m_language;
 };
 

@@ -49,9 +49,6 @@ class Source : public QIODevice {
 
 class QtTones : public Tones {
  public:
-  QtTones() {
-    for (const Tone tone : kAllTones) m_samples[static_cast<std::size_t>(tone)] = samplesOf(tone, kRate);
-  }
   ~QtTones() override { QtTones::warm(false); }
 
   std::string whyNot() const override {
@@ -72,6 +69,9 @@ class QtTones : public Tones {
     }
     const QAudioDevice device = QMediaDevices::defaultAudioOutput();
     if (device.isNull()) return;
+    if (m_samples[0].empty()) {
+      for (const Tone tone : kAllTones) m_samples[static_cast<std::size_t>(tone)] = samplesOf(tone, kRate);
+    }
     QAudioFormat format;
     format.setSampleRate(kRate);
     format.setChannelCount(1);
@@ -99,6 +99,10 @@ class QtTones : public Tones {
 };
 
 }  // namespace
+
+// The role for which PulseAudio's module-role-ducking and module-role-cork act as they come; libpulse puts it on
+// every stream of this process. Nothing is to be undone by us: no volume of another's is touched.
+void nameOurSound() { qputenv("PULSE_PROP_media.role", "phone"); }
 
 std::unique_ptr<Tones> makeTones() { return std::make_unique<QtTones>(); }
 

@@ -170,6 +170,13 @@ HomePage {
         }
     }
 
+    SecondaryButton {
+        width: Math.min(implicitWidth, parent.width)
+        visible: page.models.today.hasProgramme
+        text: qsTr("I did this away from the phone")
+        onClicked: page.models.app.show(AppModel.TellLater)
+    }
+
     CardLinks {
         width: parent.width
         models: page.models

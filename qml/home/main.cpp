@@ -9,6 +9,7 @@
 #include <QtGui/QGuiApplication>
 #include <QtQml/QQmlApplicationEngine>
 #include <QtQml/QQmlExtensionPlugin>
+#include <chrono>
 #include <iostream>
 
 #include "core/records/record_text.h"
@@ -38,6 +39,8 @@ namespace {
 
 using namespace newel;
 using namespace newel::home;
+
+constexpr std::chrono::seconds kLongestUntilPicture(1);  // ours, no source
 
 struct Arguments {
   QString data;
@@ -130,6 +133,21 @@ bool remindersWanted(const HomeEngine& engine) {
   return engine.state().paired && engine.reminderBook().settings().wanted() == v1::REMINDERS_WANTED_YES;
 }
 
+// The person sees Today before the network is looked for. A window that never shows a picture (behind the
+// lock screen) holds nothing up for long: a hold order may be waiting.
+void startAfterFirstPicture(HomeEngine& engine, QQuickWindow& window) {
+  auto* const latest = new QTimer(&window);
+  const auto start = [latest, &engine] {
+    if (!latest->isActive()) return;  // once: a timer that has fired is not active any more
+    latest->stop();
+    engine.start();
+  };
+  latest->setSingleShot(true);
+  latest->start(window.isVisible() ? kLongestUntilPicture : std::chrono::milliseconds(0));
+  QObject::connect(latest, &QTimer::timeout, &window, [&engine] { engine.start(); });
+  QObject::connect(&window, &QQuickWindow::frameSwapped, latest, start, Qt::QueuedConnection);
+}
+
 int failed(const absl::Status& status) {
   std::cerr << "newel-home: " << status.message() << std::endl;
   return 1;
@@ -138,6 +156,9 @@ int failed(const absl::Status& status) {
 }  // namespace
 
 int main(int argc, char** argv) {
+  // While a call or the stream is open its own thread looks after the connection, and between tries none is
+  // kept: gRPC need not look as well, every five seconds.
+  qputenv("GRPC_CLIENT_CHANNEL_BACKUP_POLL_INTERVAL_MS", "0");
   QGuiApplication app(argc, argv);
   newel::parts::chooseClipReader();
   QGuiApplication::setApplicationName(QStringLiteral("newel-home"));
@@ -178,6 +199,7 @@ int main(int argc, char** argv) {
     resident->startAtLogin(false, {});
     return 0;
   }
+  platform::nameOurSound();
   const auto speech = platform::makeSpeech();
   const auto tones = platform::makeTones();
   const auto sound_route = platform::makeSoundRoute();
@@ -215,7 +237,11 @@ int main(int argc, char** argv) {
     speakAsThePerson();
   });
   newel::parts::ClipPlayer clips;
-  parts.leads = [&clips](bool leads) { clips.setMayPlay(!leads); };
+  std::function<void()> listen_for_loss;  // from the first practice on
+  parts.leads = [&clips, &listen_for_loss](bool leads) {
+    clips.setMayPlay(!leads);
+    if (leads && listen_for_loss) std::exchange(listen_for_loss, nullptr)();
+  };
   PracticeSession session(parts);
   TodayModel today(session, bridge, settings, parts);
   PracticeModel practice(session, parts);
@@ -280,7 +306,7 @@ int main(int argc, char** argv) {
                      if (state == Qt::ApplicationActive) reminder_service.opened();
                    });
 
-  sound_route->whenLost([&session] { session.soundRouteLost(); });
+  listen_for_loss = [&] { sound_route->whenLost([&session] { session.soundRouteLost(); }); };
 
   int warnings = 0;
   QQmlApplicationEngine qml;
@@ -321,7 +347,7 @@ int main(int argc, char** argv) {
   });
   QObject::connect(&reminder_service, &ReminderService::changed, &session, leave_unless_needed);
   (*engine)->setListener(&bridge);
-  (*engine)->start();
+  startAfterFirstPicture(**engine, *window);
   today.refresh();
   if (!arguments.reminders_only) reminder_service.opened();
   reminder_service.rebuild();

@@ -90,7 +90,7 @@ class OwnRecord {
     QStringList blocks;
     const std::vector<v1::Programme> programmes = m_engine.programmes();
     for (auto programme = programmes.rbegin(); programme != programmes.rend(); ++programme) {
-      QString html = head(tr("Programme %1").arg(programme->number()));
+      QString html = head(tr("Programme %L1").arg(programme->number()));
       html += plain(tr("From %1, %2 to %3")
                         .arg(own(programme->signer_name()), dayOf(programme->effective_day()),
                              dayOf(programme->end_day())));
@@ -137,7 +137,7 @@ class OwnRecord {
   }
 
   static QString ratingWords(bool given, std::uint32_t value) {
-    return given ? tr("%1 of 10").arg(value) : QStringLiteral("–");
+    return given ? tr("%L1 of %L2").arg(value).arg(10) : QStringLiteral("–");
   }
 
   QStringList practices() const {
@@ -149,7 +149,7 @@ class OwnRecord {
         const bool begun = entry.done().repetitions() > 0 || entry.done().active_ms() > 0;
         QString amount = tr("not done");
         if (begun && entry.asked().repetitions() > 0) {
-          amount = tr("%1 of %2").arg(entry.done().repetitions()).arg(entry.asked().repetitions());
+          amount = tr("%L1 of %L2").arg(entry.done().repetitions()).arg(entry.asked().repetitions());
         } else if (begun) {
           amount = minutesWords(minutesOf(entry.done().active_ms()));
         }

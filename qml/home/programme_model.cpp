@@ -19,7 +19,7 @@ ProgrammeModel::ProgrammeModel(EngineBridge& bridge, SettingsModel& settings, co
 
 QString ProgrammeModel::title() const {
   const std::optional<v1::Programme> programme = m_parts.engine->programme();
-  return programme.has_value() ? tr("Programme %1").arg(programme->number()) : tr("No programme yet");
+  return programme.has_value() ? tr("Programme %L1").arg(programme->number()) : tr("No programme yet");
 }
 
 QString ProgrammeModel::signedBy() const {

@@ -21,8 +21,9 @@ constexpr absl::Duration kQuietTurn = absl::Minutes(15);
 constexpr absl::Duration kFirstRetry = absl::Seconds(1);
 // A minute at most: a hold order may be waiting there.
 constexpr absl::Duration kLongestRetry = absl::Minutes(1);
-// A sleep ends at an instant of the clock that counts suspend, so it is looked at in pieces.
-constexpr std::chrono::seconds kPiece(20);
+// A sleep ends at an instant of the clock that counts suspend, so it is looked at in pieces: after a suspend
+// a turn is late by one at most.
+constexpr std::chrono::seconds kPiece(60);
 // A hub that always has "more" must not keep a round alive for ever.
 constexpr int kMostPages = 10000;
 
@@ -181,7 +182,17 @@ absl::Status SyncLoop::syncOnce() {
   const bool look = isCertificateProblem(status) && !isBroken(Broken::IgnoreBackupPin);
   if (look && follow()) status = round(state);
   finish(status, state);
+  letGoAfter(status);
   return status;
+}
+
+// A connection that failed is not kept until the next try: left alone, gRPC goes on looking for the hub by
+// itself, and the phone never sleeps.
+void SyncLoop::letGoAfter(const absl::Status& status) {
+  if (status.ok() || isLocal(status)) return;
+  std::shared_ptr<HubLink> failed;  // goes after the lock: its listener's thread may be waiting for one
+  const std::lock_guard lock(m_mutex);
+  if (!m_listening) failed.swap(m_link);
 }
 
 absl::Status SyncLoop::round(RoundState& state) {

@@ -87,6 +87,7 @@ class SyncLoop : public NudgeSink {
   void listenIfNeeded(HubLink& link);
   bool follow();
   void finish(const absl::Status& status, const RoundState& state);
+  void letGoAfter(const absl::Status& status);
   void endAccess();
   void dropForeignHolds();
   void tell(const InboxNews& news);

@@ -569,8 +569,8 @@
         <translation>ما ليس هنا: الصور والمقاطع، وهي في Newel مع برنامجك؛ وما تحتفظ به العيادة بغير هذا الهاتف.</translation>
     </message>
     <message>
-        <source>Programme %1</source>
-        <translation>برنامج %1</translation>
+        <source>Programme %L1</source>
+        <translation>برنامج %L1</translation>
     </message>
     <message>
         <source>From %1, %2 to %3</source>
@@ -621,16 +621,12 @@
         <translation>أوقفت</translation>
     </message>
     <message>
-        <source>%1 of 10</source>
-        <translation>%1 من 10</translation>
-    </message>
-    <message>
         <source>not done</source>
         <translation>لم يتم</translation>
     </message>
     <message>
-        <source>%1 of %2</source>
-        <translation>%1 من %2</translation>
+        <source>%L1 of %L2</source>
+        <translation>%L1 من %L2</translation>
     </message>
     <message>
         <source>told later</source>
@@ -1254,6 +1250,10 @@
     <message>
         <source>See and tell</source>
         <translation>عرض وتسجيل</translation>
+    </message>
+    <message>
+        <source>I did this away from the phone</source>
+        <translation>فعلت هذا بعيدًا عن الهاتف</translation>
     </message>
 </context>
 <context>
@@ -2524,8 +2524,8 @@
 <context>
     <name>newel::home::ProgrammeModel</name>
     <message>
-        <source>Programme %1</source>
-        <translation>برنامج %1</translation>
+        <source>Programme %L1</source>
+        <translation>برنامج %L1</translation>
     </message>
     <message>
         <source>No programme yet</source>

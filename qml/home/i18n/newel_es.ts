@@ -565,8 +565,8 @@
         <translation>Lo que no está aquí: fotos y vídeos, que están en Newel con su programa; y lo que la clínica guarda aparte de este teléfono.</translation>
     </message>
     <message>
-        <source>Programme %1</source>
-        <translation>Programa %1</translation>
+        <source>Programme %L1</source>
+        <translation>Programa %L1</translation>
     </message>
     <message>
         <source>From %1, %2 to %3</source>
@@ -617,16 +617,12 @@
         <translation>parada</translation>
     </message>
     <message>
-        <source>%1 of 10</source>
-        <translation>%1 de 10</translation>
-    </message>
-    <message>
         <source>not done</source>
         <translation>no hecho</translation>
     </message>
     <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
+        <source>%L1 of %L2</source>
+        <translation>%L1 de %L2</translation>
     </message>
     <message>
         <source>told later</source>
@@ -1202,6 +1198,10 @@
     <message>
         <source>See and tell</source>
         <translation>Ver y anotar</translation>
+    </message>
+    <message>
+        <source>I did this away from the phone</source>
+        <translation>Lo hice sin el teléfono</translation>
     </message>
 </context>
 <context>
@@ -2448,8 +2448,8 @@
 <context>
     <name>newel::home::ProgrammeModel</name>
     <message>
-        <source>Programme %1</source>
-        <translation>Programa %1</translation>
+        <source>Programme %L1</source>
+        <translation>Programa %L1</translation>
     </message>
     <message>
         <source>No programme yet</source>

@@ -1,6 +1,7 @@
 #include "tests/qml/home/page_walk.h"
 
 #include <QtCore/QDir>
+#include <QtCore/QRegularExpression>
 #include <QtGui/QFontMetricsF>
 #include <QtGui/QGuiApplication>
 #include <QtQml/QQmlExtensionPlugin>
@@ -22,6 +23,14 @@ constexpr double kTenMillimetres = 62.99;
 constexpr double kStopSide = 64;
 // Nothing else to press this near to Stop, edge to edge.
 constexpr double kStopAlone = 24;
+
+// What is on the screen, item by item.
+void gatherTexts(const QQuickItem* item, QStringList& found) {
+  if (!item->isVisible()) return;
+  const QString text = item->property("text").toString();
+  if (!text.isEmpty() && !found.contains(text)) found << text;
+  for (const QQuickItem* child : item->childItems()) gatherTexts(child, found);
+}
 
 std::string wordsFor(const PageSize& size, int percent) {
   return std::to_string(size.width) + "x" + std::to_string(size.height) + "at" + std::to_string(percent);
@@ -102,6 +111,24 @@ void PageWalk::judge(QQuickWindow& window, const std::string& where) const {
   for (const std::string& fault : orderFaultsOf(window)) ADD_FAILURE() << where << ": " << fault;
 }
 
+void PageWalk::checkDigits(const std::string& where) const {
+  if (m_language_name != "ar") return;
+  // What is dialled, typed, compared or named as it stands; what the clinic of the test wrote; and what
+  // stands in the catalogue's own Arabic, whose digits its translator chose.
+  static const QRegularExpression kAsItStands(
+      QStringLiteral("112|555 0142|clinic\\.example:7443|newel:1|\\b[0-9A-F]{4}( [0-9A-F]{4})+|"
+                     "[0-9-]+\\.pdf|/tmp/newel-\\w+|Monday to Friday, 8 to 16|2-minute walk|"
+                     "10 طبقات|3\\+1|15 دقيقة"));
+  static const QRegularExpression kLatin(QStringLiteral("[0-9]"));
+  QStringList texts;
+  gatherTexts(m_window->contentItem(), texts);
+  for (QString text : std::as_const(texts)) {
+    const std::string whole = text.toStdString();
+    EXPECT_FALSE(kLatin.match(text.remove(kAsItStands)).hasMatch())
+        << where << ": digits of another language in: " << whole;
+  }
+}
+
 void PageWalk::check(AppModel::Page page, const std::string& variant) {
   ASSERT_NE(m_window, nullptr);
   ASSERT_EQ(m_world.page(), page) << program().app->pageName().toStdString();
@@ -118,6 +145,7 @@ void PageWalk::check(AppModel::Page page, const std::string& variant) {
     }
   }
   layOut(kPageSizes[0], 100);
+  checkDigits(name);
   checkThemes(name);
   for (const std::string& warning : m_warnings) ADD_FAILURE() << name << ": " << warning;
   m_warnings.clear();

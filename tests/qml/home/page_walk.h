@@ -63,6 +63,8 @@ class PageWalk : public testing::Test {
  private:
   void layOut(const PageSize& size, int percent);
   void checkThemes(const std::string& where);
+  // In Arabic every number is in that language's digits: the kind of mistake is %1 where %L1 belongs.
+  void checkDigits(const std::string& where) const;
   // `full`: words as long as they are in English or letters as small as they get: then the figure is there.
   void checkPractice(const std::string& where, bool full);
 };

@@ -1,0 +1,26 @@
+// Holds the sound device as a practice does, until its input ends or it is killed (other_sound.py).
+#include <QtCore/QCoreApplication>
+#include <QtCore/QTimer>
+#include <iostream>
+#include <string>
+#include <thread>
+
+#include "platform/sound.h"
+
+int main(int argc, char** argv) {
+  QCoreApplication app(argc, argv);
+  newel::platform::nameOurSound();
+  const auto tones = newel::platform::makeTones();
+  QTimer::singleShot(0, &app, [&tones] {
+    tones->warm(true);
+    tones->play(newel::platform::Tone::Go);
+    std::cout << (tones->whyNot().empty() ? "warm" : tones->whyNot()) << std::endl;
+  });
+  std::thread([&app] {
+    for (std::string line; std::getline(std::cin, line);) {
+    }
+    QMetaObject::invokeMethod(
+        &app, [] { QCoreApplication::quit(); }, Qt::QueuedConnection);
+  }).detach();
+  return QCoreApplication::exec();
+}
