@@ -85,7 +85,11 @@ const std::vector<Call>& calls() {
         if (reply.ok()) require(reply->offset() <= r.size_bytes(), "no more than there is");
       }),
       with<v1::GetMediaRequest>(
-          [](FuzzHub& f, const v1::GetMediaRequest& r) { (void)f.hub().media().get(r); })};
+          [](FuzzHub& f, const v1::GetMediaRequest& r) { (void)f.hub().media().get(r); }),
+      with<v1::PutSnoozeRequest>([](FuzzHub& f, const v1::PutSnoozeRequest& r) {
+        const auto reply = f.hub().snoozes().put(f.desk(), r);
+        if (reply.ok() && !r.until_day().empty()) require(!r.reason().empty(), "somebody says why");
+      })};
   return kCalls;
 }
 

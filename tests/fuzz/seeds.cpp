@@ -192,6 +192,11 @@ void writeDesk(const fs::path& corpus) {
   get.set_sha256(sha256(photo));
   get.set_most_bytes(1000);
   put(folder, "get_media", chosen(20, toBytes(get)));
+  v1::PutSnoozeRequest snooze;
+  snooze.set_person_id(person.id());
+  snooze.set_reason("Their first visit is on Monday.");
+  snooze.set_until_day("2026-12-01");
+  put(folder, "put_snooze", chosen(21, toBytes(snooze)));
 }
 
 void writeOthers(const fs::path& corpus) {

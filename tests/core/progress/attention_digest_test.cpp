@@ -237,6 +237,10 @@ Record daily(absl::CivilDay until) {
   *programme.mutable_issued_at() = toTimestamp(at(kMonday, 8));
   test::addEntry(programme, test::everyDay());
   record.programmes.push_back(programme);
+  v1::Receipt& receipt = record.receipts.emplace_back();
+  receipt.set_of(v1::RECEIPT_OF_PROGRAMME);
+  receipt.set_ref_id(programme.id());
+  receipt.set_state(v1::RECEIPT_STATE_ARRIVED);
   for (absl::CivilDay day = kMonday; day <= until; ++day) {
     record.practices.push_back(
         practiceOf(static_cast<int>(day - kMonday), day, programme.entries(0).id(), 16));
