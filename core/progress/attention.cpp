@@ -21,13 +21,13 @@ constexpr std::array<const char*, 28> kOrder = {
     "attention.nothing-due",
 };
 
-std::size_t orderOf(const AttentionReason& reason) {
-  return static_cast<std::size_t>(std::find(kOrder.begin(), kOrder.end(), reason.key) - kOrder.begin());
+std::size_t rankOf(const std::string& key) {
+  return static_cast<std::size_t>(std::find(kOrder.begin(), kOrder.end(), key) - kOrder.begin());
 }
 
 bool before(const AttentionReason& left, const AttentionReason& right) {
   if (left.urgency != right.urgency) return left.urgency < right.urgency;
-  if (left.key != right.key) return orderOf(left) < orderOf(right);
+  if (left.rank != right.rank) return left.rank < right.rank;
   return left.age.value_or(absl::ZeroDuration()) > right.age.value_or(absl::ZeroDuration());
 }
 
@@ -71,7 +71,7 @@ class Row {
   void add(Urgency urgency, const std::string& key, std::map<std::string, std::string> args = {},
            std::optional<absl::Duration> age = std::nullopt,
            std::optional<absl::Time> last_at = std::nullopt) {
-    m_row.reasons.push_back({urgency, key, std::move(args), age, last_at});
+    m_row.reasons.push_back({urgency, key, std::move(args), age, rankOf(key), last_at});
   }
 
   void addSince(Urgency urgency, const std::string& key, absl::Time since,
@@ -264,8 +264,17 @@ std::vector<AttentionRow> attentionList(const std::vector<AttentionFacts>& peopl
   std::vector<AttentionRow> rows;
   rows.reserve(people.size());
   for (const auto& facts : people) rows.push_back(attentionRow(facts, now, today, silent_after_days));
-  std::sort(rows.begin(), rows.end(), comesBefore);
-  return rows;
+  // Places are sorted in place of rows, which are long.
+  std::vector<const AttentionRow*> order;
+  order.reserve(rows.size());
+  for (const auto& row : rows) order.push_back(&row);
+  std::sort(order.begin(), order.end(),
+            [](const AttentionRow* left, const AttentionRow* right) { return comesBefore(*left, *right); });
+  std::vector<AttentionRow> sorted;
+  sorted.reserve(rows.size());
+  for (const AttentionRow* row : order)
+    sorted.push_back(std::move(rows[static_cast<std::size_t>(row - rows.data())]));
+  return sorted;
 }
 
 }  // namespace newel

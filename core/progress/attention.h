@@ -96,6 +96,7 @@ struct AttentionReason {
   std::string key;                          // text key, for example "attention.red-flag"
   std::map<std::string, std::string> args;  // version-neutral: digits, ids, dot decimals
   std::optional<absl::Duration> age;        // how long it has been so
+  std::size_t rank = 0;                     // among those of one urgency: what to read first
   std::optional<absl::Time> last_at;  // when the latest thing it speaks of happened; nullopt: no one moment
 };
 

@@ -125,9 +125,8 @@ void addPain(const WholeRecord& record, v1::AttentionDigest& digest) {
   const std::vector<PainRating> ratings = painRatings(record.practices, "");
   const std::size_t first = ratings.size() > kRatingsKept ? ratings.size() - kRatingsKept : 0;
   for (std::size_t i = first; i < ratings.size(); ++i) {
-    v1::DatedRating& rating = *digest.add_pain();
-    rating.set_day(dayNumber(ratings[i].day));
-    rating.set_pain_0_10(static_cast<std::uint32_t>(ratings[i].pain_0_10));
+    digest.add_pain_days(dayNumber(ratings[i].day));
+    digest.add_pain_0_10(static_cast<std::uint32_t>(ratings[i].pain_0_10));
   }
 }
 
@@ -233,8 +232,11 @@ AttentionFacts factsAt(const v1::AttentionDigest& digest, const ContactFacts& co
   facts.skin = signOf(digest.has_skin(), digest.skin());
   for (const auto& word : digest.unseen_by_person()) facts.unseen_by_person.push_back(waitingOf(word));
   for (const auto& word : digest.unread_by_clinic()) facts.unread_by_clinic.push_back(waitingOf(word));
-  for (const auto& rating : digest.pain()) {
-    facts.pain_ratings.push_back({dayOfNumber(rating.day()), static_cast<double>(rating.pain_0_10())});
+  const int ratings = std::min(digest.pain_days_size(), digest.pain_0_10_size());
+  facts.pain_ratings.reserve(static_cast<std::size_t>(ratings));
+  for (int i = 0; i < ratings; ++i) {
+    facts.pain_ratings.push_back(
+        {dayOfNumber(digest.pain_days(i)), static_cast<double>(digest.pain_0_10(i))});
   }
   addShares(digest, days, facts);
   for (const auto& ready : digest.ready()) {

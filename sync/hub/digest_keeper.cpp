@@ -91,17 +91,19 @@ absl::CivilDay dayOf(absl::Time now) { return absl::ToCivilDay(now, absl::UTCTim
 
 absl::StatusOr<DigestRow> digestRowOf(HubTransaction& transaction, const RuleBook& rules,
                                       const std::string& person_id, absl::Time now) {
-  const auto loaded = load(transaction, person_id);
-  if (!loaded.ok()) return loaded.status();
-  v1::CaseRow content;
-  addFacts(transaction.caseFacts(person_id), content);
   DigestRow row{person_id, kDigestVersion, dayNumber(dayOf(now) + kDaysToSpare), ""};
+  v1::CaseRow content;
+  const auto loaded = load(transaction, person_id);
+  // One record that cannot be read holds up nobody else's.
+  if (absl::IsDataLoss(loaded.status())) return row;
+  if (!loaded.ok()) return loaded.status();
+  addFacts(transaction.caseFacts(person_id), content);
   const WholeRecord whole{loaded->person.zone(), loaded->programmes, loaded->holds,     loaded->messages,
                           loaded->receipts,      loaded->practices,  loaded->unread_ids};
   auto digest = digestOf(whole, rules, now);
   if (digest.ok()) {
     row.last_day = digest->last_day();
-    *content.mutable_digest() = *std::move(digest);
+    content.set_digest(digest->SerializeAsString());
   }
   row.content = content.SerializeAsString();
   return row;

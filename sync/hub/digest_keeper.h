@@ -21,7 +21,7 @@ namespace newel {
 
 // Inside a transaction: the digest of this person as of `now`. Its content is a v1::CaseRow with all that
 // changes with the record alone; without its `digest` where the record cannot be read as a whole. kNotFound:
-// nobody has the id. kDataLoss: a row of the store cannot be read.
+// nobody has the id.
 absl::StatusOr<DigestRow> digestRowOf(HubTransaction& transaction, const RuleBook& rules,
                                       const std::string& person_id, absl::Time now);
 // Made by this program, and good at `now` and for days after it.

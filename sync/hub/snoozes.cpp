@@ -59,18 +59,19 @@ absl::StatusOr<v1::Snooze> Snoozes::snoozeOf(HubTransaction& transaction, const 
   const auto row = digestRowOf(transaction, *m_hub->rules, request.person_id(), now);
   if (!row.ok()) return row.status();
   v1::CaseRow facts;
-  if (!facts.ParseFromString(row->content) || !facts.has_digest()) {
+  v1::AttentionDigest digest;
+  if (!facts.ParseFromString(row->content) || facts.digest().empty() ||
+      !digest.ParseFromString(facts.digest())) {
     return absl::FailedPreconditionError("person_id: the record cannot be read as a whole");
   }
-  const auto zone = loadZone(facts.digest().zone());
+  const auto zone = loadZone(digest.zone());
   const absl::CivilDay today = localDayAt(now, zone.value_or(absl::UTCTimeZone()));
   if (absl::Status good = checkDay(request.until_day(), today); !good.ok()) return good;
   const auto card = clinicCard(transaction);
   if (!card.ok()) return card.status();
   const auto silent = settingValues(card->settings(), *m_hub->catalogue).at("silent-days");
-  const AttentionRow said =
-      attentionRow(factsAt(facts.digest(), contactFacts(transaction, request.person_id()), now), now, today,
-                   static_cast<int>(silent));
+  const AttentionRow said = attentionRow(factsAt(digest, contactFacts(transaction, request.person_id()), now),
+                                         now, today, static_cast<int>(silent));
   if (!maySnooze(said)) {
     return absl::FailedPreconditionError("person_id: what the row says now may not wait");
   }
