@@ -15,7 +15,8 @@ namespace {
 
 // Of one round; between two, whoever waits for the store has it. Ours, no source.
 constexpr int kRound = 20;
-constexpr std::chrono::seconds kPause(1);
+constexpr std::chrono::milliseconds kPause(1000);
+constexpr std::chrono::milliseconds kLeastPause(20);
 constexpr std::uint32_t kAllPractices = 1U << 30;
 // Made anew while it is still good: a week for the desk that has it open, and days in any zone.
 constexpr absl::civil_diff_t kDaysToSpare = 9;
@@ -152,7 +153,8 @@ void DigestKeeper::markOld(absl::Time now) {
   if (marked.ok()) m_marked = today;
 }
 
-DigestRounds::DigestRounds(DigestKeeper* keeper) : m_keeper(keeper), m_thread([this] { run(); }) {}
+DigestRounds::DigestRounds(DigestKeeper* keeper, const Clock* clock)
+    : m_keeper(keeper), m_clock(clock), m_thread([this] { run(); }) {}
 
 DigestRounds::~DigestRounds() {
   {
@@ -164,15 +166,16 @@ DigestRounds::~DigestRounds() {
 }
 
 void DigestRounds::run() {
-  using Clock = std::chrono::steady_clock;
-  Clock::duration pause = kPause;
+  auto pause = kPause;
   std::unique_lock lock(m_mutex);
   while (!m_condition.wait_for(lock, pause, [this] { return m_stop; })) {
     lock.unlock();
-    const auto begun = Clock::now();
+    const absl::Duration begun = m_clock->elapsed();
     const auto made = m_keeper->refresh(kRound);
     const bool more = made.ok() && *made == kRound;
-    pause = more ? Clock::now() - begun : Clock::duration(kPause);
+    // As long as the work took, so that half of the time is everybody else's.
+    const auto took = absl::ToChronoMilliseconds(m_clock->elapsed() - begun);
+    pause = more ? std::clamp(took, kLeastPause, kPause) : kPause;
     lock.lock();
   }
 }

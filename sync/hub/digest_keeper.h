@@ -47,7 +47,7 @@ class DigestKeeper {
 // Keeps the digests of a hub that serves, on a thread of its own that is idle half of the time at least.
 class DigestRounds {
  public:
-  explicit DigestRounds(DigestKeeper* keeper);  // outlives this
+  DigestRounds(DigestKeeper* keeper, const Clock* clock);  // which outlive this
   ~DigestRounds();
   DigestRounds(const DigestRounds&) = delete;
   DigestRounds& operator=(const DigestRounds&) = delete;
@@ -56,6 +56,7 @@ class DigestRounds {
   void run();
 
   DigestKeeper* m_keeper;
+  const Clock* m_clock;
   std::mutex m_mutex;
   std::condition_variable m_condition;
   bool m_stop = false;

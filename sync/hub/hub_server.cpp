@@ -62,7 +62,7 @@ class HubServer::Impl {
     m_hub->pairings().setPhoneAddress(
         options.phone_host.empty() ? hostOf(options.listen) : options.phone_host, m_port);
     m_ticker = std::thread([this] { tick(); });
-    if (options.keep_digests) m_digests = std::make_unique<DigestRounds>(&m_hub->digests());
+    if (options.keep_digests) m_digests = std::make_unique<DigestRounds>(&m_hub->digests(), m_clock);
     return options.metrics_port < 0 ? absl::OkStatus() : startMetrics(options.metrics_port);
   }
 
