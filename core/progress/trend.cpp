@@ -1,6 +1,7 @@
 #include "core/progress/trend.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/time/local_day.h"
 
@@ -62,8 +63,12 @@ std::vector<PainRating> painRatings(const std::vector<v1::Practice>& practices, 
 }
 
 PainCourse painCourse(const std::vector<v1::Practice>& practices, const std::string& entry_id) {
+  return painCourseOf(painRatings(practices, entry_id));
+}
+
+PainCourse painCourseOf(std::vector<PainRating> ratings) {
   PainCourse course;
-  course.ratings = painRatings(practices, entry_id);
+  course.ratings = std::move(ratings);
   std::vector<TrendPoint> points;
   std::vector<double> values;
   for (const PainRating& rating : course.ratings) {

@@ -38,6 +38,7 @@ struct PainCourse {
   std::optional<double> slope_per_week;  // points of 0 to 10 in seven days; under 0: pain falls
   std::optional<PainChange> change;      // the last three ratings against the three before them
 };
+PainCourse painCourseOf(std::vector<PainRating> ratings);
 PainCourse painCourse(const std::vector<v1::Practice>& practices, const std::string& entry_id);
 
 }  // namespace newel

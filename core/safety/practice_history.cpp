@@ -7,21 +7,6 @@
 namespace newel {
 namespace {
 
-bool stands(v1::Until until, const v1::Practice& practice, absl::CivilDay today,
-            std::optional<absl::Time> clinic_spoke_at) {
-  switch (until) {
-    case v1::UNTIL_ANSWER_CHANGES:
-      return false;
-    case v1::UNTIL_NEXT_DAY: {
-      const auto day = parseLocalDay(practice.local_day());
-      // A day that cannot be read is no reason to let a stop lapse.
-      return !day.ok() || today <= *day;
-    }
-    default:
-      return !clinic_spoke_at.has_value() || *clinic_spoke_at <= toTime(practice.ended_at());
-  }
-}
-
 std::vector<OpenStop> stopsOf(const RuleBook& rules, const v1::Practice& practice) {
   std::vector<OpenStop> stops;
   for (const auto& id : practice.red_flag_rule_ids()) {
@@ -37,15 +22,34 @@ std::vector<OpenStop> stopsOf(const RuleBook& rules, const v1::Practice& practic
 
 }  // namespace
 
+std::vector<StandingStop> standingStops(const RuleBook& rules, const std::vector<v1::Practice>& practices,
+                                        std::optional<absl::Time> clinic_spoke_at) {
+  std::vector<StandingStop> standing;
+  for (const auto& practice : practices) {
+    const absl::Time at = toTime(practice.ended_at());
+    for (auto& stop : stopsOf(rules, practice)) {
+      if (stop.until == v1::UNTIL_ANSWER_CHANGES) continue;
+      StandingStop stands{stop.practice_id, std::move(stop.rule_id), stop.until, at, std::nullopt};
+      if (stop.until == v1::UNTIL_NEXT_DAY) {
+        const auto day = parseLocalDay(practice.local_day());
+        // A day that cannot be read is no reason to let a stop lapse.
+        if (day.ok()) stands.last_day = *day;
+      } else if (clinic_spoke_at.has_value() && *clinic_spoke_at > at) {
+        continue;
+      }
+      standing.push_back(std::move(stands));
+    }
+  }
+  return standing;
+}
+
 std::optional<OpenStop> openStop(const RuleBook& rules, const std::vector<v1::Practice>& practices,
                                  absl::CivilDay today, std::optional<absl::Time> clinic_spoke_at) {
   std::optional<OpenStop> strictest;
-  for (const auto& practice : practices) {
-    for (auto& stop : stopsOf(rules, practice)) {
-      if (!stands(stop.until, practice, today, clinic_spoke_at)) continue;
-      if (!strictest || (strictest->until == v1::UNTIL_NEXT_DAY && stop.until == v1::UNTIL_CLINIC_SAYS)) {
-        strictest = std::move(stop);
-      }
+  for (auto& stop : standingStops(rules, practices, clinic_spoke_at)) {
+    if (stop.last_day && today > *stop.last_day) continue;
+    if (!strictest || (strictest->until == v1::UNTIL_NEXT_DAY && stop.until == v1::UNTIL_CLINIC_SAYS)) {
+      strictest = OpenStop{std::move(stop.practice_id), std::move(stop.rule_id), stop.until};
     }
   }
   return strictest;

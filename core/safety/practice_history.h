@@ -22,6 +22,20 @@ struct OpenStop {
   v1::Until until = v1::UNTIL_CLINIC_SAYS;
 };
 
+// A stop on the days on which it stands.
+struct StandingStop {
+  std::string practice_id;
+  std::string rule_id;
+  v1::Until until = v1::UNTIL_CLINIC_SAYS;
+  absl::Time at;  // the practice's end
+  std::optional<absl::CivilDay>
+      last_day;  // it stands up to and with this day; nullopt: until the clinic says
+};
+
+// Every stop that may stand on some day, in the order of `practices`; parameters and rules as in openStop().
+std::vector<StandingStop> standingStops(const RuleBook& rules, const std::vector<v1::Practice>& practices,
+                                        std::optional<absl::Time> clinic_spoke_at);
+
 // The strictest stop among `practices` that still stands on the local day `today`; nullopt when none does.
 // `clinic_spoke_at`: when the clinic last wrote, signed a programme or lifted a hold; nullopt: never.
 // UNTIL_NEXT_DAY stands on the practice's own day and, after travel westwards, on days before it;

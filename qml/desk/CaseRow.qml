@@ -19,19 +19,26 @@ T.AbstractButton {
     required property bool fresh
     required property var weeks
     required property string weeksWords
+    required property bool waiting
+    required property string waitingWords
+    required property bool mayWait
+    property bool mayWrite: false
+
+    signal waitAsked
+    signal waitEnded
 
     readonly property bool narrow: width < 900 * Theme.scale
     readonly property real reasonX: narrow ? whoColumn.x : whoColumn.x + whoColumn.width + Theme.space * 2
     readonly property real weeksWidth: Math.min(180, width * 0.3)
 
     implicitHeight: Math.max(56, narrow ? reasons.y + reasons.height + tail.height + 2 * Theme.space
-                                        : Math.max(whoColumn.height, reasons.height) + 2 * Theme.space)
+                                        : Math.max(whoColumn.height, reasons.height, tail.height) + 2 * Theme.space)
     focusPolicy: Qt.StrongFocus
 
     Accessible.role: Accessible.ListItem
     Accessible.name: qsTr("Open %1").arg(name)
-    Accessible.description: qsTr("%1. %2: %3 %4. Phone heard from: %5. %6").arg(limbs).arg(urgencyWords).arg(reason)
-        .arg(moreReasons.join(". ")).arg(age).arg(weeksWords)
+    Accessible.description: qsTr("%1. %2: %3 %4. %5 Phone heard from: %6. %7").arg(limbs).arg(urgencyWords).arg(reason)
+        .arg(moreReasons.join(". ")).arg(waitingWords).arg(age).arg(weeksWords)
     Accessible.onPressAction: row.clicked()
     Keys.onReturnPressed: row.clicked()
     Keys.onEnterPressed: row.clicked()
@@ -96,8 +103,8 @@ T.AbstractButton {
         Say {
             width: parent.width
             text: row.urgency === 3 ? row.reason : qsTr("%1: %2").arg(row.urgencyWords).arg(row.reason)
-            font.bold: row.urgency <= 1
-            color: row.urgency === 0 ? Theme.stop : row.urgency === 1 ? Theme.brass : Theme.ink
+            font.bold: row.urgency <= 1 && !row.waiting
+            color: row.waiting ? Theme.soft : row.urgency === 0 ? Theme.stop : row.urgency === 1 ? Theme.brass : Theme.ink
             Accessible.ignored: true
         }
 
@@ -105,6 +112,14 @@ T.AbstractButton {
             width: parent.width
             visible: text !== ""
             text: row.moreReasons.join(" · ")
+            Accessible.ignored: true
+        }
+
+        Say {
+            width: parent.width
+            visible: row.waiting
+            text: row.waitingWords
+            font.italic: true
             Accessible.ignored: true
         }
     }
@@ -115,6 +130,19 @@ T.AbstractButton {
         x: row.narrow ? row.reasonX : row.width - width - Theme.edge
         y: row.narrow ? reasons.y + reasons.height : Theme.space
         spacing: Theme.space * 2
+
+        SmallButton {
+            visible: row.mayWrite && (row.waiting || row.mayWait)
+            text: row.waiting ? qsTr("No longer") : qsTr("Can wait")
+            Accessible.name: row.waiting ? qsTr("%1: end the waiting").arg(row.name)
+                                         : qsTr("%1: this can wait").arg(row.name)
+            onClicked: {
+                if (row.waiting)
+                    row.waitEnded();
+                else
+                    row.waitAsked();
+            }
+        }
 
         Say {
             id: ageWords

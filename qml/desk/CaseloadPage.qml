@@ -46,7 +46,8 @@ FocusScope {
             Say {
                 height: Theme.title * 1.4
                 verticalAlignment: Text.AlignVCenter
-                text: page.model.loading ? qsTr("Reading %1 of %2 …").arg(page.model.read).arg(page.model.total)
+                text: page.model.loading ? (page.model.read > 0 ? qsTr("Reading … %L1 so far").arg(page.model.read)
+                                                                : qsTr("Reading …"))
                                          : page.model.summary
                 color: Theme.soft
                 width: Math.min(implicitWidth, top.width)
@@ -115,10 +116,11 @@ FocusScope {
 
         Flow {
             width: parent.width
-            visible: page.model.seesOthers && page.desk.mayWrite
-            spacing: Theme.space
+            visible: page.model.total > 0
+            spacing: Theme.space * 0.75
 
             Chip {
+                visible: page.model.seesOthers && page.desk.mayWrite
                 text: qsTr("Everybody's")
                 group: qsTr("Whose people")
                 chosen: !page.model.mineOnly
@@ -126,11 +128,64 @@ FocusScope {
             }
 
             Chip {
+                visible: page.model.seesOthers && page.desk.mayWrite
                 text: qsTr("Mine")
                 group: qsTr("Whose people")
                 chosen: page.model.mineOnly
                 onClicked: page.model.mineOnly = true
             }
+
+            Item {
+                visible: page.model.seesOthers && page.desk.mayWrite
+                width: Theme.space
+                height: 1
+            }
+
+            Repeater {
+                model: page.model.urgencies
+
+                Chip {
+                    required property var modelData
+
+                    width: Math.min(implicitWidth, top.width)
+                    text: modelData.text
+                    group: qsTr("How urgent")
+                    chosen: page.model.wantedUrgency === modelData.value
+                    onClicked: page.model.wantedUrgency = modelData.value
+                }
+            }
+        }
+
+        Flow {
+            width: parent.width
+            visible: page.model.total > 0
+            spacing: Theme.space * 0.75
+
+            Repeater {
+                model: page.model.kinds
+
+                Chip {
+                    required property var modelData
+
+                    width: Math.min(implicitWidth, top.width)
+                    text: modelData.text
+                    group: qsTr("Why")
+                    chosen: page.model.wantedKind === modelData.value
+                    onClicked: page.model.wantedKind = modelData.value
+                }
+            }
+        }
+
+        WaitForm {
+            width: parent.width
+            visible: page.model.waitFor !== ""
+            model: page.model
+        }
+
+        Problem {
+            width: parent.width
+            visible: text !== "" && page.model.waitFor === ""
+            text: page.model.waitProblem
         }
 
         Problem {
@@ -195,13 +250,17 @@ FocusScope {
         keyNavigationEnabled: true
         boundsBehavior: Flickable.StopAtBounds
         model: page.model
+        reuseItems: true
         Accessible.role: Accessible.List
         Accessible.name: qsTr("People, most urgent first")
         T.ScrollBar.vertical: ThinBar {}
 
         delegate: CaseRow {
             width: list.width
+            mayWrite: page.desk.mayWrite
             onClicked: page.desk.openPerson(personId)
+            onWaitAsked: page.model.askWait(personId)
+            onWaitEnded: page.model.endWait(personId)
         }
     }
 
@@ -210,7 +269,7 @@ FocusScope {
         y: list.y + Theme.edge
         width: Math.min(parent.width - 2 * Theme.edge, 560)
         visible: page.model.count === 0 && !page.model.loading
-        text: page.model.filter !== "" ? qsTr("Nobody fits these words.") : page.model.mineOnly ? qsTr("Nobody is assigned to you.") : qsTr("Nobody here yet. Press New person to begin.")
+        text: page.model.filter !== "" ? qsTr("Nobody fits these words.") : page.model.wantedUrgency >= 0 || page.model.wantedKind >= 0 ? qsTr("Nobody fits this choice.") : page.model.mineOnly ? qsTr("Nobody is assigned to you.") : qsTr("Nobody here yet. Press New person to begin.")
         color: Theme.soft
     }
 }

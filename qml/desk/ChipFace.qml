@@ -11,8 +11,16 @@ Item {
     required property bool able
     readonly property real lead: chosen ? tick.width + Theme.space / 2 : 0
 
-    implicitWidth: label.implicitWidth + lead
+    // Measured apart from the text that is shown, whose own measure changes with the width it is given.
+    implicitWidth: Math.ceil(measure.advanceWidth) + 1 + lead
     implicitHeight: label.implicitHeight
+
+    TextMetrics {
+        id: measure
+
+        font: label.font
+        text: face.text
+    }
 
     Mark {
         id: tick

@@ -23,6 +23,31 @@ QString daysOf(const QString& count) {
   return count == QLatin1String("1") ? say("1 day") : say("%1 days").arg(count);
 }
 
+QString fallWords(const QString& what) {
+  if (what == QLatin1String("not-hurt")) return say("Told of a fall, not hurt");
+  if (what == QLatin1String("hurt")) return say("Told of a fall, and was hurt");
+  if (what == QLatin1String("head")) return say("Told of a fall, and hit the head");
+  return say("Told of a fall");
+}
+
+QString skinWords(const QString& what) {
+  if (what == QLatin1String("wear-harm")) return say("Skin hurt when the prosthesis came off: it stays off");
+  if (what == QLatin1String("wear-too-red")) return say("Skin red for too long after wearing");
+  if (what == QLatin1String("red-stays")) return say("Skin: red marks that do not fade");
+  if (what == QLatin1String("open")) return say("Skin: a blister, a cut, or wet");
+  if (what == QLatin1String("hot-or-swollen")) return say("Skin: hot, very red or swollen, or it smells");
+  if (what == QLatin1String("leg-swollen")) return say("The leg is swollen, hot or sore");
+  if (what == QLatin1String("foot-sore")) return say("The foot has a sore or a new colour");
+  return say("Stopped because of the skin");
+}
+
+QString painWords(const QString& points, const QString& slope, const QString& days) {
+  QString words = say("Pain rising: %1 points over the last practices").arg(points);
+  if (!slope.isEmpty()) words += say(" (%1 a week)").arg(slope);
+  return words + (days == QLatin1String("0") ? say(", last rated today")
+                                             : say(", last rated %1 ago").arg(daysOf(days)));
+}
+
 }  // namespace
 
 QString reasonWords(const AttentionReason& reason, const RuleBook& rules) {
@@ -31,6 +56,9 @@ QString reasonWords(const AttentionReason& reason, const RuleBook& rules) {
     return found == reason.args.end() ? QString() : text(found->second);
   };
   const QString age = ageWords(reason.age.value_or(absl::ZeroDuration()));
+  const auto noData = [&arg]() -> QString {
+    return arg("no_data") == QLatin1String("0") ? QString() : say(", no data yet for %1").arg(arg("no_data"));
+  };
   const std::string& key = reason.key;
   if (key == "attention.red-flag")
     return say("%1 Phone them.").arg(ruleWords(arg("rule").toStdString(), rules));
@@ -38,8 +66,20 @@ QString reasonWords(const AttentionReason& reason, const RuleBook& rules) {
   if (key == "attention.hold-not-arrived") return say("Hold order not arrived for %1. Phone them.").arg(age);
   if (key == "attention.on-hold") return say("On hold for %1, until you lift it").arg(age);
   if (key == "attention.urgent-unseen") return say("Urgent message not seen for %1. Phone them.").arg(age);
-  if (key == "attention.message-unread") return say("Message from them not read for %1").arg(age);
-  if (key == "attention.message-unseen") return say("Your message not seen for %1").arg(age);
+  const QString count = arg("count");
+  if (key == "attention.message-unread") {
+    return count == QLatin1String("1")
+               ? say("Message from them not read for %1").arg(age)
+               : say("%1 messages from them not read, the first for %2").arg(count, age);
+  }
+  if (key == "attention.message-unseen") {
+    return count == QLatin1String("1")
+               ? say("Your message not seen for %1").arg(age)
+               : say("%1 of your messages not seen, the first for %2").arg(count, age);
+  }
+  if (key == "attention.fall")
+    return say("%1, %2 ago. Ask how it happened.").arg(fallWords(arg("what")), age);
+  if (key == "attention.skin") return say("%1, %2 ago").arg(skinWords(arg("what")), age);
   if (key == "attention.silent")
     return say("Phone not heard from for %1. Call them.").arg(daysOf(arg("days")));
   if (key == "attention.stale") return say("Phone not heard from for %1").arg(daysOf(arg("days")));
@@ -53,9 +93,29 @@ QString reasonWords(const AttentionReason& reason, const RuleBook& rules) {
                                              : say("Programme ends in %1").arg(daysOf(arg("days")));
   }
   if (key == "attention.no-programme") return say("No programme yet");
-  if (key == "attention.pain-rising")
-    return say("Pain rising: %1 points over the last practices").arg(arg("points"));
-  if (key == "attention.little-done") return say("Little done: %1 of %2 due").arg(arg("done"), arg("due"));
+  if (key == "attention.pain-rising") return painWords(arg("points"), arg("slope"), arg("days"));
+  if (key == "attention.little-done") {
+    return say("Doing less than agreed: %1 of %2 due in three weeks").arg(arg("done"), arg("due")) + noData();
+  }
+  if (key == "attention.nothing-done") {
+    return say("Nothing done for %1, and %2 due since").arg(daysOf(arg("days")), arg("missed")) + noData();
+  }
+  if (key == "attention.never-done") {
+    return say("Nothing done yet: %1 were due in three weeks").arg(arg("missed")) + noData();
+  }
+  if (key == "attention.ready") {
+    return count == QLatin1String("1")
+               ? say("Ready to progress: 1 exercise, by its rule on effort and pain")
+               : say("Ready to progress: %1 exercises, by their rules on effort and pain").arg(count);
+  }
+  if (key == "attention.too-hard") {
+    return count == QLatin1String("1") ? say("Too hard by its rule: 1 exercise")
+                                       : say("Too hard by their rules: %1 exercises").arg(count);
+  }
+  if (key == "attention.measure-due") {
+    return arg("days") == QLatin1String("0") ? say("A measure is due today")
+                                             : say("A measure has been due for %1").arg(daysOf(arg("days")));
+  }
   if (key == "attention.some-done") return say("Done %1 of %2 due").arg(arg("done"), arg("due"));
   if (key == "attention.all-done") return say("All done: %1 of %2 due").arg(arg("done"), arg("due"));
   if (key == "attention.nothing-due") return say("Nothing was due yet");

@@ -42,6 +42,8 @@ const std::map<std::string, const char*>& table() {
       {"pairing.refused", QT_TRANSLATE_NOOP("AuditWords", "a pairing code was refused")},
       {"pairing.too_many", QT_TRANSLATE_NOOP("AuditWords", "pairing was refused: too many tries")},
       {"person.add", QT_TRANSLATE_NOOP("AuditWords", "added a person")},
+      {"person.snooze", QT_TRANSLATE_NOOP("AuditWords", "said that the person can wait")},
+      {"person.unsnooze", QT_TRANSLATE_NOOP("AuditWords", "ended that the person can wait")},
       {"person.assign", QT_TRANSLATE_NOOP("AuditWords", "assigned the person")},
       {"person.break_glass", QT_TRANSLATE_NOOP("AuditWords", "opened the record by a written reason")},
       {"person.change", QT_TRANSLATE_NOOP("AuditWords", "changed the record")},

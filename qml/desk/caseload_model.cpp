@@ -1,6 +1,5 @@
 #include "qml/desk/caseload_model.h"
 
-#include <QtCore/QVariantList>
 #include <algorithm>
 #include <cmath>
 
@@ -12,18 +11,31 @@
 namespace newel::desk {
 namespace {
 
-constexpr int kWeeks = 8;
-
 QVariantList sharesOf(const std::vector<std::optional<double>>& weeks) {
   QVariantList list;
   for (const auto& week : weeks) list << (week ? QVariant(*week) : QVariant());
   return list;
 }
 
+int levelOf(const CaseloadEntry& entry) {
+  return entry.attention.snoozed ? CaseloadModel::kWaitingLevel : static_cast<int>(entry.attention.urgency);
+}
+
+bool sorts(const CaseloadEntry& left, const CaseloadEntry& right) {
+  return comesBefore(left.attention, right.attention);
+}
+
+QVariantMap choice(int value, const QString& words, int count) {
+  return {{QStringLiteral("value"), value},
+          {QStringLiteral("text"), QStringLiteral("%1 %2").arg(words).arg(count)}};
+}
+
 }  // namespace
 
 CaseloadModel::CaseloadModel(DeskContext& context, QObject* parent)
-    : QAbstractListModel(parent), m_context(context) {}
+    : QAbstractListModel(parent), m_context(context), m_urgency_counts(5), m_kind_counts(kReasonKinds) {}
+
+CaseloadModel::~CaseloadModel() { *m_wanted = false; }
 
 int CaseloadModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : count(); }
 
@@ -38,54 +50,97 @@ QHash<int, QByteArray> CaseloadModel::roleNames() const {
           {Age, "age"},
           {Fresh, "fresh"},
           {Weeks, "weeks"},
-          {WeeksWords, "weeksWords"}};
+          {WeeksWords, "weeksWords"},
+          {Waiting, "waiting"},
+          {WaitingWords, "waitingWords"},
+          {MayWait, "mayWait"}};
 }
 
 QVariant CaseloadModel::data(const QModelIndex& index, int role) const {
   const auto at = static_cast<std::size_t>(index.row());
   if (!index.isValid() || at >= m_shown.size()) return {};
-  const Row& row = m_rows.at(m_shown[at]);
+  const CaseloadEntry& entry = m_entries[m_shown[at]];
+  const AttentionRow& attention = entry.attention;
   switch (role) {
     case PersonId:
-      return print::text(row.row.person().id());
+      return print::text(attention.person_id);
     case Name:
-      return print::fullName(row.row.identity());
+      return entry.name;
     case Limbs:
-      return tr("%1 · %2").arg(print::limbsWords(row.row.person()),
-                               print::words(row.row.person().mobility()));
+      return entry.limbs;
     case UrgencyLevel:
-      return static_cast<int>(row.attention.urgency);
+      return static_cast<int>(attention.urgency);
     case UrgencyWords:
-      return urgencyWords(row.attention.urgency);
+      return urgencyWords(attention.urgency);
     case Reason:
-      return row.known ? reasonWords(row.attention.reasons.front(), *m_context.rules)
-                       : tr("The record could not be read. Press Read again.");
+      return entry.known ? reasonWords(attention.reasons.front(), *m_context.rules)
+                         : tr("The record could not be read as a whole. Open it and look.");
     case MoreReasons: {
       QStringList more;
-      for (std::size_t i = 1; i < row.attention.reasons.size(); ++i) {
-        more << reasonWords(row.attention.reasons[i], *m_context.rules);
+      for (std::size_t i = 1; entry.known && i < attention.reasons.size(); ++i) {
+        more << reasonWords(attention.reasons[i], *m_context.rules);
       }
       return more;
     }
     case Age:
-      return figuresWords(row.attention);
+      return figuresWords(attention);
     case Fresh:
-      return row.attention.figures == Figures::Fresh;
+      return attention.figures == Figures::Fresh;
     case Weeks:
-      return sharesOf(row.weeks);
+      return sharesOf(entry.weeks);
     case WeeksWords:
-      return weeksWords(row);
+      return weeksWords(entry);
+    case Waiting:
+      return attention.snoozed;
+    case WaitingWords:
+      return waitingWords(entry);
+    case MayWait:
+      return entry.known && maySnooze(attention);
     default:
       return {};
   }
 }
 
-QString CaseloadModel::weeksWords(const Row& row) const {
+QString CaseloadModel::weeksWords(const CaseloadEntry& entry) const {
   QStringList words;
-  for (const auto& week : row.weeks) {
+  for (const auto& week : entry.weeks) {
     words << (week ? tr("%1 %").arg(std::lround(*week * 100)) : tr("no data"));
   }
   return tr("Done of due, week by week, oldest first: %1").arg(words.join(QStringLiteral(", ")));
+}
+
+QString CaseloadModel::waitingWords(const CaseloadEntry& entry) const {
+  if (!entry.attention.snoozed) return {};
+  const v1::Snooze& snooze = entry.row.snooze();
+  return tr("Waits until %1: %2 (%3)")
+      .arg(print::dayWords(snooze.until_day()), print::text(snooze.reason()),
+           print::text(snooze.display_name()));
+}
+
+const CaseloadEntry* CaseloadModel::entryOf(const std::string& person_id) const {
+  const auto found = m_place.find(person_id);
+  return found == m_place.end() ? nullptr : &m_entries[found->second];
+}
+
+ListMoment CaseloadModel::moment() const { return {m_context.now(), m_context.zone, silentDays(m_context)}; }
+
+QVariantList CaseloadModel::urgencies() const {
+  QVariantList list{choice(-1, tr("All"), total())};
+  for (int level = 0; level < kWaitingLevel; ++level) {
+    list << choice(level, urgencyWords(static_cast<Urgency>(level)),
+                   m_urgency_counts[static_cast<std::size_t>(level)]);
+  }
+  return list << choice(kWaitingLevel, tr("Waiting"), m_urgency_counts[kWaitingLevel]);
+}
+
+QVariantList CaseloadModel::kinds() const {
+  QVariantList list{choice(-1, tr("Any reason"), total())};
+  for (int kind = 0; kind < kReasonKinds; ++kind) {
+    const int count = m_kind_counts[static_cast<std::size_t>(kind)];
+    if (count > 0 || kind == m_wanted_kind)
+      list << choice(kind, kindWords(static_cast<ReasonKind>(kind)), count);
+  }
+  return list;
 }
 
 void CaseloadModel::setFilter(const QString& filter) {
@@ -95,59 +150,18 @@ void CaseloadModel::setFilter(const QString& filter) {
   show();
 }
 
-QString CaseloadModel::summary() const {
-  int silent = 0;
-  for (const auto& [id, row] : m_rows) {
-    if (row.known && row.facts.paired && row.attention.figures != Figures::Fresh) ++silent;
-  }
-  QString words = total() == 1 ? tr("1 person") : tr("%1 people").arg(total());
-  if (count() != total()) words += tr(" · %1 shown").arg(count());
-  if (silent > 0) {
-    words += tr(" · %1 not heard from for %2 days").arg(silent).arg(kStaleAfterDays);
-  } else if (total() > 0) {
-    words += tr(" · all paired phones heard from");
-  }
-  return words;
-}
-
-void CaseloadModel::clear() {
-  beginResetModel();
-  m_rows.clear();
-  m_sorted.clear();
-  m_shown.clear();
-  m_to_read.clear();
-  endResetModel();
-  m_news.clear();
-  m_filter.clear();
-  m_mine_only = false;
-  m_stale = false;
-  m_loading = false;
+void CaseloadModel::setWantedUrgency(int urgency) {
+  if (m_wanted_urgency == urgency) return;
+  m_wanted_urgency = urgency;
   emit filterChanged();
-  emit changed();
+  show();
 }
 
-QStringList CaseloadModel::openedWords(const std::string& account_id, absl::Time now) const {
-  QStringList words;
-  for (const auto& [id, row] : m_rows) {
-    for (const auto& opening : row.row.openings()) {
-      if (opening.therapist_id() != account_id || toTime(opening.until()) <= now) continue;
-      words << tr("%1 until %2")
-                   .arg(print::fullName(row.row.identity()),
-                        print::momentWords(toTime(opening.until()), m_context.zone));
-      break;
-    }
-  }
-  return words;
-}
-
-void CaseloadModel::rest() {
-  m_to_read.clear();
-  m_loading = false;
-  emit changed();
-}
-
-bool CaseloadModel::seesOthers() const {
-  return std::any_of(m_rows.begin(), m_rows.end(), [](const auto& row) { return !row.second.row.mine(); });
+void CaseloadModel::setWantedKind(int kind) {
+  if (m_wanted_kind == kind) return;
+  m_wanted_kind = kind;
+  emit filterChanged();
+  show();
 }
 
 void CaseloadModel::setMineOnly(bool mine) {
@@ -157,181 +171,287 @@ void CaseloadModel::setMineOnly(bool mine) {
   show();
 }
 
+QString CaseloadModel::summary() const {
+  QString words = total() == 1 ? tr("1 person") : tr("%L1 people").arg(total());
+  if (count() != total()) words += tr(" · %L1 shown").arg(count());
+  if (m_silent > 0) {
+    words += tr(" · %L1 not heard from for %2 days").arg(m_silent).arg(kStaleAfterDays);
+  } else if (total() > 0) {
+    words += tr(" · all paired phones heard from");
+  }
+  return words;
+}
+
+void CaseloadModel::countAll() {
+  std::vector<int> urgencies(m_urgency_counts.size());
+  std::vector<int> kinds(m_kind_counts.size());
+  m_silent = 0;
+  m_sees_others = false;
+  for (const auto& entry : m_entries) {
+    ++urgencies[static_cast<std::size_t>(levelOf(entry))];
+    for (unsigned kind = 0; kind < kinds.size(); ++kind) {
+      if ((entry.kinds >> kind & 1U) != 0) ++kinds[kind];
+    }
+    if (entry.known && entry.facts.paired && entry.attention.figures != Figures::Fresh) ++m_silent;
+    m_sees_others = m_sees_others || !entry.row.mine();
+  }
+  if (urgencies == m_urgency_counts && kinds == m_kind_counts) return;
+  m_urgency_counts = std::move(urgencies);
+  m_kind_counts = std::move(kinds);
+  emit countsChanged();
+}
+
+void CaseloadModel::clear() {
+  rest();
+  beginResetModel();
+  m_entries.clear();
+  m_place.clear();
+  m_shown.clear();
+  endResetModel();
+  m_nudged.clear();
+  m_news.clear();
+  m_filter.clear();
+  m_wanted_urgency = m_wanted_kind = -1;
+  m_mine_only = false;
+  m_stale = false;
+  countAll();
+  askWait(QString());
+  emit filterChanged();
+  emit changed();
+}
+
+QStringList CaseloadModel::openedWords(const std::string& account_id, absl::Time now) const {
+  QStringList words;
+  for (const auto& entry : m_entries) {
+    for (const auto& opening : entry.row.openings()) {
+      if (opening.therapist_id() != account_id || toTime(opening.until()) <= now) continue;
+      words << tr("%1 until %2").arg(entry.name, print::momentWords(toTime(opening.until()), m_context.zone));
+      break;
+    }
+  }
+  return words;
+}
+
+// Who reads on finds that nobody waits for it.
+void CaseloadModel::rest() {
+  *m_wanted = false;
+  m_wanted = std::make_shared<std::atomic<bool>>(true);
+  m_loading = false;
+  m_reading_nudged = false;
+  emit changed();
+}
+
 void CaseloadModel::reload() {
+  rest();
   m_loading = true;
   m_problem.clear();
   m_read = 0;
+  m_nudged.clear();
   m_context.worker->dropLater();
   emit changed();
+  const auto wanted = m_wanted;
+  const auto said = [this, wanted, worker = m_context.worker](std::size_t read) {
+    if (!*wanted) return false;
+    QMetaObject::invokeMethod(
+        worker,
+        [this, wanted, read] {
+          if (!*wanted) return;
+          m_read = static_cast<int>(read);
+          emit changed();
+        },
+        Qt::QueuedConnection);
+    return true;
+  };
   m_context.worker->run(
       this, tr("Reading the caseload"),
-      [](DeskClient* client) -> absl::StatusOr<std::vector<v1::CaseRow>> {
+      [said, at = moment(),
+       rules = m_context.rules](DeskClient* client) -> absl::StatusOr<std::vector<CaseloadEntry>> {
         if (client == nullptr) return absl::UnauthenticatedError("not signed in");
-        return client->caseload();
+        auto rows = client->caseload(said);
+        if (!rows.ok()) return rows.status();
+        std::vector<CaseloadEntry> entries;
+        entries.reserve(rows->size());
+        for (auto& row : *rows) entries.push_back(caseloadEntry(std::move(row), at, *rules));
+        std::sort(entries.begin(), entries.end(), sorts);
+        return entries;
       },
-      [this](absl::StatusOr<std::vector<v1::CaseRow>> rows) {
-        if (rows.ok()) {
-          gotRows(*std::move(rows));
-          return;
+      [this, wanted](absl::StatusOr<std::vector<CaseloadEntry>> entries) {
+        if (!*wanted) return;
+        if (entries.ok()) {
+          gotEntries(*std::move(entries));
+        } else {
+          failed(entries.status());
         }
-        m_loading = false;
-        m_problem = problemWords(rows.status(), tr("read the caseload"));
-        emit changed();
-        if (rows.status().code() == absl::StatusCode::kUnauthenticated) emit sessionEnded(rows.status());
       });
 }
 
-void CaseloadModel::gotRows(std::vector<v1::CaseRow> rows) {
-  std::map<std::string, Row> fresh;
-  m_to_read.clear();
-  for (auto& row : rows) {
-    const std::string id = row.person().id();
-    const auto known = m_rows.find(id);
-    if (known != m_rows.end()) fresh[id] = known->second;
-    fresh[id].row = std::move(row);
-    if (!fresh[id].known) judge(fresh[id]);
-    m_to_read.push_back(id);
-  }
-  m_rows = std::move(fresh);
-  m_read = 0;
-  if (m_to_read.empty()) {
-    m_loading = false;
-    sortAgain();
-    return;
-  }
-  std::reverse(m_to_read.begin(), m_to_read.end());
+void CaseloadModel::failed(const absl::Status& status) {
+  m_loading = false;
+  m_problem = problemWords(status, tr("read the caseload"));
   emit changed();
-  readNext();
+  if (status.code() == absl::StatusCode::kUnauthenticated) emit sessionEnded(status);
 }
 
-// One after another, each behind whatever a therapist waits for.
-void CaseloadModel::readNext() {
-  if (m_to_read.empty()) {
-    m_loading = false;
-    sortAgain();
-    return;
-  }
-  const std::string id = m_to_read.back();
-  m_to_read.pop_back();
-  readOne(id, false);
-}
-
-void CaseloadModel::readOne(const std::string& person_id, bool at_once) {
-  m_context.worker->run(
-      this, tr("Reading a record"),
-      [person_id](DeskClient* client) -> absl::StatusOr<PersonFile> {
-        if (client == nullptr) return absl::UnauthenticatedError("not signed in");
-        return fetchPerson(*client, person_id, false);
-      },
-      [this, person_id, at_once](const absl::StatusOr<PersonFile>& file) {
-        gotFile(person_id, file);
-        if (!at_once) {
-          ++m_read;
-          emit changed();
-          readNext();
-        }
-      },
-      HubWorker::Turn::Later);
-}
-
-void CaseloadModel::judge(Row& row) const {
-  const absl::CivilDay today = localDayAt(m_context.now(), m_context.zone);
-  if (row.facts.person_id.empty()) row.facts.person_id = row.row.person().id();
-  row.attention = attentionList({row.facts}, m_context.now(), today, silentDays(m_context)).front();
-}
-
-void CaseloadModel::gotFile(const std::string& person_id, const absl::StatusOr<PersonFile>& file) {
-  const auto found = m_rows.find(person_id);
-  if (found == m_rows.end()) return;
-  Row& row = found->second;
-  row.known = file.ok();
-  if (file.ok()) {
-    *row.row.mutable_person() = file->person;
-    *row.row.mutable_identity() = file->identity;
-    row.facts = attentionFactsOf(*file, *m_context.rules, m_context.now(), row.row.unread_messages());
-    row.weeks = weekShares(*file, m_context.now(), kWeeks);
-  } else if (file.status().code() == absl::StatusCode::kUnauthenticated) {
-    emit sessionEnded(file.status());
-    return;
-  }
-  judge(row);
-  const auto shown = std::find(m_shown.begin(), m_shown.end(), person_id);
-  if (shown == m_shown.end()) return;
-  const QModelIndex at = index(static_cast<int>(shown - m_shown.begin()));
-  emit dataChanged(at, at);
-  if (!m_loading && order() != m_sorted) {
-    m_stale = true;
-    m_news = tr("New: %1. %2")
-                 .arg(print::fullName(row.row.identity()),
-                      reasonWords(row.attention.reasons.front(), *m_context.rules));
-    emit changed();
-  }
-}
-
-std::vector<std::string> CaseloadModel::order() const {
-  std::vector<AttentionFacts> facts;
-  facts.reserve(m_rows.size());
-  for (const auto& [id, row] : m_rows) facts.push_back(row.facts);
-  std::vector<std::string> ids;
-  for (const auto& row : attentionList(facts, m_context.now(), localDayAt(m_context.now(), m_context.zone),
-                                       silentDays(m_context))) {
-    ids.push_back(row.person_id);
-  }
-  return ids;
+// Sorted already.
+void CaseloadModel::gotEntries(std::vector<CaseloadEntry> entries) {
+  beginResetModel();
+  m_shown.clear();
+  m_entries = std::move(entries);
+  m_place.clear();
+  for (std::size_t i = 0; i < m_entries.size(); ++i) m_place[m_entries[i].attention.person_id] = i;
+  endResetModel();
+  m_loading = false;
+  m_stale = false;
+  m_news.clear();
+  show();
+  readNudged();
 }
 
 void CaseloadModel::sortAgain() {
-  m_stale = false;
-  m_news.clear();
-  for (auto& [id, row] : m_rows) judge(row);
-  m_sorted = order();
-  show();
+  std::vector<CaseloadEntry> entries = std::move(m_entries);
+  for (auto& entry : entries) judgeAgain(entry, moment(), *m_context.rules);
+  std::sort(entries.begin(), entries.end(), sorts);
+  gotEntries(std::move(entries));
 }
 
-bool CaseloadModel::matches(const Row& row) const {
-  if (m_mine_only && !row.row.mine()) return false;
-  const QString wanted = m_filter.trimmed();
-  if (wanted.isEmpty()) return true;
-  const QString all = print::fullName(row.row.identity()) + QLatin1Char(' ') +
-                      print::limbsWords(row.row.person()) + QLatin1Char(' ') +
-                      urgencyWords(row.attention.urgency) + QLatin1Char(' ') +
-                      (row.known ? reasonWords(row.attention.reasons.front(), *m_context.rules) : QString());
-  const QStringList parts = wanted.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+bool CaseloadModel::matches(const CaseloadEntry& entry) const {
+  if (m_mine_only && !entry.row.mine()) return false;
+  if (m_wanted_urgency >= 0 && levelOf(entry) != m_wanted_urgency) return false;
+  if (m_wanted_kind >= 0 && (entry.kinds >> static_cast<unsigned>(m_wanted_kind) & 1U) == 0) return false;
+  const QStringList parts = m_filter.toLower().split(QLatin1Char(' '), Qt::SkipEmptyParts);
   return std::all_of(parts.begin(), parts.end(),
-                     [&all](const QString& part) { return all.contains(part, Qt::CaseInsensitive); });
+                     [&entry](const QString& part) { return entry.search.contains(part); });
 }
 
 void CaseloadModel::show() {
   beginResetModel();
   m_shown.clear();
-  for (const auto& id : m_sorted) {
-    if (matches(m_rows.at(id))) m_shown.push_back(id);
+  for (std::size_t i = 0; i < m_entries.size(); ++i) {
+    if (matches(m_entries[i])) m_shown.push_back(i);
   }
   endResetModel();
+  countAll();
   emit changed();
 }
 
 void CaseloadModel::nudge(const std::string& person_id) {
-  if (m_loading) return;
-  if (person_id.empty() || !m_rows.contains(person_id)) {
-    reload();
+  if (person_id.empty() || !m_place.contains(person_id)) {
+    if (!m_loading) reload();
     return;
   }
+  m_nudged.insert(person_id);
+  if (!m_loading) readNudged();
+}
+
+// One after another, each behind whatever a therapist waits for. Who changes again meanwhile is read once
+// more.
+void CaseloadModel::readNudged() {
+  if (m_nudged.empty() || m_reading_nudged) return;
+  m_reading_nudged = true;
+  const std::string person_id = *m_nudged.begin();
+  m_nudged.erase(m_nudged.begin());
   m_context.worker->run(
       this, tr("Reading a record"),
-      [](DeskClient* client) -> absl::StatusOr<std::vector<v1::CaseRow>> {
+      [person_id](DeskClient* client) -> absl::StatusOr<v1::CaseRow> {
         if (client == nullptr) return absl::UnauthenticatedError("not signed in");
-        return client->caseload();
+        return client->caseRow(person_id);
       },
-      [this, person_id](absl::StatusOr<std::vector<v1::CaseRow>> rows) {
-        if (!rows.ok()) return;  // the next reload says so
-        for (auto& row : *rows) {
-          const auto found = m_rows.find(row.person().id());
-          if (found != m_rows.end()) found->second.row = std::move(row);
-        }
-        readOne(person_id, true);
+      [this, person_id, wanted = m_wanted](absl::StatusOr<v1::CaseRow> row) {
+        if (!*wanted) return;
+        m_reading_nudged = false;
+        gotRow(person_id, std::move(row));
+        readNudged();
       },
       HubWorker::Turn::Later);
+}
+
+bool CaseloadModel::standsRight(std::size_t place) const {
+  const bool after = place == 0 || !sorts(m_entries[place], m_entries[place - 1]);
+  return after && (place + 1 == m_entries.size() || !sorts(m_entries[place + 1], m_entries[place]));
+}
+
+void CaseloadModel::gotRow(const std::string& person_id, absl::StatusOr<v1::CaseRow> row) {
+  const auto found = m_place.find(person_id);
+  if (found == m_place.end()) return;
+  if (absl::IsUnauthenticated(row.status())) {
+    emit sessionEnded(row.status());
+    return;
+  }
+  if (absl::IsNotFound(row.status()) || absl::IsPermissionDenied(row.status())) {
+    reload();  // not this account's any more
+    return;
+  }
+  if (!row.ok()) return;  // the next reload says so
+  CaseloadEntry& entry = m_entries[found->second];
+  entry = caseloadEntry(*std::move(row), moment(), *m_context.rules);
+  countAll();
+  const auto shown = std::lower_bound(m_shown.begin(), m_shown.end(), found->second);
+  if (shown != m_shown.end() && *shown == found->second) {
+    const QModelIndex at = index(static_cast<int>(shown - m_shown.begin()));
+    emit dataChanged(at, at);
+  }
+  if (!standsRight(found->second)) {
+    m_stale = true;
+    m_news =
+        tr("New: %1. %2").arg(entry.name, reasonWords(entry.attention.reasons.front(), *m_context.rules));
+  }
+  emit changed();
+}
+
+QString CaseloadModel::waitName() const {
+  const CaseloadEntry* entry = entryOf(m_wait_for);
+  return entry == nullptr ? QString() : entry->name;
+}
+
+QVariantList CaseloadModel::waitDays() const {
+  QVariantList list;
+  const absl::CivilDay today = localDayAt(m_context.now(), m_context.zone);
+  for (const int days : {1, 3, 7, 14, 28}) {
+    const absl::CivilDay day = today + days;
+    list << QVariantMap{{QStringLiteral("value"), QString::fromStdString(formatLocalDay(day))},
+                        {QStringLiteral("text"), print::dayWords(day)}};
+  }
+  return list;
+}
+
+void CaseloadModel::askWait(const QString& person_id) {
+  m_wait_for = person_id.toStdString();
+  m_wait_problem.clear();
+  emit waitChanged();
+}
+
+void CaseloadModel::letWait(const QString& reason, const QString& until_day) {
+  if (m_wait_for.empty()) return;
+  if (reason.trimmed().size() < 3) {
+    m_wait_problem = tr("Say in a few words why it can wait: colleagues see them.");
+    emit waitChanged();
+    return;
+  }
+  putWait(m_wait_for, reason.trimmed(), until_day);
+}
+
+void CaseloadModel::endWait(const QString& person_id) { putWait(person_id.toStdString(), {}, {}); }
+
+void CaseloadModel::putWait(const std::string& person_id, const QString& reason, const QString& until_day) {
+  m_context.worker->run(
+      this, tr("Saving"),
+      [person_id, words = reason.toStdString(), day = until_day.toStdString()](DeskClient* client) {
+        if (client == nullptr) return absl::StatusOr<v1::Snooze>(absl::UnauthenticatedError("not signed in"));
+        return client->snooze(person_id, words, day);
+      },
+      [this, person_id](const absl::StatusOr<v1::Snooze>& snooze) {
+        if (absl::IsUnauthenticated(snooze.status())) {
+          emit sessionEnded(snooze.status());
+        } else if (!snooze.ok()) {
+          m_wait_problem = absl::IsFailedPrecondition(snooze.status())
+                               ? tr("This cannot wait any more: something new came. Read again.")
+                               : problemWords(snooze.status(), tr("save that it can wait"));
+          emit waitChanged();
+        } else {
+          askWait(QString());
+          nudge(person_id);
+        }
+      });
 }
 
 }  // namespace newel::desk

@@ -6,13 +6,17 @@
 #include <QtQml/qqmlregistration.h>
 
 #include <QtCore/QAbstractListModel>
-#include <map>
+#include <QtCore/QVariantList>
+#include <atomic>
+#include <memory>
+#include <set>
+#include <string>
+#include <unordered_map>
 #include <vector>
 
-#include "core/progress/attention.h"
+#include "qml/desk/caseload_rows.h"
 #include "qml/desk/desk_context.h"
 #include "qml/desk/hub_worker.h"
-#include "qml/desk/person_file.h"
 
 namespace newel::desk {
 
@@ -21,16 +25,26 @@ class CaseloadModel : public QAbstractListModel {
   QML_ELEMENT
   QML_UNCREATABLE("made by the desk")
   Q_PROPERTY(QString filter READ filter WRITE setFilter NOTIFY filterChanged)
+  Q_PROPERTY(int wantedUrgency READ wantedUrgency WRITE setWantedUrgency NOTIFY filterChanged)
+  Q_PROPERTY(int wantedKind READ wantedKind WRITE setWantedKind NOTIFY filterChanged)
+  // {value, text} with how many there are of each; value -1 is all.
+  Q_PROPERTY(QVariantList urgencies READ urgencies NOTIFY countsChanged)
+  Q_PROPERTY(QVariantList kinds READ kinds NOTIFY countsChanged)
   Q_PROPERTY(QString summary READ summary NOTIFY changed)  // "46 people, 6 shown; 2 phones not heard from"
   Q_PROPERTY(QString problem READ problem NOTIFY changed)
   Q_PROPERTY(bool loading READ loading NOTIFY changed)
-  Q_PROPERTY(int read READ read NOTIFY changed)  // people whose record is read, of
+  Q_PROPERTY(int read READ read NOTIFY changed)  // people who are read so far
   Q_PROPERTY(int total READ total NOTIFY changed)
   Q_PROPERTY(bool stale READ stale NOTIFY changed)  // the order would be another one now
   Q_PROPERTY(QString news READ news NOTIFY changed)
   Q_PROPERTY(int count READ count NOTIFY changed)
   Q_PROPERTY(bool seesOthers READ seesOthers NOTIFY changed)  // there are people of colleagues in the list
   Q_PROPERTY(bool mineOnly READ mineOnly WRITE setMineOnly NOTIFY filterChanged)
+  // Whose row is about to wait; empty: nobody's.
+  Q_PROPERTY(QString waitFor READ waitFor NOTIFY waitChanged)
+  Q_PROPERTY(QString waitName READ waitName NOTIFY waitChanged)
+  Q_PROPERTY(QVariantList waitDays READ waitDays NOTIFY waitChanged)  // {value, text}
+  Q_PROPERTY(QString waitProblem READ waitProblem NOTIFY waitChanged)
 
  public:
   enum Role {
@@ -45,9 +59,16 @@ class CaseloadModel : public QAbstractListModel {
     Fresh,        // figures are not older than they should be
     Weeks,
     WeeksWords,
+    Waiting,       // somebody said that it can wait, and nothing has ended that
+    WaitingWords,  // until when, why, who
+    MayWait,
   };
+  static constexpr int kWaitingLevel = 4;  // of wantedUrgency: those that wait
 
   explicit CaseloadModel(DeskContext& context, QObject* parent = nullptr);
+  ~CaseloadModel() override;
+  CaseloadModel(const CaseloadModel&) = delete;
+  CaseloadModel& operator=(const CaseloadModel&) = delete;
 
   int rowCount(const QModelIndex& parent = {}) const override;
   QVariant data(const QModelIndex& index, int role) const override;
@@ -55,22 +76,36 @@ class CaseloadModel : public QAbstractListModel {
 
   QString filter() const { return m_filter; }
   void setFilter(const QString& filter);
-  bool seesOthers() const;
+  int wantedUrgency() const { return m_wanted_urgency; }
+  void setWantedUrgency(int urgency);
+  int wantedKind() const { return m_wanted_kind; }
+  void setWantedKind(int kind);
+  QVariantList urgencies() const;
+  QVariantList kinds() const;
+  bool seesOthers() const { return m_sees_others; }
   bool mineOnly() const { return m_mine_only; }
   void setMineOnly(bool mine);
   QString summary() const;
   QString problem() const { return m_problem; }
   bool loading() const { return m_loading; }
   int read() const { return m_read; }
-  int total() const { return static_cast<int>(m_rows.size()); }
+  int total() const { return static_cast<int>(m_entries.size()); }
   bool stale() const { return m_stale; }
   QString news() const { return m_news; }
   int count() const { return static_cast<int>(m_shown.size()); }
+  QString waitFor() const { return QString::fromStdString(m_wait_for); }
+  QString waitName() const;
+  QVariantList waitDays() const;
+  QString waitProblem() const { return m_wait_problem; }
 
   // Reads everything again and sorts.
   Q_INVOKABLE void reload();
   // Sorts what is known.
   Q_INVOKABLE void sortAgain();
+  // Asks how long the row of this person can wait; an empty id: no more.
+  Q_INVOKABLE void askWait(const QString& person_id);
+  Q_INVOKABLE void letWait(const QString& reason, const QString& until_day);
+  Q_INVOKABLE void endWait(const QString& person_id);
   // Something of this person changed at the hub; empty: perhaps of everybody.
   void nudge(const std::string& person_id);
   // Whose records are open to this account by a written reason at `now`, the hub's, each with its end.
@@ -82,39 +117,47 @@ class CaseloadModel : public QAbstractListModel {
  signals:
   void changed();
   void filterChanged();
+  void countsChanged();  // and only then: what is chosen keeps the focus
+  void waitChanged();
   void sessionEnded(const absl::Status& status);
 
  private:
-  struct Row {
-    v1::CaseRow row;
-    AttentionFacts facts;
-    std::vector<std::optional<double>> weeks;
-    AttentionRow attention;
-    bool known = false;  // the record was read
-  };
-
-  void gotRows(std::vector<v1::CaseRow> rows);
-  void readNext();
-  void readOne(const std::string& person_id, bool at_once);
-  void gotFile(const std::string& person_id, const absl::StatusOr<PersonFile>& file);
-  std::vector<std::string> order() const;
-  void judge(Row& row) const;
+  ListMoment moment() const;
+  void gotEntries(std::vector<CaseloadEntry> entries);
+  void failed(const absl::Status& status);
+  void readNudged();
+  void gotRow(const std::string& person_id, absl::StatusOr<v1::CaseRow> row);
+  bool standsRight(std::size_t place) const;
+  void putWait(const std::string& person_id, const QString& reason, const QString& until_day);
+  void countAll();
   void show();
-  bool matches(const Row& row) const;
-  QString weeksWords(const Row& row) const;
+  bool matches(const CaseloadEntry& entry) const;
+  QString weeksWords(const CaseloadEntry& entry) const;
+  QString waitingWords(const CaseloadEntry& entry) const;
+  const CaseloadEntry* entryOf(const std::string& person_id) const;
 
   DeskContext& m_context;
-  std::map<std::string, Row> m_rows;
-  std::vector<std::string> m_sorted;  // every id
-  std::vector<std::string> m_shown;   // those that match the filter
-  std::vector<std::string> m_to_read;
+  std::vector<CaseloadEntry> m_entries;  // as sorted last
+  std::unordered_map<std::string, std::size_t> m_place;
+  std::vector<std::size_t> m_shown;  // places of those that match the filter
+  std::set<std::string> m_nudged;
+  std::shared_ptr<std::atomic<bool>> m_wanted = std::make_shared<std::atomic<bool>>(true);
+  bool m_reading_nudged = false;
   QString m_filter;
+  int m_wanted_urgency = -1;
+  int m_wanted_kind = -1;
   bool m_mine_only = false;
+  bool m_sees_others = false;
+  std::vector<int> m_urgency_counts;
+  std::vector<int> m_kind_counts;
+  int m_silent = 0;
   QString m_problem;
   QString m_news;
   bool m_loading = false;
   bool m_stale = false;
   int m_read = 0;
+  std::string m_wait_for;
+  QString m_wait_problem;
 };
 
 }  // namespace newel::desk

@@ -3,70 +3,19 @@
 #include <algorithm>
 #include <set>
 
-#include "core/safety/practice_history.h"
+#include "core/progress/attention_digest.h"
+#include "core/progress/told_beside.h"
 #include "core/schedule/occasions.h"
 #include "core/time/local_day.h"
 
 namespace newel::desk {
 namespace {
 
-constexpr int kAttentionWeeks = 3;  // this week and the two before it
-
 template <typename Value>
 absl::Status take(absl::StatusOr<Value> from, Value& to) {
   if (!from.ok()) return from.status();
   to = *std::move(from);
   return absl::OkStatus();
-}
-
-double highestPain(const v1::Practice& practice, bool& rated) {
-  double highest = 0;
-  for (const auto& entry : practice.entries()) {
-    for (const auto& pain :
-         {entry.has_pain_before_0_10() ? std::optional(entry.pain_before_0_10()) : std::nullopt,
-          entry.has_pain_after_0_10() ? std::optional(entry.pain_after_0_10()) : std::nullopt}) {
-      if (!pain) continue;
-      rated = true;
-      highest = std::max(highest, static_cast<double>(*pain));
-    }
-  }
-  return highest;
-}
-
-void addFlags(const PersonFile& file, const RuleBook& rules, absl::Time now, AttentionFacts& facts) {
-  const auto stop = openStop(rules, file.practices, todayOf(file, now), clinicSpokeAt(file));
-  if (!stop) return;
-  OpenFlag flag;
-  flag.rule_id = stop->rule_id;
-  const v1::Rule* rule = rules.rule(stop->rule_id);
-  flag.red_flag = rule == nullptr || rule->effect() == v1::EFFECT_RED_FLAG;
-  flag.at = now;
-  for (const auto& practice : file.practices) {
-    if (practice.id() == stop->practice_id) flag.at = toTime(practice.ended_at());
-  }
-  facts.flags.push_back(flag);
-}
-
-void addMessages(const PersonFile& file, std::uint32_t unread, AttentionFacts& facts) {
-  for (auto message = file.messages.rbegin(); message != file.messages.rend(); ++message) {
-    const WaitingMessage waiting{toTime(message->written_at()), message->urgent()};
-    if (message->sender() == v1::SENDER_PERSON) {
-      if (facts.unread_by_clinic.size() < unread) facts.unread_by_clinic.push_back(waiting);
-    } else if (!reachedBy(file, v1::RECEIPT_OF_MESSAGE, message->id()).seen) {
-      facts.unseen_by_person.push_back(waiting);
-    }
-  }
-}
-
-void addProgramme(const PersonFile& file, AttentionFacts& facts) {
-  const v1::Programme* last = lastProgramme(file);
-  if (last == nullptr) return;
-  facts.programme_number = last->number();
-  const auto end = parseLocalDay(last->end_day());
-  if (end.ok()) facts.programme_end = *end;
-  if (!reachedBy(file, v1::RECEIPT_OF_PROGRAMME, last->id()).arrived) {
-    facts.programme_waiting_since = toTime(last->issued_at());
-  }
 }
 
 }  // namespace
@@ -171,22 +120,6 @@ const v1::Entry* entryOf(const PersonFile& file, const std::string& entry_id) {
   return nullptr;
 }
 
-std::optional<absl::Time> clinicSpokeAt(const PersonFile& file) {
-  std::optional<absl::Time> last;
-  const auto note = [&last](const google::protobuf::Timestamp& at) {
-    const absl::Time time = toTime(at);
-    if (!last || time > *last) last = time;
-  };
-  for (const auto& programme : file.programmes) note(programme.issued_at());
-  for (const auto& hold : file.holds) {
-    if (!hold.lifts_id().empty()) note(hold.issued_at());
-  }
-  for (const auto& message : file.messages) {
-    if (message.sender() == v1::SENDER_CLINIC) note(message.written_at());
-  }
-  return last;
-}
-
 absl::StatusOr<Adherence> recentAdherence(const PersonFile& file, absl::Time now, int weeks) {
   const absl::CivilDay today = todayOf(file, now);
   const absl::CivilDay first = mondayOf(today) - absl::civil_diff_t{7} * (weeks - 1);
@@ -208,33 +141,17 @@ std::vector<std::optional<double>> weekShares(const PersonFile& file, absl::Time
   return shares;
 }
 
-AttentionFacts attentionFactsOf(const PersonFile& file, const RuleBook& rules, absl::Time now,
-                                std::uint32_t unread) {
-  AttentionFacts facts;
-  facts.person_id = file.person.id();
-  facts.last_contact = lastContact(file);
-  facts.paired = isPaired(file);
-  addProgramme(file, facts);
-  if (!file.holds.empty() && !reachedBy(file, v1::RECEIPT_OF_HOLD_ORDER, file.holds.back().id()).arrived) {
-    facts.hold_waiting_since = toTime(file.holds.back().issued_at());
-  }
-  const auto holds = activeHolds(file);
-  if (!holds.empty()) facts.on_hold_since = toTime(holds.front()->issued_at());
-  addFlags(file, rules, now, facts);
-  addMessages(file, unread, facts);
-  const auto adherence = recentAdherence(file, now, kAttentionWeeks);
-  if (adherence.ok()) {
-    facts.share = adherence->all;
-    facts.no_data = static_cast<int>(std::count_if(
-        adherence->occasions.begin(), adherence->occasions.end(),
-        [](const OccasionResult& occasion) { return occasion.state == OccasionResult::State::NoData; }));
-  }
-  for (const auto& practice : file.practices) {
-    bool rated = false;
-    const double pain = highestPain(practice, rated);
-    if (rated) facts.pain_ratings.push_back(pain);
-  }
-  return facts;
+absl::StatusOr<AttentionFacts> attentionFactsOf(const PersonFile& file, const RuleBook& rules,
+                                                absl::Time now) {
+  const std::set<std::string> unread;
+  WholeRecord record{file.person.zone(), file.programmes, file.holds, file.messages,
+                     file.receipts,      file.practices,  unread};
+  record.skin_told_elsewhere = skinSignsWhenWorn(file.programmes, file.wear_blocks);
+  if (!file.programmes.empty())
+    record.measures_wanted = measuresWanted(file.programmes.back(), file.measures);
+  const auto digest = digestOf(record, rules, now);
+  if (!digest.ok()) return digest.status();
+  return factsAt(*digest, {file.person.id(), lastContact(file), isPaired(file)}, now);
 }
 
 }  // namespace newel::desk

@@ -57,16 +57,13 @@ std::vector<const v1::HoldOrder*> activeHolds(const PersonFile& file);
 const v1::Programme* lastProgramme(const PersonFile& file);  // nullptr: none
 // The entry's title; ids of programmes long gone give their exercise too.
 const v1::Entry* entryOf(const PersonFile& file, const std::string& entry_id);
-// When the clinic last wrote, signed or lifted; see core/safety/practice_history.h.
-std::optional<absl::Time> clinicSpokeAt(const PersonFile& file);
-
 // Adherence from the Monday `weeks` - 1 weeks ago to the end of this week.
 absl::StatusOr<Adherence> recentAdherence(const PersonFile& file, absl::Time now, int weeks);
 // One share a week, oldest first; nullopt: no data or nothing due.
 std::vector<std::optional<double>> weekShares(const PersonFile& file, absl::Time now, int weeks);
 
-// Facts for the attention list. `unread`: the last so many messages from the person were not opened yet.
-AttentionFacts attentionFactsOf(const PersonFile& file, const RuleBook& rules, absl::Time now,
-                                std::uint32_t unread);
+// Facts for the attention list; whoever looks at the file has opened its messages. Errors: digestOf().
+absl::StatusOr<AttentionFacts> attentionFactsOf(const PersonFile& file, const RuleBook& rules,
+                                                absl::Time now);
 
 }  // namespace newel::desk

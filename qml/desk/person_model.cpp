@@ -232,10 +232,11 @@ QStringList PersonModel::openings() const {
 QVariantList PersonModel::attention() const {
   QVariantList list;
   if (!m_file) return list;
-  const AttentionFacts facts = attentionFactsOf(*m_file, *m_context.rules, m_context.now(), 0);
-  const auto rows = attentionList({facts}, m_context.now(), localDayAt(m_context.now(), m_context.zone),
-                                  silentDays(m_context));
-  for (const auto& reason : rows.front().reasons) {
+  const auto facts = attentionFactsOf(*m_file, *m_context.rules, m_context.now());
+  if (!facts.ok()) return list;
+  const AttentionRow row = attentionRow(*facts, m_context.now(), localDayAt(m_context.now(), m_context.zone),
+                                        silentDays(m_context));
+  for (const auto& reason : row.reasons) {
     list << QVariantMap{{QStringLiteral("urgency"), static_cast<int>(reason.urgency)},
                         {QStringLiteral("urgencyWords"), urgencyWords(reason.urgency)},
                         {QStringLiteral("words"), reasonWords(reason, *m_context.rules)}};

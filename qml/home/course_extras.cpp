@@ -145,8 +145,7 @@ WornCourse wornCourse(const std::vector<v1::WearBlock>& blocks, absl::CivilDay f
   return course;
 }
 
-QVariantList measureRows(const std::vector<v1::Measure>& measures,
-                         const google::protobuf::RepeatedPtrField<v1::AskedMeasure>& asked,
+QVariantList measureRows(const std::vector<v1::Measure>& measures, const std::vector<MeasureDue>& wanted,
                          const MeasureTable& table, const std::string& language, absl::CivilDay today) {
   QVariantList rows;
   for (const v1::MeasureKind& kind : table.kinds()) {
@@ -155,16 +154,10 @@ QVariantList measureRows(const std::vector<v1::Measure>& measures,
       if (measure.kind() == kind.id() && !measure.withdrawn()) by_side[measure.side()].push_back(&measure);
     }
     QString due;
-    for (const v1::AskedMeasure& one : asked) {
-      const auto day = parseLocalDay(one.by_day());
-      if (one.kind() != kind.id() || !day.ok()) continue;
-      const bool since = std::any_of(measures.begin(), measures.end(), [&](const v1::Measure& measure) {
-        const auto taken = parseLocalDay(measure.local_day());
-        // One taken within the week before is the one that was asked for.
-        return measure.kind() == kind.id() && taken.ok() && *taken >= *day - 7;
-      });
-      if (!since) due = CourseExtras::due(*day, today);
-      if (by_side.empty() && !since) by_side[v1::SIDE_UNSPECIFIED] = {};
+    for (const MeasureDue& one : wanted) {
+      if (one.kind_id != kind.id()) continue;
+      due = CourseExtras::due(one.due, today);
+      if (by_side.empty()) by_side[v1::SIDE_UNSPECIFIED] = {};
     }
     for (auto& [side, values] : by_side) {
       QVariantMap row{{"title", CourseExtras::sided(kind, language, side)},

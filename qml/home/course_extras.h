@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "core/progress/measure_table.h"
+#include "core/progress/told_beside.h"
 #include "core/records/measure.pb.h"
 #include "core/records/programme.pb.h"
 #include "core/records/wear.pb.h"
@@ -28,8 +29,7 @@ WornCourse wornCourse(const std::vector<v1::WearBlock>& blocks, absl::CivilDay f
 
 // One row a kind of measure that was taken or that the clinic asked for, by name: maps "title", "words",
 // "ends" (the way the measure goes), "points", "least", "most".
-QVariantList measureRows(const std::vector<v1::Measure>& measures,
-                         const google::protobuf::RepeatedPtrField<v1::AskedMeasure>& asked,
+QVariantList measureRows(const std::vector<v1::Measure>& measures, const std::vector<MeasureDue>& wanted,
                          const MeasureTable& table, const std::string& language, absl::CivilDay today);
 
 // A value with its unit, as the place writes numbers: "12.5 seconds".

@@ -100,10 +100,10 @@ void HistoryModel::read() {
   }
   m_ratings = courseRatings(practices, first(), last());
   m_worn = wornCourse(m_parts.engine->wearBlocks(), first(), static_cast<int>(kDays));
-  m_measures = measureRows(m_parts.engine->measures(),
-                           programmes.empty() ? google::protobuf::RepeatedPtrField<v1::AskedMeasure>()
-                                              : programmes.back().measures(),
-                           MeasureTable::builtIn(), languageOf(m_parts), today);
+  const std::vector<v1::Measure> measures = m_parts.engine->measures();
+  m_measures = measureRows(
+      measures, programmes.empty() ? std::vector<MeasureDue>() : measuresWanted(programmes.back(), measures),
+      MeasureTable::builtIn(), languageOf(m_parts), today);
   emit changed();
 }
 

@@ -117,7 +117,8 @@ absl::Status DeskClient::changePassword(const std::string& old_password, const s
   return m_impl->call(&v1::DeskService::Stub::ChangePassword, request).status();
 }
 
-absl::StatusOr<std::vector<v1::CaseRow>> DeskClient::caseload() {
+absl::StatusOr<std::vector<v1::CaseRow>> DeskClient::caseload(
+    const std::function<bool(std::size_t)>& goes_on) {
   std::vector<v1::CaseRow> rows;
   v1::ListCaseloadRequest request;
   request.set_limit(kPage);
@@ -126,8 +127,30 @@ absl::StatusOr<std::vector<v1::CaseRow>> DeskClient::caseload() {
     if (!reply.ok()) return reply.status();
     for (auto& row : *reply->mutable_rows()) rows.push_back(std::move(row));
     if (!reply->more() || reply->rows().empty()) return rows;
+    if (goes_on && !goes_on(rows.size())) return absl::CancelledError("nobody waits for the rest");
     request.set_after_person_id(rows.back().person().id());
   }
+}
+
+absl::StatusOr<v1::CaseRow> DeskClient::caseRow(const std::string& person_id) {
+  v1::ListCaseloadRequest request;
+  request.set_limit(1);
+  request.set_person_id(person_id);
+  auto reply = m_impl->call(&v1::DeskService::Stub::ListCaseload, request);
+  if (!reply.ok()) return reply.status();
+  if (reply->rows().empty()) return absl::NotFoundError("person_id: nobody has it");
+  return std::move(*reply->mutable_rows(0));
+}
+
+absl::StatusOr<v1::Snooze> DeskClient::snooze(const std::string& person_id, const std::string& reason,
+                                              const std::string& until_day) {
+  v1::PutSnoozeRequest request;
+  request.set_person_id(person_id);
+  request.set_reason(reason);
+  request.set_until_day(until_day);
+  auto reply = m_impl->call(&v1::DeskService::Stub::PutSnooze, request);
+  if (!reply.ok()) return reply.status();
+  return std::move(*reply->mutable_snooze());
 }
 
 absl::StatusOr<v1::GetPersonReply> DeskClient::person(const std::string& person_id) {

@@ -46,7 +46,14 @@ class DeskClient {
   // connect(). Empty: it said nothing.
   std::vector<std::string> pins() const;
   absl::Status signOut();
-  absl::StatusOr<std::vector<v1::CaseRow>> caseload();
+  // `goes_on`, asked after each page with how many are read: false ends it with kCancelled.
+  absl::StatusOr<std::vector<v1::CaseRow>> caseload(
+      const std::function<bool(std::size_t)>& goes_on = nullptr);
+  absl::StatusOr<v1::CaseRow> caseRow(
+      const std::string& person_id);  // of one person; kNotFound: nobody has it
+  // This row can wait until that day (YYYY-MM-DD); an empty day ends it. Errors: desk_service.proto.
+  absl::StatusOr<v1::Snooze> snooze(const std::string& person_id, const std::string& reason,
+                                    const std::string& until_day);
   absl::StatusOr<v1::GetPersonReply> person(const std::string& person_id);
   absl::StatusOr<std::uint64_t> putPerson(const v1::PutPersonRequest& request);
   // Whose persons are whose, and somebody else's person in an emergency; errors: desk_service.proto.

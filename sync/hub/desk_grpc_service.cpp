@@ -123,8 +123,14 @@ grpc::Status DeskGrpcService::CheckAudit(grpc::ServerContext* context,
 grpc::Status DeskGrpcService::ListCaseload(grpc::ServerContext* context,
                                            const v1::ListCaseloadRequest* request,
                                            v1::ListCaseloadReply* reply) {
-  return call(context, CallKind::Read, "caseload.see", "", reply,
+  return call(context, CallKind::Read, "caseload.see", request->person_id(), reply,
               [&](const DeskCaller& caller) { return m_hub->files().caseload(caller, *request); });
+}
+
+grpc::Status DeskGrpcService::PutSnooze(grpc::ServerContext* context, const v1::PutSnoozeRequest* request,
+                                        v1::PutSnoozeReply* reply) {
+  return call(context, CallKind::Clinical, nullptr, request->person_id(), reply,
+              [&](const DeskCaller& caller) { return m_hub->snoozes().put(caller, *request); });
 }
 
 grpc::Status DeskGrpcService::GetPerson(grpc::ServerContext* context, const v1::GetPersonRequest* request,

@@ -37,6 +37,8 @@ class DeskGrpcService : public v1::DeskService::WithCallbackMethod_Watch<v1::Des
                           v1::CheckAuditReply* reply) override;
   grpc::Status ListCaseload(grpc::ServerContext* context, const v1::ListCaseloadRequest* request,
                             v1::ListCaseloadReply* reply) override;
+  grpc::Status PutSnooze(grpc::ServerContext* context, const v1::PutSnoozeRequest* request,
+                         v1::PutSnoozeReply* reply) override;
   grpc::Status GetPerson(grpc::ServerContext* context, const v1::GetPersonRequest* request,
                          v1::GetPersonReply* reply) override;
   grpc::Status PutPerson(grpc::ServerContext* context, const v1::PutPersonRequest* request,

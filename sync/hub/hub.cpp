@@ -30,6 +30,8 @@ Hub::Hub(HubStore* store, const Clock* clock, Random* random, Clinic clinic)
   m_files = std::make_unique<PersonFiles>(&m_context);
   m_measures = std::make_unique<PersonMeasures>(&m_context);
   m_prescriptions = std::make_unique<Prescriptions>(&m_context);
+  m_digests = std::make_unique<DigestKeeper>(&m_context);
+  m_snoozes = std::make_unique<Snoozes>(&m_context);
   m_library = std::make_unique<ClinicLibrary>(&m_context);
   m_media = std::make_unique<MediaShelf>(&m_context);
 }

@@ -10,6 +10,7 @@
 #include "sync/hub/accounts.h"
 #include "sync/hub/audit_view.h"
 #include "sync/hub/clinic_library.h"
+#include "sync/hub/digest_keeper.h"
 #include "sync/hub/home_calls.h"
 #include "sync/hub/hub_context.h"
 #include "sync/hub/media_shelf.h"
@@ -18,6 +19,7 @@
 #include "sync/hub/person_files.h"
 #include "sync/hub/person_measures.h"
 #include "sync/hub/prescriptions.h"
+#include "sync/hub/snoozes.h"
 
 namespace newel {
 
@@ -43,6 +45,8 @@ class Hub {
   PersonFiles& files() { return *m_files; }
   PersonMeasures& measures() { return *m_measures; }
   Prescriptions& prescriptions() { return *m_prescriptions; }
+  DigestKeeper& digests() { return *m_digests; }
+  Snoozes& snoozes() { return *m_snoozes; }
   ClinicLibrary& library() { return *m_library; }
   MediaShelf& media() { return *m_media; }
   AuditTrail& audit() { return m_audit; }
@@ -70,6 +74,8 @@ class Hub {
   std::unique_ptr<PersonFiles> m_files;
   std::unique_ptr<PersonMeasures> m_measures;
   std::unique_ptr<Prescriptions> m_prescriptions;
+  std::unique_ptr<DigestKeeper> m_digests;
+  std::unique_ptr<Snoozes> m_snoozes;
   std::unique_ptr<ClinicLibrary> m_library;
   std::unique_ptr<MediaShelf> m_media;
 };

@@ -35,6 +35,7 @@ struct MessageRow {
   bool from_person = false;
   std::string content;
   std::string sha256;
+  bool unread = false;  // from the person, and not opened at a desk yet; set by messages() alone
 };
 
 struct PracticeRow {
@@ -155,6 +156,43 @@ struct AuditRow {
   std::uint64_t n = 0;
   std::string entry;  // canonical JSON
   std::string hash;   // 32 bytes
+};
+
+// What the attention list needs of one person's record (digest_keeper.h). A cache: it can be made again.
+struct DigestRow {
+  std::string person_id;
+  int version = 0;            // of what made it
+  std::int32_t last_day = 0;  // what it is good for, counted from 1970-01-01
+  std::string content;
+};
+
+// A record changed, and its digest has to be made anew. The mark grows with each change.
+struct DueDigest {
+  std::string person_id;
+  std::uint64_t mark = 0;
+};
+
+// Whose rows of the caseload: by id, from after `after_id`, or `person_id` alone.
+struct CaseloadQuery {
+  std::string account_id;
+  bool only_own = false;  // assigned to the account, or opened by it and not over at `now`
+  absl::Time now;
+  std::string after_id;
+  std::string person_id;
+  std::uint32_t limit = 0;
+};
+
+struct CaseloadRow {
+  std::string person_id;
+  std::string person;    // a serialised v1::Person
+  std::string identity;  // a serialised v1::Identity; empty: none
+  std::optional<DigestRow> digest;
+  bool due = false;                        // the digest is older than the record
+  std::string snooze;                      // a serialised v1::Snooze; empty: none
+  std::optional<absl::Time> last_contact;  // of a phone that is not revoked
+  bool paired = false;
+  bool mine = false;    // assigned to the account
+  bool opened = false;  // by anybody's written reason, within the last week
 };
 
 // Facts for one row of the caseload; desk_service.proto says what each means.

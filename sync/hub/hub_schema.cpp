@@ -133,13 +133,25 @@ CREATE TABLE record (sequence INTEGER PRIMARY KEY, kind INTEGER NOT NULL, id TEX
 CREATE INDEX record_person ON record (person_id, kind, sequence);
 )";
 
+// What the attention list needs of each person, made anew in the background for whoever is due: everybody at
+// first. And whose row can wait.
+constexpr char kAttention[] = R"(
+CREATE TABLE digest (person_id TEXT PRIMARY KEY REFERENCES person (id), version INTEGER NOT NULL,
+  last_day INTEGER NOT NULL, content BLOB NOT NULL) WITHOUT ROWID;
+CREATE TABLE digest_mark (person_id TEXT PRIMARY KEY REFERENCES person (id), changed INTEGER NOT NULL,
+  made INTEGER NOT NULL) WITHOUT ROWID;
+CREATE INDEX digest_mark_due ON digest_mark (person_id) WHERE changed <> made;
+INSERT INTO digest_mark SELECT id, 1, 0 FROM person;
+CREATE TABLE snooze (person_id TEXT PRIMARY KEY REFERENCES person (id), content BLOB NOT NULL) WITHOUT ROWID;
+)";
+
 }  // namespace
 
 const std::vector<Migration>& hubMigrations() {
   static const std::vector<Migration> kMigrations = {
-      {1, kFirst},       {2, kOwnExercises},  {3, kSecondFactors},
-      {4, kAssignments}, {5, kErasure},       {6, kPracticesAsTheyCame},
-      {7, kMedia},       {8, kAccountStates}, {9, kMoreRecords}};
+      {1, kFirst},       {2, kOwnExercises},        {3, kSecondFactors}, {4, kAssignments},
+      {5, kErasure},     {6, kPracticesAsTheyCame}, {7, kMedia},         {8, kAccountStates},
+      {9, kMoreRecords}, {10, kAttention}};
   return kMigrations;
 }
 

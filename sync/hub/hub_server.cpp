@@ -15,6 +15,7 @@
 #include "sync/common/limits.h"
 #include "sync/hub/call_counter.h"
 #include "sync/hub/desk_grpc_service.h"
+#include "sync/hub/digest_keeper.h"
 #include "sync/hub/home_grpc_service.h"
 #include "sync/hub/metrics_page.h"
 
@@ -61,6 +62,7 @@ class HubServer::Impl {
     m_hub->pairings().setPhoneAddress(
         options.phone_host.empty() ? hostOf(options.listen) : options.phone_host, m_port);
     m_ticker = std::thread([this] { tick(); });
+    if (options.keep_digests) m_digests = std::make_unique<DigestRounds>(&m_hub->digests(), m_clock);
     return options.metrics_port < 0 ? absl::OkStatus() : startMetrics(options.metrics_port);
   }
 
@@ -72,6 +74,7 @@ class HubServer::Impl {
     }
     m_condition.notify_all();
     if (m_ticker.joinable()) m_ticker.join();
+    m_digests.reset();
     if (!m_server) return;
     if (auto* health = m_server->GetHealthCheckService(); health != nullptr) health->SetServingStatus(false);
     m_hub->board().closeAll(absl::UnavailableError("the hub is stopping"));
@@ -113,6 +116,7 @@ class HubServer::Impl {
   std::condition_variable m_condition;
   bool m_stop = false;
   std::thread m_ticker;
+  std::unique_ptr<DigestRounds> m_digests;
   std::unique_ptr<MetricsPage> m_page;
 };
 

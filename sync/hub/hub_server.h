@@ -18,6 +18,7 @@ class HubServer {
     std::string phone_host;              // what pairing codes say; empty: the listening host
     int metrics_port = -1;               // on 127.0.0.1; 0: any free one; -1: no metrics
     HubLog* log = nullptr;               // outlives the server; nullptr: nothing is logged
+    bool keep_digests = true;            // makes what is due of the attention list (digest_keeper.h)
   };
   // Serves `hub` (which outlives this) from threads of its own, with gRPC's health service
   // (grpc.health.v1.Health) beside it. kUnavailable: the address is taken or not ours.

@@ -32,6 +32,18 @@ class HubTransaction {
   virtual std::optional<VersionedRow> identity(const std::string& person_id) = 0;
   virtual void putIdentity(const std::string& person_id, const VersionedRow& row) = 0;
   virtual CaseFacts caseFacts(const std::string& person_id) = 0;
+  virtual std::vector<CaseloadRow> caseload(const CaseloadQuery& query) = 0;
+
+  // Whatever changes a record (person, programmes, hold orders, messages and whether they were read,
+  // practices, receipts) makes its digest due, in the same transaction. By id.
+  virtual std::vector<DueDigest> dueDigests(std::uint32_t limit) = 0;
+  // Nothing is kept, and false, when the record changed after `mark`.
+  virtual bool putDigest(const DigestRow& row, std::uint64_t mark) = 0;
+  // Makes due what another version made, or what is good for less than up to `last_day`.
+  virtual void markOldDigests(int version, std::int32_t last_day) = 0;
+  // Whose row can wait: a serialised v1::Snooze.
+  virtual void putSnooze(const std::string& person_id, const std::string& content) = 0;
+  virtual bool dropSnooze(const std::string& person_id) = 0;  // true when there was one
 
   // The hub's one sequence, given inside the write transaction: whoever reads up to n has missed nothing
   // below n, with two writers too.

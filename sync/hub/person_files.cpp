@@ -7,6 +7,7 @@
 #include "core/time/local_day.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/limits.h"
+#include "sync/hub/digest_keeper.h"
 #include "sync/hub/person_access.h"
 
 namespace newel {
@@ -21,26 +22,25 @@ absl::Status checkLimit(std::uint32_t limit) {
   return limit >= 1 && limit <= kMostRows ? absl::OkStatus() : absl::InvalidArgumentError("limit: 1 to 500");
 }
 
-absl::Status addRow(HubTransaction& transaction, const std::string& person_id, v1::CaseRow& row) {
-  const auto person = transaction.person(person_id);
-  const auto identity = transaction.identity(person_id);
-  if (!person.has_value() || !row.mutable_person()->ParseFromString(person->content))
-    return unreadable("person");
-  if (identity.has_value() && !row.mutable_identity()->ParseFromString(identity->content)) {
+absl::Status fillRow(HubTransaction& transaction, const HubContext& hub, const CaseloadRow& kept,
+                     absl::Time now, v1::CaseRow& row) {
+  if (kept.digest && !kept.due && lasts(*kept.digest, now)) {
+    if (!row.ParseFromString(kept.digest->content)) return unreadable("digest");
+  } else {
+    auto anew = digestRowOf(transaction, *hub.rules, kept.person_id, now);
+    if (!anew.ok()) return anew.status();
+    if (!row.ParseFromString(anew->content)) return unreadable("digest");
+  }
+  if (!row.mutable_person()->ParseFromString(kept.person)) return unreadable("person");
+  if (!kept.identity.empty() && !row.mutable_identity()->ParseFromString(kept.identity)) {
     return unreadable("identity");
   }
-  const CaseFacts facts = transaction.caseFacts(person_id);
-  row.set_programme_number(facts.programme_number);
-  row.set_programme_end_day(facts.programme_end_day);
-  if (facts.last_contact.has_value()) *row.mutable_last_contact() = toTimestamp(*facts.last_contact);
-  if (facts.last_practice.has_value()) *row.mutable_last_practice() = toTimestamp(*facts.last_practice);
-  row.set_unread_messages(facts.unread_messages);
-  row.set_hold_active(facts.hold_active);
-  row.set_hold_arrived(facts.hold_arrived);
-  row.set_red_flag_open(facts.red_flag_open);
-  row.set_programme_arrived(facts.programme_arrived);
-  row.set_programme_seen(facts.programme_seen);
-  row.set_paired(facts.paired);
+  if (!kept.snooze.empty() && !row.mutable_snooze()->ParseFromString(kept.snooze))
+    return unreadable("snooze");
+  if (kept.last_contact.has_value()) *row.mutable_last_contact() = toTimestamp(*kept.last_contact);
+  row.set_paired(kept.paired);
+  row.set_mine(kept.mine);
+  if (kept.opened) addOpenings(transaction, kept.person_id, now, *row.mutable_openings());
   return absl::OkStatus();
 }
 
@@ -51,22 +51,23 @@ absl::StatusOr<v1::ListCaseloadReply> PersonFiles::caseload(const DeskCaller& ca
   const absl::Status good = checkLimit(request.limit());
   if (!good.ok()) return good;
   v1::ListCaseloadReply reply;
+  const absl::Time now = m_hub->clock->wall();
+  const CaseloadQuery query{.account_id = caller.therapist.id(),
+                            .only_own = seesOnlyOwn(caller.therapist.role()),
+                            .now = now,
+                            .after_id = request.after_person_id(),
+                            .person_id = request.person_id(),
+                            .limit = request.limit() + 1};
   const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) -> absl::Status {
-    const absl::Time now = m_hub->clock->wall();
-    auto ids = seesOnlyOwn(caller.therapist.role())
-                   ? transaction.personIdsOf(caller.therapist.id(), now, request.after_person_id(),
-                                             request.limit() + 1)
-                   : transaction.personIdsAfter(request.after_person_id(), request.limit() + 1);
-    if (ids.size() > request.limit()) {
-      ids.resize(request.limit());
+    auto rows = transaction.caseload(query);
+    if (rows.size() > request.limit()) {
+      rows.resize(request.limit());
       reply.set_more(true);
     }
-    for (const auto& id : ids) {
-      v1::CaseRow& row = *reply.add_rows();
-      absl::Status added = addRow(transaction, id, row);
-      if (!added.ok()) return added;
-      row.set_mine(transaction.isAssigned(caller.therapist.id(), id));
-      addOpenings(transaction, id, now, *row.mutable_openings());
+    reply.mutable_rows()->Reserve(static_cast<int>(rows.size()));
+    for (const auto& kept : rows) {
+      absl::Status filled = fillRow(transaction, *m_hub, kept, now, *reply.add_rows());
+      if (!filled.ok()) return filled;
     }
     return absl::OkStatus();
   });

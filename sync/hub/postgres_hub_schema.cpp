@@ -105,11 +105,22 @@ CREATE TABLE record (sequence BIGINT PRIMARY KEY, kind BIGINT NOT NULL, id TEXT 
 CREATE INDEX record_person ON record (person_id, kind, sequence);
 )";
 
+// Migration 10 of hub_schema.cpp.
+constexpr char kAttention[] = R"(
+CREATE TABLE digest (person_id TEXT COLLATE "C" PRIMARY KEY REFERENCES person (id), version BIGINT NOT NULL,
+  last_day BIGINT NOT NULL, content BYTEA NOT NULL);
+CREATE TABLE digest_mark (person_id TEXT COLLATE "C" PRIMARY KEY REFERENCES person (id), changed BIGINT NOT NULL,
+  made BIGINT NOT NULL);
+CREATE INDEX digest_mark_due ON digest_mark (person_id) WHERE changed <> made;
+INSERT INTO digest_mark SELECT id, 1, 0 FROM person;
+CREATE TABLE snooze (person_id TEXT COLLATE "C" PRIMARY KEY REFERENCES person (id), content BYTEA NOT NULL);
+)";
+
 }  // namespace
 
 const std::vector<Migration>& postgresHubMigrations() {
-  static const std::vector<Migration> kMigrations = {
-      {1, kFirst}, {2, kWhoMay}, {3, kMedia}, {4, kAccountStates}, {5, kMoreRecords}};
+  static const std::vector<Migration> kMigrations = {{1, kFirst},         {2, kWhoMay},      {3, kMedia},
+                                                     {4, kAccountStates}, {5, kMoreRecords}, {6, kAttention}};
   return kMigrations;
 }
 

@@ -81,6 +81,7 @@ void PostgresHubTransaction::addPractices(const std::vector<PracticeRow>& rows) 
     sequences.add(static_cast<std::int64_t>(e.sequence()));
     times.add(absl::ToUnixMicros(toTime(e.received_at())));
     flags.add(std::int64_t{row.red_flag ? 1 : 0});
+    noteChanged(row.person_id);
     note(Kind::Desks, row.person_id);
   }
   m_session.later(
@@ -115,6 +116,16 @@ std::vector<std::string> PostgresHubTransaction::endSessionsOf(const std::string
   auto ended = Common::endSessionsOf(account_id, kept);
   for (const auto& session : ended) note(Kind::Session, toHex(session));
   return ended;
+}
+
+void PostgresHubTransaction::putSnooze(const std::string& person_id, const std::string& content) {
+  Common::putSnooze(person_id, content);
+  note(Kind::Desks, person_id);
+}
+
+bool PostgresHubTransaction::dropSnooze(const std::string& person_id) {
+  note(Kind::Desks, person_id);
+  return Common::dropSnooze(person_id);
 }
 
 // Whoever lost the person has to look again too, so it is news to every desk.

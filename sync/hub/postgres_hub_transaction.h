@@ -31,6 +31,8 @@ class PostgresHubTransaction : public SqlHubTransaction<PgSession> {
   std::vector<std::string> endSessionsOf(const std::string& account_id, const std::string& kept) override;
   void setAssigned(const std::string& account_id, const std::string& person_id, bool assigned) override;
   void addOpening(const OpeningRow& row) override;
+  void putSnooze(const std::string& person_id, const std::string& content) override;
+  bool dropSnooze(const std::string& person_id) override;
 
  private:
   void note(StoreNews::Kind kind, const std::string& id) { m_news.insert({kind, id}); }

@@ -93,6 +93,10 @@ bool SqlHubTransaction<Session>::erasePerson(const std::string& id, absl::Time a
   m_db.run("DELETE FROM device WHERE person_id = ?", id);
   m_db.run("DELETE FROM assignment WHERE person_id = ?", id);
   m_db.run("DELETE FROM opening WHERE person_id = ?", id);
+  m_db.run("DELETE FROM digest WHERE person_id = ?", id);
+  m_db.run("DELETE FROM digest_mark WHERE person_id = ?", id);
+  m_db.run("DELETE FROM snooze WHERE person_id = ?", id);
+  m_changed.erase(id);
   m_db.run("DELETE FROM identity WHERE person_id = ?", id);
   // Whatever a later table refers with, the foreign key finds here: then nothing is erased and it is told.
   m_db.run("DELETE FROM person WHERE id = ?", id);

@@ -65,7 +65,8 @@ template <typename Found>
 std::vector<MessageRow> messageRows(Found rows) {
   std::vector<MessageRow> list;
   while (rows.next()) {
-    list.push_back({rows.text(0), rows.text(1), rows.number(2) != 0, rows.text(3), rows.text(4)});
+    list.push_back(
+        {rows.text(0), rows.text(1), rows.number(2) != 0, rows.text(3), rows.text(4), rows.number(5) != 0});
   }
   return list;
 }
@@ -110,6 +111,7 @@ std::optional<VersionedRow> SqlHubTransaction<Session>::person(const std::string
 
 template <typename Session>
 void SqlHubTransaction<Session>::putPerson(const std::string& id, const VersionedRow& row) {
+  m_changed.insert(id);
   m_db.run(
       "INSERT INTO person (id, revision, content) VALUES (?, ?, ?) "
       "ON CONFLICT (id) DO UPDATE SET revision = excluded.revision, content = excluded.content",
@@ -211,6 +213,7 @@ std::uint64_t SqlHubTransaction<Session>::takeSequence() {
 
 template <typename Session>
 void SqlHubTransaction<Session>::finish() {
+  if (!m_changed.empty()) markDue();
   if (m_last_taken != m_known_taken) runSometime("UPDATE counter SET value = ? WHERE one = 1", m_last_taken);
 }
 
@@ -271,6 +274,7 @@ std::optional<SignedRow> SqlHubTransaction<Session>::programmeById(const std::st
 
 template <typename Session>
 void SqlHubTransaction<Session>::addProgramme(const SignedRow& row, std::uint64_t sequence) {
+  m_changed.insert(row.person_id);
   m_db.run(
       "INSERT INTO programme (person_id, number, id, content, signature, key_id, end_day, sequence) "
       "VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
@@ -298,6 +302,7 @@ std::optional<SignedRow> SqlHubTransaction<Session>::holdOrderById(const std::st
 
 template <typename Session>
 void SqlHubTransaction<Session>::addHoldOrder(const SignedRow& row, std::uint64_t sequence) {
+  m_changed.insert(row.person_id);
   m_db.run(
       "INSERT INTO hold_order (person_id, number, id, content, signature, key_id, lifts_id, sequence) "
       "VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
@@ -308,20 +313,23 @@ void SqlHubTransaction<Session>::addHoldOrder(const SignedRow& row, std::uint64_
 template <typename Session>
 std::optional<MessageRow> SqlHubTransaction<Session>::message(const std::string& id) {
   auto rows = messageRows(
-      m_db.query("SELECT id, person_id, from_person, content, sha256 FROM message WHERE id = ?", id));
+      m_db.query("SELECT id, person_id, from_person, content, sha256, 0 FROM message WHERE id = ?", id));
   if (rows.empty()) return std::nullopt;
   return std::move(rows.front());
 }
 
 template <typename Session>
 std::vector<MessageRow> SqlHubTransaction<Session>::messages(const std::string& person_id) {
-  return messageRows(m_db.query(
-      "SELECT id, person_id, from_person, content, sha256 FROM message WHERE person_id = ? ORDER BY sequence",
-      person_id));
+  return messageRows(
+      m_db.query("SELECT id, person_id, from_person, content, sha256, "
+                 "CASE WHEN from_person = 1 AND read_at IS NULL THEN 1 ELSE 0 END "
+                 "FROM message WHERE person_id = ? ORDER BY sequence",
+                 person_id));
 }
 
 template <typename Session>
 void SqlHubTransaction<Session>::addMessage(const MessageRow& row, std::uint64_t sequence, absl::Time at) {
+  m_changed.insert(row.person_id);
   m_db.run(
       "INSERT INTO message (id, person_id, from_person, content, sha256, sequence, at) VALUES (?, ?, ?, ?, "
       "?, ?, ?)",
@@ -331,9 +339,11 @@ void SqlHubTransaction<Session>::addMessage(const MessageRow& row, std::uint64_t
 
 template <typename Session>
 int SqlHubTransaction<Session>::markMessagesRead(const std::string& person_id, absl::Time at) {
-  return m_db.run(
-      "UPDATE message SET read_at = ? WHERE person_id = ? AND from_person = 1 AND read_at IS NULL",
-      absl::ToUnixMicros(at), person_id);
+  const int marked =
+      m_db.run("UPDATE message SET read_at = ? WHERE person_id = ? AND from_person = 1 AND read_at IS NULL",
+               absl::ToUnixMicros(at), person_id);
+  if (marked > 0) m_changed.insert(person_id);
+  return marked;
 }
 
 template <typename Session>
@@ -354,6 +364,7 @@ template <typename Session>
 void SqlHubTransaction<Session>::addPractices(const std::vector<PracticeRow>& all) {
   for (const PracticeRow& row : all) {
     const v1::Envelope& e = row.envelope;
+    m_changed.insert(row.person_id);
     m_db.run(
         "INSERT INTO practice (id, revision, person_id, device_id, content, sha256, sequence, at, red_flag) "
         "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
@@ -387,6 +398,7 @@ PracticeKept SqlHubTransaction<Session>::recordKept(v1::RecordKind kind, const P
 
 template <typename Session>
 void SqlHubTransaction<Session>::addRecord(const std::string& person_id, const v1::Envelope& envelope) {
+  m_changed.insert(person_id);
   m_db.run(
       "INSERT INTO record (sequence, kind, id, revision, person_id, content, sha256, at) "
       "VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
@@ -425,6 +437,7 @@ std::vector<ReceiptRow> SqlHubTransaction<Session>::receipts(const std::string& 
 
 template <typename Session>
 void SqlHubTransaction<Session>::addReceipt(const ReceiptRow& row, std::uint64_t sequence, absl::Time at) {
+  m_changed.insert(row.person_id);
   m_db.run(
       "INSERT INTO receipt (id, person_id, of, ref_id, ref_number, state, content, sha256, sequence, at) "
       "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",

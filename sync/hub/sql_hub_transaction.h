@@ -3,6 +3,7 @@
 // in postgres_hub_transaction.h. SQL of the hub is in these files only.
 #pragma once
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -18,7 +19,8 @@ class SqlHubTransaction : public HubTransaction {
   explicit SqlHubTransaction(Session& session, std::uint64_t last_taken = 0)
       : m_db(session), m_known_taken(last_taken), m_last_taken(last_taken) {}
 
-  // Writes down how far the sequence went. A body that is kept has to end with this.
+  // Writes down how far the sequence went, and whose record changed. A body that is kept has to end with
+  // this.
   void finish();
   std::uint64_t lastTaken() const { return m_last_taken; }
 
@@ -30,6 +32,12 @@ class SqlHubTransaction : public HubTransaction {
   std::optional<VersionedRow> identity(const std::string& person_id) override;
   void putIdentity(const std::string& person_id, const VersionedRow& row) override;
   CaseFacts caseFacts(const std::string& person_id) override;
+  std::vector<CaseloadRow> caseload(const CaseloadQuery& query) override;
+  std::vector<DueDigest> dueDigests(std::uint32_t limit) override;
+  bool putDigest(const DigestRow& row, std::uint64_t mark) override;
+  void markOldDigests(int version, std::int32_t last_day) override;
+  void putSnooze(const std::string& person_id, const std::string& content) override;
+  bool dropSnooze(const std::string& person_id) override;
   std::uint64_t takeSequence() override;
   void addToFeed(const std::string& person_id, const v1::Envelope& envelope, bool replace) override;
   std::vector<v1::Envelope> feedAfter(const std::string& person_id, std::uint64_t sequence,
@@ -115,10 +123,14 @@ class SqlHubTransaction : public HubTransaction {
   std::vector<AuditRow> auditAfter(std::uint64_t n, std::uint32_t limit) override;
   std::vector<AuditRow> auditBefore(std::uint64_t n, std::uint32_t limit) override;
 
+ protected:
+  void noteChanged(const std::string& person_id) { m_changed.insert(person_id); }
+
  private:
   void addProgrammeFacts(const std::string& person_id, CaseFacts& facts);
   void addHoldFacts(const std::string& person_id, CaseFacts& facts);
   void addContactFacts(const std::string& person_id, CaseFacts& facts);
+  void markDue();
   void dropMediaOf(const std::string& person_id);
   void dropUnusedMedia();
 
@@ -133,8 +145,9 @@ class SqlHubTransaction : public HubTransaction {
   }
 
   Session& m_db;
-  std::uint64_t m_known_taken;  // as the table has it; 0: not known
-  std::uint64_t m_last_taken;   // 0: none yet
+  std::set<std::string> m_changed;  // whose record
+  std::uint64_t m_known_taken;      // as the table has it; 0: not known
+  std::uint64_t m_last_taken;       // 0: none yet
 };
 
 }  // namespace newel

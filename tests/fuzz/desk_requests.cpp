@@ -91,7 +91,11 @@ const std::vector<Call>& calls() {
         if (reply.ok()) require(reply->measure().revision() == r.base_revision() + 1, "the next revision");
       }),
       with<v1::ListWearBlocksRequest>(
-          [](FuzzHub& f, const v1::ListWearBlocksRequest& r) { (void)f.hub().measures().wearBlocks(r); })};
+          [](FuzzHub& f, const v1::ListWearBlocksRequest& r) { (void)f.hub().measures().wearBlocks(r); }),
+      with<v1::PutSnoozeRequest>([](FuzzHub& f, const v1::PutSnoozeRequest& r) {
+        const auto reply = f.hub().snoozes().put(f.desk(), r);
+        if (reply.ok() && !r.until_day().empty()) require(!r.reason().empty(), "somebody says why");
+      })};
   return kCalls;
 }
 

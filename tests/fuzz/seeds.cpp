@@ -204,6 +204,11 @@ void writeDesk(const fs::path& corpus) {
   worn.set_person_id(person.id());
   worn.set_limit(10);
   put(folder, "wear_blocks", chosen(22, toBytes(worn)));
+  v1::PutSnoozeRequest snooze;
+  snooze.set_person_id(person.id());
+  snooze.set_reason("Their first visit is on Monday.");
+  snooze.set_until_day("2026-12-01");
+  put(folder, "put_snooze", chosen(23, toBytes(snooze)));
 }
 
 void writeOthers(const fs::path& corpus) {

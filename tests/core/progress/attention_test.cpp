@@ -162,15 +162,44 @@ TEST(Attention, theProgrammesEndAndItsWayToThePhoneAreWatched) {
   EXPECT_EQ(firstOf(facts), "none attention.all-done");
 }
 
+// One a day, the last one today.
+std::vector<PainRating> ratings(const std::vector<double>& values, absl::CivilDay last = kToday) {
+  std::vector<PainRating> list;
+  for (std::size_t i = 0; i < values.size(); ++i) {
+    list.push_back({last - static_cast<absl::civil_diff_t>(values.size() - 1 - i), values[i]});
+  }
+  return list;
+}
+
 TEST(Attention, painThatRoseByTheMeasureIsTodayAndPainThatFellIsNot) {
   AttentionFacts facts = quiet();
-  facts.pain_ratings = {2, 2, 2, 4, 4, 4};
+  facts.pain_ratings = ratings({2, 2, 2, 4, 4, 4}, kToday - 2);
   EXPECT_EQ(firstOf(facts), "today attention.pain-rising");
   EXPECT_EQ(rowOf(facts).reasons.front().args.at("points"), "2.0");
-  facts.pain_ratings = {4, 4, 4, 2, 2, 2};
+  EXPECT_EQ(rowOf(facts).reasons.front().args.at("days"), "2") << "how old the figure is";
+  facts.pain_ratings = ratings({4, 4, 4, 2, 2, 2});
   EXPECT_EQ(firstOf(facts), "none attention.all-done");
-  facts.pain_ratings = {2, 2, 4, 4, 4};
+  facts.pain_ratings = ratings({2, 2, 4, 4, 4});
   EXPECT_EQ(firstOf(facts), "none attention.all-done") << "too few to call a trend";
+  facts.pain_ratings = ratings({2, 2, 2, 3, 3, 3});
+  EXPECT_EQ(firstOf(facts), "today attention.pain-rising") << "half as much again is over 30 %";
+}
+
+// Three bad days at the end of a fall that goes on everywhere else: the median of all slopes does not rise.
+TEST(Attention, aRiseThatMostPairsOfRatingsDoNotShareIsNone) {
+  AttentionFacts facts = quiet();
+  facts.pain_ratings = ratings({9, 8, 7, 6, 5, 4, 3, 2, 1, 3, 3, 3});
+  EXPECT_EQ(firstOf(facts), "none attention.all-done");
+}
+
+TEST(Attention, painThatRoseLongAgoOrByLittleIsNoNews) {
+  AttentionFacts facts = quiet();
+  facts.pain_ratings = ratings({2, 2, 2, 4, 4, 4}, kToday - kPainIsNewsDays);
+  EXPECT_EQ(firstOf(facts), "today attention.pain-rising");
+  facts.pain_ratings = ratings({2, 2, 2, 4, 4, 4}, kToday - kPainIsNewsDays - 1);
+  EXPECT_EQ(firstOf(facts), "none attention.all-done");
+  facts.pain_ratings = ratings({0, 0, 1, 0, 1, 1});
+  EXPECT_EQ(firstOf(facts), "none attention.all-done") << "twice as much, and a third of a point";
 }
 
 TEST(Attention, littleDoneIsSoonAndOnlyWithEnoughDue) {
@@ -182,6 +211,106 @@ TEST(Attention, littleDoneIsSoonAndOnlyWithEnoughDue) {
   facts.share.due = 3;
   facts.share.counted = 0;
   EXPECT_EQ(firstOf(facts), "none attention.some-done");
+}
+
+TEST(Attention, nothingDoneForAWeekIsTodayAndSaysSinceWhen) {
+  AttentionFacts facts = quiet();
+  facts.share.counted = 1;
+  facts.missed_since_done = kFewestDue;
+  facts.last_done = kToday - kNothingDoneDays + 1;
+  EXPECT_EQ(firstOf(facts), "soon attention.little-done");
+  facts.last_done = kToday - kNothingDoneDays;
+  EXPECT_EQ(firstOf(facts), "today attention.nothing-done");
+  EXPECT_EQ(rowOf(facts).reasons.front().args.at("days"), "7");
+  EXPECT_EQ(rowOf(facts).reasons.size(), 1U) << "said once, not as little done too";
+  facts.last_done.reset();
+  EXPECT_EQ(firstOf(facts), "soon attention.never-done");
+  // What nobody has heard of is not missed.
+  facts.missed_since_done = 0;
+  facts.share = Share();
+  facts.no_data = 9;
+  EXPECT_EQ(firstOf(facts), "none attention.no-data");
+}
+
+TEST(Attention, aFallAndSkinAreTodayUnlessAStopOfTheSamePracticeSaysSo) {
+  AttentionFacts facts = quiet();
+  facts.skin = ToldSign{kNow - absl::Hours(3), "red-stays"};
+  EXPECT_EQ(firstOf(facts), "today attention.skin");
+  facts.fall = ToldSign{kNow - absl::Hours(2), "not-hurt"};
+  EXPECT_EQ(firstOf(facts), "today attention.fall");
+  EXPECT_EQ(rowOf(facts).reasons.front().age, absl::Hours(2));
+  facts.flags.push_back({"stop-fall", true, kNow - absl::Hours(2)});
+  const AttentionRow row = rowOf(facts);
+  ASSERT_EQ(row.reasons.size(), 2U);
+  EXPECT_EQ(row.reasons[0].key, "attention.red-flag");
+  EXPECT_EQ(row.reasons[1].key, "attention.skin");
+}
+
+TEST(Attention, readyTooHardAndMeasuresDueAreSoon) {
+  AttentionFacts facts = quiet();
+  facts.measure_due = MeasureDue{"two-minute-walk", kToday + 1};
+  EXPECT_EQ(firstOf(facts), "none attention.all-done");
+  facts.measure_due->due = kToday;
+  EXPECT_EQ(firstOf(facts), "soon attention.measure-due");
+  facts.ready = {"bridge", "sit-to-stand"};
+  EXPECT_EQ(firstOf(facts), "soon attention.ready");
+  EXPECT_EQ(rowOf(facts).reasons.front().args.at("count"), "2");
+  facts.too_hard = {"step-up"};
+  EXPECT_EQ(firstOf(facts), "soon attention.too-hard");
+}
+
+Snooze snoozeOf(const AttentionRow& row, absl::Time at = kNow - absl::Hours(1)) {
+  Snooze snooze{at, kToday + 3, row.urgency, {}};
+  for (const auto& reason : row.reasons) snooze.keys.insert(reason.key);
+  return snooze;
+}
+
+TEST(AttentionSnooze, aRowWaitsUntilItsDayAndStandsBehindAllOthers) {
+  AttentionFacts facts = quiet("p1");
+  facts.share.counted = 1;
+  EXPECT_TRUE(maySnooze(rowOf(facts)));
+  facts.snooze = snoozeOf(rowOf(facts));
+  EXPECT_TRUE(rowOf(facts).snoozed);
+  const auto rows = attentionList({facts, quiet("p2")}, kNow, kToday, kSilentDays);
+  EXPECT_EQ(rows.back().person_id, "p1");
+  EXPECT_EQ(rows.back().urgency, Urgency::Soon) << "what it says is still said";
+  facts.snooze->until = kToday - 1;
+  EXPECT_FALSE(rowOf(facts).snoozed);
+}
+
+TEST(AttentionSnooze, endsAtOnceByWhatIsMoreUrgentOtherOrNewer) {
+  AttentionFacts facts = quiet();
+  facts.unread_by_clinic.push_back({kNow - absl::Hours(5), false});
+  facts.snooze = snoozeOf(rowOf(facts));
+  ASSERT_TRUE(rowOf(facts).snoozed);
+  AttentionFacts more = facts;
+  more.hold_waiting_since = kNow;
+  EXPECT_FALSE(rowOf(more).snoozed) << "more urgent";
+  more = facts;
+  more.skin = ToldSign{kNow - absl::Minutes(1), "open"};
+  EXPECT_FALSE(rowOf(more).snoozed) << "of another kind";
+  more = facts;
+  more.unread_by_clinic[0].last_at = kNow - absl::Minutes(1);
+  more.unread_by_clinic[0].count = 2;
+  EXPECT_FALSE(rowOf(more).snoozed) << "one more message";
+  more.unread_by_clinic[0].last_at = kNow - absl::Hours(2);
+  EXPECT_TRUE(rowOf(more).snoozed) << "that one was there already";
+}
+
+// A red flag and a fall go when the clinic has spoken to the person, and by nothing else.
+TEST(AttentionSnooze, noRedFlagNoFallAndNothingThatIsNowMayWait) {
+  AttentionFacts facts = quiet();
+  EXPECT_FALSE(maySnooze(rowOf(facts))) << "there is nothing to wait for";
+  facts.fall = ToldSign{kNow - absl::Hours(2), "not-hurt"};
+  EXPECT_FALSE(maySnooze(rowOf(facts)));
+  facts.snooze = snoozeOf(rowOf(facts));
+  EXPECT_FALSE(rowOf(facts).snoozed) << "not even when something says so";
+  facts = quiet();
+  facts.flags.push_back({"stop-dizzy", true, kNow - absl::Hours(2)});
+  EXPECT_FALSE(maySnooze(rowOf(facts)));
+  facts = quiet();
+  facts.hold_waiting_since = kNow;
+  EXPECT_FALSE(maySnooze(rowOf(facts)));
 }
 
 TEST(Attention, theMostUrgentComesFirstThenTheLongestStandingThenTheId) {

@@ -126,6 +126,41 @@ class DeskPages : public testing::TestWithParam<Look> {
     EXPECT_TRUE(m_window->grabWindow().save(place + "/" + QString::fromStdString(where) + ".png"));
   }
 
+  // A row that can wait is asked about, waits with its reason, and does so no longer.
+  void waitsAndNoLonger() {
+    auto* const list = m_desk->caseload();
+    const QString id = QString::fromStdString(m_person.id());
+    const auto row = [&](int role) {
+      for (int i = 0; i < list->rowCount(); ++i) {
+        const QModelIndex at = list->index(i);
+        if (list->data(at, desk::CaseloadModel::PersonId).toString() == id) return list->data(at, role);
+      }
+      return QVariant();
+    };
+    ASSERT_TRUE(row(desk::CaseloadModel::MayWait).toBool());
+    list->askWait(id);
+    check(DeskModel::CaseloadPage, "-wait");
+    list->letWait(QStringLiteral(" "),
+                  list->waitDays().at(1).toMap().value(QStringLiteral("value")).toString());
+    EXPECT_FALSE(list->waitProblem().isEmpty());
+    check(DeskModel::CaseloadPage, "-wait-why");
+    list->letWait(QStringLiteral("Their first visit is on Monday."),
+                  list->waitDays().at(1).toMap().value(QStringLiteral("value")).toString());
+    answered();
+    EXPECT_TRUE(list->waitFor().isEmpty()) << list->waitProblem().toStdString();
+    EXPECT_TRUE(row(desk::CaseloadModel::Waiting).toBool());
+    EXPECT_TRUE(list->stale()) << "it stays where it is until somebody sorts";
+    list->sortAgain();
+    list->setWantedUrgency(desk::CaseloadModel::kWaitingLevel);
+    EXPECT_EQ(list->rowCount(), 1);
+    check(DeskModel::CaseloadPage, "-waiting");
+    list->setWantedUrgency(-1);
+    list->endWait(id);
+    answered();
+    EXPECT_FALSE(row(desk::CaseloadModel::Waiting).toBool());
+    list->sortAgain();
+  }
+
   void scroll(double content_y) {
     QList<QQuickItem*> items = {m_window->contentItem()};
     while (!items.isEmpty()) {
@@ -179,6 +214,7 @@ TEST_P(DeskPages, signingInAndTheOwnAccountHoldTogether) {
 TEST_P(DeskPages, accountsAndTheTrailHoldTogether) {
   signIn("l.lead");
   check(DeskModel::CaseloadPage, "-lead");
+  waitsAndNoLonger();
   m_desk->openAccounts();
   check(DeskModel::AccountsPage);
   m_desk->accounts()->write(QString());

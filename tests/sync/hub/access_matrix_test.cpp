@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "core/records/record_text.h"
+#include "core/time/local_day.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/pinned_channel.h"
 #include "sync/common/record_id.h"
@@ -213,6 +214,26 @@ char caseload(const Cell& cell) {
     if (letter != kHidden || !more) return letter;
     request.set_after_person_id(last);
   }
+}
+
+// By one id it is refused as any other call about that person, not left out.
+char caseloadOfOne(const Cell& cell) {
+  v1::ListCaseloadRequest request;
+  request.set_limit(1);
+  request.set_person_id(cell.person_id);
+  return unary<Desk, v1::ListCaseloadRequest, v1::ListCaseloadReply>(
+      cell, cell.desk, &Desk::ListCaseload, request, [&](const v1::ListCaseloadReply& reply) {
+        return reply.rows_size() == 1 && reply.rows(0).person().id() == cell.person_id ? kOk : kHidden;
+      });
+}
+
+// A person without a phone and a programme: the row says so, and that can wait.
+char snooze(const Cell& cell) {
+  v1::PutSnoozeRequest request;
+  request.set_person_id(cell.person_id);
+  request.set_reason("Their first visit is on Monday.");
+  request.set_until_day(formatLocalDay(localDayAt(cell.clinic->clock().wall(), absl::UTCTimeZone()) + 2));
+  return unary(cell, cell.desk, &Desk::PutSnooze, request);
 }
 
 v1::Person personWithId(const std::string& id) {
@@ -451,6 +472,8 @@ const std::vector<Row>& table() {
       {"DeskService.ListAudit",         "UU UU UU UU UU DD OO DD OO", audit},
       {"DeskService.CheckAudit",        "UU UU UU UU UU DD OO DD OO", plain(&Desk::CheckAudit)},
       {"DeskService.ListCaseload",      "UU UU UU UU UU OH OO DD OO", caseload},
+      {"DeskService.ListCaseload",      "UU UU UU UU UU OD OO DD OO", caseloadOfOne},
+      {"DeskService.PutSnooze",         "UU UU UU UU UU OD OO DD DD", snooze},
       {"DeskService.GetPerson",         "UU UU UU UU UU OD OO DD OO", byPerson(&Desk::GetPerson)},
       {"DeskService.PutPerson",         "UU UU UU UU UU OD OO DD DD", putPerson},
       {"DeskService.ListAssignments",   "UU UU UU UU UU DD OO OO DD", byPerson(&Desk::ListAssignments)},

@@ -105,6 +105,12 @@ TEST_F(Erasure, leavesNoRowAndNoByteAndTellsThePhone) {
   v1::PutMediaRequest part = mediaPartOf(id, cut, sha256(cut), 0);
   part.mutable_content()->resize(cut.size() / 2);
   ASSERT_TRUE(m_clinic.desk().putMediaPart(part).ok());
+  ASSERT_TRUE(m_clinic.hub().digests().refresh(100).ok());
+  ASSERT_EQ(m_clinic.store().write([&](HubTransaction& transaction) {
+    transaction.putSnooze(id, v1::Snooze().SerializeAsString() + std::string(kWords));
+    return absl::OkStatus();
+  }),
+            absl::OkStatus());
   for (const auto& [table, count] : rowsOf(id)) EXPECT_GT(count, 0) << table << ": the test has to fill it";
   EXPECT_TRUE(onDisk(kWords) && onDisk("Unmistakable"));
   ASSERT_EQ(erase(id), 0) << m_err.str();

@@ -95,6 +95,15 @@ void makeFullStore(const std::string& path) {
   ASSERT_TRUE(held.ok()) << held.status();
   hold.set_lifts_id(held->order().id());
   ASSERT_TRUE(clinic.hub().prescriptions().issueHold(caller, hold).ok());
+  ASSERT_TRUE(clinic.hub().digests().refresh(100).ok());
+  v1::Snooze snooze;
+  snooze.set_reason("Seen on Monday.");
+  snooze.set_until_day("2027-01-04");
+  ASSERT_EQ(clinic.store().write([&](HubTransaction& transaction) {
+    transaction.putSnooze(id, snooze.SerializeAsString());
+    return absl::OkStatus();
+  }),
+            absl::OkStatus());
   phone.reset();
   clinic.stopHub();
   std::filesystem::copy_file(clinic.storePath(), path, std::filesystem::copy_options::overwrite_existing);
