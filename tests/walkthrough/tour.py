@@ -103,7 +103,8 @@ class Tour:
 
     def open_phone(self):
         environment = dict(os.environ)
-        environment.update(QT_QPA_PLATFORM=self.platform, QT_QUICK_BACKEND="software", NEWEL_WALL_OFFSET_S=str(self.offset), LANG="C.UTF-8",
+        environment.update(QT_QPA_PLATFORM=self.platform, QT_QUICK_BACKEND="software",
+                           DBUS_SESSION_BUS_ADDRESS="disabled:", NEWEL_WALL_OFFSET_S=str(self.offset), LANG="C.UTF-8",
                            TZ="Europe/Berlin", XDG_RUNTIME_DIR=self.folder("run"), QT_LOGGING_RULES="*.debug=false",
                            XDG_CONFIG_HOME=self.folder("config"), XDG_DATA_HOME=self.folder("data"), HOME=self.folder("own"))
         os.chmod(environment["XDG_RUNTIME_DIR"], 0o700)
