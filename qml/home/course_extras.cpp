@@ -66,7 +66,7 @@ class CourseExtras {
   }
 
   static QString sided(const v1::MeasureKind& kind, const std::string& language, v1::Side side) {
-    const QString name = text(measureWords(kind, language).name());
+    QString name = text(measureWords(kind, language).name());
     if (side == v1::SIDE_LEFT) return tr("%1, left leg").arg(name);
     if (side == v1::SIDE_RIGHT) return tr("%1, right leg").arg(name);
     return name;

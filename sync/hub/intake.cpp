@@ -126,7 +126,7 @@ absl::StatusOr<v1::Outcome> Intake::takePractice(HubTransaction& transaction, co
                                                  const LookedAt& looked, std::size_t place,
                                                  PracticeBatch& batch) {
   const v1::Envelope& envelope = *looked.envelope;
-  const auto known = outcomeBeside(batch.keptOf(place), caller, envelope);
+  auto known = outcomeBeside(batch.keptOf(place), caller, envelope);
   if (!known.ok() || *known != v1::OUTCOME_KEPT) return known;
   PracticeRow row;
   row.person_id = caller.person_id;
@@ -141,7 +141,7 @@ absl::StatusOr<v1::Outcome> Intake::takePractice(HubTransaction& transaction, co
 
 absl::StatusOr<v1::Outcome> Intake::takeWearBlock(HubTransaction& transaction, const PhoneCaller& caller,
                                                   const v1::Envelope& envelope) {
-  const auto known =
+  auto known =
       outcomeBeside(transaction.recordKept(v1::RECORD_KIND_WEAR_BLOCK, {envelope.id(), envelope.revision()}),
                     caller, envelope);
   if (!known.ok() || *known != v1::OUTCOME_KEPT) return known;
