@@ -55,7 +55,9 @@ QString reasonWords(const AttentionReason& reason, const RuleBook& rules) {
     const auto found = reason.args.find(name);
     return found == reason.args.end() ? QString() : text(found->second);
   };
-  const QString age = ageWords(reason.age.value_or(absl::ZeroDuration()));
+  // Behind "for" and before "ago", where "just now" would be no sentence.
+  const absl::Duration how_long = reason.age.value_or(absl::ZeroDuration());
+  const QString age = how_long < absl::Minutes(1) ? say("less than a minute") : ageWords(how_long);
   const auto noData = [&arg]() -> QString {
     return arg("no_data") == QLatin1String("0") ? QString() : say(", no data yet for %1").arg(arg("no_data"));
   };
