@@ -1,5 +1,7 @@
 // Whom to call: the emergency number first where it comes first, then the clinic. Each number is shown, and
 // pressing it dials where this device can.
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Newel.Home
 import Newel.Parts
