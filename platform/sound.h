@@ -12,9 +12,10 @@
 
 namespace newel::platform {
 
-// Says to the sound server what ours is, before anything of ours sounds. While a tone, the voice or a clip has
-// the device open, the server lowers or silences what else plays, as its owner set it up to do for a person who
-// is spoken to; it gives that back by itself when ours is closed, also when this program is killed. Call once.
+// Says to the sound server what ours is, before anything of ours sounds. While a tone, the voice or a clip
+// has the device open, the server lowers or silences what else plays, as its owner set it up to do for a
+// person who is spoken to; it gives that back by itself when ours is closed, also when this program is
+// killed. Call once.
 void nameOurSound();
 std::unique_ptr<Speech> makeSpeech();
 std::unique_ptr<Tones> makeTones();

@@ -12,8 +12,8 @@
 
 #include "core/records/media.pb.h"
 #include "core/records/practice.pb.h"
-#include "core/records/wear.pb.h"
 #include "core/records/random.h"
+#include "core/records/wear.pb.h"
 #include "sync/protocol/desk_service.pb.h"
 
 namespace newel {
