@@ -15,12 +15,6 @@ constexpr std::uint32_t kMinutesOfADay = 1440;
 
 std::string text(std::uint32_t number) { return std::to_string(number); }
 
-std::uint32_t wornMinutes(const v1::WearBlock& block) {
-  return static_cast<std::uint32_t>((block.taken_off_at().seconds() - block.put_on_at().seconds()) / 60);
-}
-
-bool isHarm(int sign) { return sign != v1::SKIN_SIGN_CLEAR && sign != v1::SKIN_SIGN_RED; }
-
 // Last revision of each block of this plan's person, in the order they were put on.
 std::vector<const v1::WearBlock*> currentBlocks(const v1::WearPlan& plan,
                                                 const std::vector<v1::WearBlock>& blocks) {
@@ -227,10 +221,16 @@ class PlanRun {
 
 }  // namespace
 
+std::uint32_t wornMinutes(const v1::WearBlock& block) {
+  return static_cast<std::uint32_t>((block.taken_off_at().seconds() - block.put_on_at().seconds()) / 60);
+}
+
+bool isSignOfHarm(int sign) { return sign != v1::SKIN_SIGN_CLEAR && sign != v1::SKIN_SIGN_RED; }
+
 SkinVerdict skinVerdict(const v1::WearBlock& block, const v1::WearPlan& plan) {
   if (!block.has_check() || block.check().signs().empty()) return SkinVerdict::NotLooked;
   const auto& signs = block.check().signs();
-  if (std::any_of(signs.begin(), signs.end(), isHarm)) return SkinVerdict::Harm;
+  if (std::any_of(signs.begin(), signs.end(), isSignOfHarm)) return SkinVerdict::Harm;
   if (std::find(signs.begin(), signs.end(), v1::SKIN_SIGN_RED) == signs.end()) return SkinVerdict::Clear;
   if (!block.check().has_redness()) return SkinVerdict::Watching;
   const auto& redness = block.check().redness();

@@ -27,6 +27,11 @@ enum class SkinVerdict {
 // schedules). Red that is gone exactly at the plan's minutes is Clear; red still there at them is TooRed.
 SkinVerdict skinVerdict(const v1::WearBlock& block, const v1::WearPlan& plan);
 
+// A sign that something is wrong, redness aside: what makes a verdict Harm.
+bool isSignOfHarm(int sign);
+// From put on to taken off, whole minutes; the block has its end.
+std::uint32_t wornMinutes(const v1::WearBlock& block);
+
 enum class WearGate {
   NotBegun,    // the plan is not in force on this day
   Wear,        // by today's step

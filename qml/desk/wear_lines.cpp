@@ -61,7 +61,7 @@ class WearLines {
       return print::text(absl::FormatTime("%H:%M", toTime(at), zone));
     };
     if (!block.has_taken_off_at()) return tr("%1 put on, not taken off yet").arg(clock(block.put_on_at()));
-    const auto minutes = (block.taken_off_at().seconds() - block.put_on_at().seconds()) / 60;
+    const std::uint32_t minutes = wornMinutes(block);
     QString words =
         tr("%1 to %2, %3 min.").arg(clock(block.put_on_at()), clock(block.taken_off_at())).arg(minutes);
     QStringList signs;

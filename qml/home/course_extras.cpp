@@ -6,6 +6,7 @@
 #include <cmath>
 #include <map>
 
+#include "core/schedule/wear_plan.h"
 #include "core/time/local_day.h"
 #include "qml/home/phrasing.h"
 #include "qml/home/place_words.h"
@@ -73,13 +74,8 @@ class CourseExtras {
   }
 };
 
-int minutesOfBlock(const v1::WearBlock& block) {
-  return static_cast<int>((block.taken_off_at().seconds() - block.put_on_at().seconds()) / 60);
-}
-
 bool isHurt(const v1::WearBlock& block) {
-  return std::any_of(block.check().signs().begin(), block.check().signs().end(),
-                     [](int sign) { return sign != v1::SKIN_SIGN_CLEAR && sign != v1::SKIN_SIGN_RED; });
+  return std::any_of(block.check().signs().begin(), block.check().signs().end(), isSignOfHarm);
 }
 
 bool isRed(const v1::WearBlock& block) {
@@ -122,7 +118,7 @@ WornCourse wornCourse(const std::vector<v1::WearBlock>& blocks, absl::CivilDay f
   for (const v1::WearBlock& block : blocks) {
     const auto day = parseLocalDay(block.local_day());
     if (!day.ok() || *day < first || *day >= first + days || !block.has_taken_off_at()) continue;
-    minutes[*day] += minutesOfBlock(block);
+    minutes[*day] += static_cast<int>(wornMinutes(block));
     if (isHurt(block)) {
       ++harmed;
     } else if (isRed(block)) {

@@ -50,7 +50,7 @@ struct PracticeKey {
   std::uint32_t revision = 0;
 };
 
-// What is kept of one practice.
+// What is kept of one practice, or of another record with revisions.
 struct PracticeKept {
   std::string person_id;       // decides who may add a revision; empty: nothing is kept of this id
   std::uint32_t revision = 0;  // the last one kept
