@@ -13,6 +13,7 @@
 #include <filesystem>
 #include <iostream>
 #include <stdexcept>
+#include <string_view>
 #include <thread>
 
 #include "sync/common/real_random.h"
@@ -139,6 +140,9 @@ std::string TestPostgres::address(const std::string& database) const {
 }
 
 void TestPostgres::sql(const std::string& database, const char* statements) const {
+  if (!m_ours && std::string_view(statements).find("ALTER SYSTEM") != std::string_view::npos) {
+    throw std::runtime_error("this PostgreSQL is not this program's alone, and others would feel the change");
+  }
   auto session = PgSession::open(address(database));
   if (!session.ok()) throw std::runtime_error(std::string(session.status().message()));
   (*session)->exec(statements);

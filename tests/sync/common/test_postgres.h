@@ -29,7 +29,7 @@ class TestPostgres {
   const std::string& programs() const { return m_programs; }  // the folder of psql and the others
   // As the server's own user: one of its programs, with where to connect added. True when it ends well.
   bool run(const std::string& program, std::vector<std::string> arguments) const;
-  // One statement or several, in `database`.
+  // One statement or several, in `database`. Throws for ALTER SYSTEM on a server that others use as well.
   void sql(const std::string& database, const char* statements) const;
   const std::string& folder() const { return m_folder; }
   // As a crash would: nobody is told. Throws for a server that others use as well: serverOfItsOwn() comes
