@@ -2,12 +2,16 @@
 // without sound. Not thread-safe.
 #pragma once
 
+#include <functional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "platform/speech.h"
 #include "platform/stay_awake.h"
+#include "platform/system_wishes.h"
 #include "platform/tones.h"
+#include "platform/vibration.h"
 
 namespace newel::platform {
 
@@ -53,6 +57,43 @@ class RecordedTones : public Tones {
   std::string m_why_not;
   std::vector<Tone> m_played;
   bool m_warm = false;
+};
+
+class RecordedVibration : public Vibration {
+ public:
+  void ask(std::function<void()> known) override { known(); }
+  bool works() const override { return m_works; }
+  void play(Tone tone) override {
+    if (m_works) m_played.push_back(tone);
+  }
+  void stop() override { ++m_stops; }
+
+  void haveMotor(bool works) { m_works = works; }
+  const std::vector<Tone>& played() const { return m_played; }
+  int stops() const { return m_stops; }
+
+ private:
+  bool m_works = false;
+  std::vector<Tone> m_played;
+  int m_stops = 0;
+};
+
+class FixedWishes : public SystemWishes {
+ public:
+  bool lessMotion() const override { return m_less_motion; }
+  bool moreContrast() const override { return m_more_contrast; }
+  void onChange(std::function<void()> changed) override { m_changed = std::move(changed); }
+
+  void wish(bool less_motion, bool more_contrast) {
+    m_less_motion = less_motion;
+    m_more_contrast = more_contrast;
+    if (m_changed) m_changed();
+  }
+
+ private:
+  bool m_less_motion = false;
+  bool m_more_contrast = false;
+  std::function<void()> m_changed;
 };
 
 class RecordedStayAwake : public StayAwake {

@@ -39,13 +39,13 @@ Window {
     Binding {
         target: Theme
         property: "strong"
-        value: window.models.settings.moreContrast
+        value: window.models.settings.moreContrast || window.models.settings.systemMoreContrast
     }
 
     Binding {
         target: Theme
         property: "lessMotion"
-        value: window.models.settings.lessMotion
+        value: window.models.settings.lessMotion || window.models.settings.systemLessMotion
     }
 
     Connections {

@@ -38,6 +38,16 @@ HomePage {
             onClicked: page.models.settings.voice = checked
         }
 
+        ChoiceRow {
+            width: parent.width
+            visible: page.models.settings.canVibrate
+            many: true
+            text: qsTr("Vibrate with every tone")
+            help: qsTr("For a phone you can feel, in a pocket or in your hand.")
+            checked: page.models.settings.vibrates
+            onClicked: page.models.settings.vibrates = checked
+        }
+
         Words {
             width: parent.width
             visible: text !== ""
@@ -90,6 +100,13 @@ HomePage {
             checked: page.models.settings.moreContrast
             onClicked: page.models.settings.moreContrast = checked
         }
+
+        Words {
+            width: parent.width
+            visible: page.models.settings.systemMoreContrast && !page.models.settings.moreContrast
+            text: qsTr("On now, because the phone asks for it everywhere.")
+            color: Theme.soft
+        }
     }
 
     Column {
@@ -108,6 +125,13 @@ HomePage {
             help: qsTr("The figure goes from pose to pose.")
             checked: page.models.settings.lessMotion
             onClicked: page.models.settings.lessMotion = checked
+        }
+
+        Words {
+            width: parent.width
+            visible: page.models.settings.systemLessMotion && !page.models.settings.lessMotion
+            text: qsTr("On now, because the phone asks for it everywhere.")
+            color: Theme.soft
         }
 
         SecondaryButton {

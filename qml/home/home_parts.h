@@ -14,7 +14,9 @@
 #include "platform/resident.h"
 #include "platform/speech.h"
 #include "platform/stay_awake.h"
+#include "platform/system_wishes.h"
 #include "platform/tones.h"
+#include "platform/vibration.h"
 #include "sync/home/home_engine.h"
 
 namespace newel::home {
@@ -27,7 +29,9 @@ struct HomeParts {
   SettingValues settings;  // the clinic's, or the usual ones
   platform::Speech* speech = nullptr;
   platform::Tones* tones = nullptr;
+  platform::Vibration* vibration = nullptr;
   platform::StayAwake* stay_awake = nullptr;
+  platform::SystemWishes* wishes = nullptr;
   platform::Reminders* reminders = nullptr;
   platform::Resident* resident = nullptr;
   std::vector<std::string> login_command;  // what starts this program for its reminders alone

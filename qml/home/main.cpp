@@ -10,6 +10,7 @@
 #include <QtQml/QQmlApplicationEngine>
 #include <QtQml/QQmlExtensionPlugin>
 #include <chrono>
+#include <functional>
 #include <iostream>
 
 #include "core/records/record_text.h"
@@ -20,6 +21,8 @@
 #include "platform/reminders.h"
 #include "platform/resident.h"
 #include "platform/sound.h"
+#include "platform/system_wishes.h"
+#include "platform/vibration.h"
 #include "qml/home/current_content.h"
 #include "qml/home/facts_for_pages.h"
 #include "qml/home/home_models.h"
@@ -135,16 +138,16 @@ bool remindersWanted(const HomeEngine& engine) {
 
 // The person sees Today before the network is looked for. A window that never shows a picture (behind the
 // lock screen) holds nothing up for long: a hold order may be waiting.
-void startAfterFirstPicture(HomeEngine& engine, QQuickWindow& window) {
+void afterFirstPicture(QQuickWindow& window, const std::function<void()>& begin) {
   auto* const latest = new QTimer(&window);
-  const auto start = [latest, &engine] {
+  const auto start = [latest, begin] {
     if (!latest->isActive()) return;  // once: a timer that has fired is not active any more
     latest->stop();
-    engine.start();
+    begin();
   };
   latest->setSingleShot(true);
   latest->start(window.isVisible() ? kLongestUntilPicture : std::chrono::milliseconds(0));
-  QObject::connect(latest, &QTimer::timeout, &window, [&engine] { engine.start(); });
+  QObject::connect(latest, &QTimer::timeout, &window, begin);
   QObject::connect(&window, &QQuickWindow::frameSwapped, latest, start, Qt::QueuedConnection);
 }
 
@@ -203,6 +206,8 @@ int main(int argc, char** argv) {
   const auto speech = platform::makeSpeech();
   const auto tones = platform::makeTones();
   const auto sound_route = platform::makeSoundRoute();
+  const auto vibration = platform::makeVibration("org.newel.Home");
+  const auto wishes = platform::makeSystemWishes();
   const auto stay_awake = platform::makeStayAwake("A practice is running");
   const auto reminders = platform::makeReminders(clock, "Newel");
   HomeParts parts;
@@ -210,7 +215,9 @@ int main(int argc, char** argv) {
   parts.clock = &clock;
   parts.speech = speech.get();
   parts.tones = tones.get();
+  parts.vibration = vibration.get();
   parts.stay_awake = stay_awake.get();
+  parts.wishes = wishes.get();
   parts.reminders = reminders.get();
   parts.resident = resident.get();
   parts.login_command = {QCoreApplication::applicationFilePath().toStdString(), "--data",
@@ -295,9 +302,12 @@ int main(int argc, char** argv) {
   QObject::connect(&reminder_service, &ReminderService::clockChanged, &today, &TodayModel::refresh);
   QObject::connect(&settings, &SettingsModel::changed, &session, [&] {
     session.setVoice(settings.voice());
+    session.setVibrates(settings.vibrates());
     speakAsThePerson();
   });
   session.setVoice(settings.voice());
+  session.setVibrates(settings.vibrates());
+  wishes->onChange([&settings] { emit settings.changed(); });
   // Out of sight the person cannot follow; a desktop window that lies behind another still speaks.
   QObject::connect(&app, &QGuiApplication::applicationStateChanged, &session,
                    [&](Qt::ApplicationState state) {
@@ -347,7 +357,10 @@ int main(int argc, char** argv) {
   });
   QObject::connect(&reminder_service, &ReminderService::changed, &session, leave_unless_needed);
   (*engine)->setListener(&bridge);
-  startAfterFirstPicture(**engine, *window);
+  afterFirstPicture(*window, [&] {
+    (*engine)->start();
+    vibration->ask([&settings] { emit settings.changed(); });
+  });
   today.refresh();
   if (!arguments.reminders_only) reminder_service.opened();
   reminder_service.rebuild();

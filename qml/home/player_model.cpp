@@ -235,6 +235,13 @@ QString PlayerModel::pausedWhy() const {
 QString PlayerModel::soundNote() const {
   const std::string problem = m_session.soundProblem();
   if (problem.empty()) return QString();
+  if (m_session.vibrates()) {
+    if (problem == "speech.no-voice")
+      return tr("No voice for your language on this phone: read the words; it vibrates at every change.");
+    if (problem == "speech.broken")
+      return tr("The voice does not work just now: read the words; the phone vibrates at every change.");
+    return tr("This phone has no sound just now: read the words; it vibrates at every change.");
+  }
   if (problem == "speech.no-voice")
     return tr("No voice for your language on this phone: read the words, hear the tones.");
   if (problem == "speech.broken")

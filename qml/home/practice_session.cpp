@@ -16,6 +16,8 @@ namespace {
 constexpr int kPulseMs = 100;
 // The last tone of a practice is heard to its end before the device is given back.
 constexpr int kCoolMs = 1500;
+// A pause for as long is one that was forgotten: the screen may go off. Ours, no source.
+constexpr int kForgottenMs = 5 * 60 * 1000;
 // A timer that fires early would find nothing to do and be set again; a millisecond over avoids the round.
 constexpr int kTimerSlackMs = 1;
 // A cue later than this is not given any more: the phone was busy or asleep.
@@ -45,8 +47,7 @@ PracticeSession::PracticeSession(const HomeParts& parts, QObject* parent) : QObj
   m_pulse.setInterval(kPulseMs);
   connect(&m_pulse, &QTimer::timeout, this, &PracticeSession::pulse);
   m_cool.setSingleShot(true);
-  m_cool.setInterval(kCoolMs);
-  connect(&m_cool, &QTimer::timeout, this, [this] { m_parts.tones->warm(false); });
+  connect(&m_cool, &QTimer::timeout, this, &PracticeSession::giveBackDevices);
 }
 
 PracticeSession::~PracticeSession() = default;
@@ -166,14 +167,14 @@ void PracticeSession::holdCame(const v1::HoldOrder& order) {
   });
   if (!led || m_run == nullptr || m_run->player() != nullptr) return;
   // Eyes are on the floor, not on the screen.
-  m_parts.tones->play(platform::Tone::Stopped);
+  sound(platform::Tone::Stopped);
   const CallWords words = callWordsIn(*m_parts.catalogue, m_input.language);
   if (m_voice) m_parts.speech->say(words.stop + " " + order.reason(), m_input.language);
 }
 
 void PracticeSession::stopPressed() {
   apply([](PracticeRun& run, absl::Time wall, absl::Duration now) { return run.stopPressed(wall, now); });
-  if (m_run != nullptr && m_run->player() == nullptr) m_parts.tones->play(platform::Tone::Stopped);
+  if (m_run != nullptr && m_run->player() == nullptr) sound(platform::Tone::Stopped);
 }
 
 void PracticeSession::pauseForSystem() {
@@ -195,6 +196,11 @@ void PracticeSession::soundRouteLost() {
 void PracticeSession::setVoice(bool on) {
   m_voice = on;
   if (!on) m_parts.speech->stop();
+}
+
+void PracticeSession::setVibrates(bool on) {
+  m_vibrates = on;
+  if (!on) m_parts.vibration->stop();
 }
 
 void PracticeSession::repeatWords() {
@@ -220,13 +226,10 @@ void PracticeSession::followPlayer() {
   if (!leads || player->state() != PlayerState::Paused) m_sound_lost = false;
   // Before the first cue is given.
   if (m_parts.leads) m_parts.leads(leads);
-  m_parts.stay_awake->keepOn(leads);
+  keepAwake(leads, leads && player->state() == PlayerState::Paused);
   if (leads) {
-    m_cool.stop();
-    m_parts.tones->warm(true);
     noteZone();
   } else if (m_led) {
-    m_cool.start();
     if (m_run != nullptr && m_run->step() == RunStep::Rating) callDone();
   }
   if (runs) {
@@ -246,9 +249,28 @@ void PracticeSession::followPlayer() {
   emit changed();
 }
 
+void PracticeSession::keepAwake(bool leads, bool paused) {
+  if (leads && !paused) {
+    m_cool.stop();
+    m_parts.tones->warm(true);
+    m_parts.stay_awake->keepOn(true);
+  } else if (leads && !m_waited) {
+    m_cool.start(kForgottenMs);
+  } else if (!leads && m_led) {
+    m_parts.stay_awake->keepOn(false);
+    m_cool.start(kCoolMs);
+  }
+  m_waited = paused;
+}
+
+void PracticeSession::giveBackDevices() {
+  m_parts.tones->warm(false);
+  m_parts.stay_awake->keepOn(false);
+}
+
 void PracticeSession::callDone() {
   const CallWords words = callWordsIn(*m_parts.catalogue, m_input.language);
-  m_parts.tones->play(platform::Tone::Rest);
+  sound(platform::Tone::Rest);
   if (m_voice) m_parts.speech->say(words.done, m_input.language);
 }
 
@@ -300,8 +322,13 @@ void PracticeSession::fireCues() {
 }
 
 void PracticeSession::fire(const Cue& cue) {
-  if (cue.sounds) m_parts.tones->play(cue.tone);
+  if (cue.sounds) sound(cue.tone);
   if (m_voice && !cue.words.empty()) m_parts.speech->say(cue.words, m_run->player()->timeline().language());
+}
+
+void PracticeSession::sound(platform::Tone tone) {
+  m_parts.tones->play(tone);
+  if (vibrates()) m_parts.vibration->play(tone);
 }
 
 void PracticeSession::schedule() {

@@ -53,12 +53,18 @@ class PracticeSession : public QObject {
   // runs is paused, and stays so until the person goes on.
   void soundRouteLost();
   bool soundLost() const { return m_sound_lost; }
+  // Nobody has gone on for long, or the last tone has died away: screen and sound device are given back.
+  // Called by its own timer.
+  void giveBackDevices();
 
   absl::Duration now() const { return m_parts.clock->elapsed(); }
   void setVoice(bool on);
+  void setVibrates(bool on);
   bool voice() const { return m_voice; }
   // Says the present beat's words again.
   void repeatWords();
+  // Whether every tone is felt as well.
+  bool vibrates() const { return m_vibrates && m_parts.vibration->works(); }
   // Why cues cannot be heard, as a text key; empty when voice and tones work. Muting is not a fault.
   std::string soundProblem() const;
 
@@ -85,6 +91,8 @@ class PracticeSession : public QObject {
   void noteZone();
   void fireCues();
   void fire(const Cue& cue);
+  void sound(platform::Tone tone);
+  void keepAwake(bool leads, bool paused);
   void schedule();
   void wake();
   void pulse();
@@ -96,10 +104,12 @@ class PracticeSession : public QObject {
   QString m_error;
   QTimer m_wake;   // to the next deadline or cue
   QTimer m_pulse;  // ten times a second while something runs
-  QTimer m_cool;   // until the sound device is given back
+  QTimer m_cool;   // until the sound device is given back and the screen may go off
   bool m_voice = true;
+  bool m_vibrates = true;
   bool m_sound_lost = false;  // that is why it is paused
   bool m_led = false;         // a player led when last looked at
+  bool m_waited = false;      // and was paused
 
   // The beat whose cues are being given.
   std::size_t m_cued_entry = 0;

@@ -12,6 +12,7 @@ namespace {
 
 const QString kText = QStringLiteral("textPercent");
 const QString kVoice = QStringLiteral("voice");
+const QString kVibrates = QStringLiteral("vibrates");
 const QString kLook = QStringLiteral("look");
 const QString kLessMotion = QStringLiteral("lessMotion");
 const QString kMoreContrast = QStringLiteral("moreContrast");
@@ -46,6 +47,13 @@ bool SettingsModel::voice() const { return m_file.value(kVoice, true).toBool(); 
 void SettingsModel::setVoice(bool on) {
   if (!on) m_parts.speech->stop();
   keep(kVoice, on);
+}
+
+bool SettingsModel::vibrates() const { return m_file.value(kVibrates, true).toBool(); }
+
+void SettingsModel::setVibrates(bool on) {
+  if (on) m_parts.vibration->play(platform::Tone::Ready);
+  keep(kVibrates, on);
 }
 
 SettingsModel::Look SettingsModel::look() const {
@@ -128,6 +136,7 @@ QString SettingsModel::voiceNote() const {
 
 void SettingsModel::tryVoice() {
   m_parts.tones->play(platform::Tone::Ready);
+  if (vibrates()) m_parts.vibration->play(platform::Tone::Ready);
   saySample(tr("Get ready. This is how I sound."));
 }
 

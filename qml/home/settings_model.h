@@ -20,9 +20,15 @@ class SettingsModel : public QObject {
   QML_UNCREATABLE("made in main")
   Q_PROPERTY(int textPercent READ textPercent WRITE setTextPercent NOTIFY changed)  // 100 to 200
   Q_PROPERTY(bool voice READ voice WRITE setVoice NOTIFY changed)
+  // Whether every tone is felt as well; only where canVibrate.
+  Q_PROPERTY(bool vibrates READ vibrates WRITE setVibrates NOTIFY changed)
+  Q_PROPERTY(bool canVibrate READ canVibrate NOTIFY changed)
   Q_PROPERTY(Look look READ look WRITE setLook NOTIFY changed)
   Q_PROPERTY(bool lessMotion READ lessMotion WRITE setLessMotion NOTIFY changed)  // stills, no movement
   Q_PROPERTY(bool moreContrast READ moreContrast WRITE setMoreContrast NOTIFY changed)
+  // What the owner has asked of the whole system; either is enough.
+  Q_PROPERTY(bool systemLessMotion READ systemLessMotion NOTIFY changed)
+  Q_PROPERTY(bool systemMoreContrast READ systemMoreContrast NOTIFY changed)
   // Of screens and voice, as chosen on this phone ("es"); empty: the clinic's record or the system decides.
   Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)
   // How the person is drawn, as numbers from 0 into what can be chosen.
@@ -45,12 +51,17 @@ class SettingsModel : public QObject {
   void setTextPercent(int percent);
   bool voice() const;
   void setVoice(bool on);
+  bool vibrates() const;
+  void setVibrates(bool on);
+  bool canVibrate() const { return m_parts.vibration->works(); }
   Look look() const;
   void setLook(Look look);
   bool lessMotion() const;
   void setLessMotion(bool on);
   bool moreContrast() const;
   void setMoreContrast(bool on);
+  bool systemLessMotion() const { return m_parts.wishes->lessMotion(); }
+  bool systemMoreContrast() const { return m_parts.wishes->moreContrast(); }
   QString language() const;
   void setLanguage(const QString& language);
   int build() const;

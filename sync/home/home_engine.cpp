@@ -1,6 +1,7 @@
 #include "sync/home/home_engine.h"
 
 #include <filesystem>
+#include <mutex>
 #include <utility>
 
 #include "core/records/check.h"
@@ -44,9 +45,7 @@ class HomeEngine::Impl {
     parts.media = &m_media_fetch;
     parts.new_id = [this] { return newId(); };
     parts.news = [this](const InboxNews& news) { tell(news); };
-    parts.changed = [this] {
-      if (m_listener != nullptr) m_listener->stateChanged();
-    };
+    parts.changed = [this] { toListener([](Listener& listener) { listener.stateChanged(); }); };
     m_loop = std::make_unique<SyncLoop>(std::move(parts));
   }
 
@@ -116,16 +115,30 @@ class HomeEngine::Impl {
   }
 
   void tell(const InboxNews& news) {
-    if (m_listener == nullptr) return;
-    // First what must stop somebody.
-    for (const auto& order : news.hold_orders) m_listener->holdOrderArrived(order);
-    if (news.programme) m_listener->programmeChanged();
-    for (const auto& message : news.messages) m_listener->messageArrived(message);
-    if (news.person || news.receipts || news.wear) m_listener->stateChanged();
+    toListener([&news](Listener& listener) {
+      // First what must stop somebody.
+      for (const auto& order : news.hold_orders) listener.holdOrderArrived(order);
+      if (news.programme) listener.programmeChanged();
+      for (const auto& message : news.messages) listener.messageArrived(message);
+      if (news.person || news.receipts || news.wear) listener.stateChanged();
+    });
+  }
+
+  // The listener's owner may end it as soon as this has returned.
+  void setListener(Listener* listener) {
+    const std::lock_guard lock(m_listening);
+    m_listener = listener;
+  }
+
+  template <typename Say>
+  void toListener(const Say& say) {
+    const std::lock_guard lock(m_listening);
+    if (m_listener != nullptr) say(*m_listener);
   }
 
   Options m_options;
   std::unique_ptr<HubNetwork> m_own_network;
+  std::recursive_mutex m_listening;  // who is told may ask the engine for more
   Listener* m_listener = nullptr;
   std::unique_ptr<DeviceStore> m_store;
   MediaStore m_media;
@@ -145,7 +158,7 @@ absl::StatusOr<std::unique_ptr<HomeEngine>> HomeEngine::open(Options options) {
   return std::unique_ptr<HomeEngine>(new HomeEngine(std::move(impl)));
 }
 
-void HomeEngine::setListener(Listener* listener) { m_impl->m_listener = listener; }
+void HomeEngine::setListener(Listener* listener) { m_impl->setListener(listener); }
 void HomeEngine::start() { m_impl->m_loop->start(); }
 void HomeEngine::syncSoon() { m_impl->m_loop->wake(); }
 absl::Status HomeEngine::syncOnce() { return m_impl->m_loop->syncOnce(); }

@@ -78,9 +78,10 @@ class HomeEngine {
   static absl::StatusOr<std::unique_ptr<HomeEngine>> open(Options options);
   ~HomeEngine();  // stops the thread, closes the store
 
-  void setListener(Listener* listener);  // before start(); outlives the engine or is set to nullptr
-  void start();                          // background sync from here on; does nothing before pairing
-  void syncSoon();                       // now rather than at the next turn
+  // Outlives the engine, or is set to nullptr first: that waits for a call under way.
+  void setListener(Listener* listener);
+  void start();     // background sync from here on; does nothing before pairing
+  void syncSoon();  // now rather than at the next turn
   // One round of contact on the caller's thread: offer, fetch, listen. Blocks; what start() repeats. OK when
   // nothing is paired.
   absl::Status syncOnce();

@@ -136,13 +136,17 @@ void homeCues(benchmark::State& state) {
   must(engine.status());
   TimedTones tones;
   platform::RecordedSpeech speech;
+  platform::RecordedVibration vibration;
   platform::RecordedStayAwake awake;
+  platform::FixedWishes wishes;
   home::HomeParts parts;
   parts.engine = engine->get();
   parts.clock = clock.get();
   parts.speech = &speech;
   parts.tones = &tones;
+  parts.vibration = &vibration;
   parts.stay_awake = &awake;
+  parts.wishes = &wishes;
   parts.zone = [] { return std::string("Etc/UTC"); };
   home::CurrentContent content(parts);
   home::PracticeSession session(parts);

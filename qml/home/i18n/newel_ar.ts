@@ -1523,6 +1523,18 @@
         <source>Whom to call</source>
         <translation>بمن تتصل</translation>
     </message>
+    <message>
+        <source>Vibrate with every tone</source>
+        <translation>الاهتزاز مع كل نغمة</translation>
+    </message>
+    <message>
+        <source>For a phone you can feel, in a pocket or in your hand.</source>
+        <translation>لهاتف يمكنك أن تشعر به، في الجيب أو في اليد.</translation>
+    </message>
+    <message>
+        <source>On now, because the phone asks for it everywhere.</source>
+        <translation>مفعّل الآن، لأن الهاتف يطلبه في كل مكان.</translation>
+    </message>
 </context>
 <context>
     <name>SoundCheckPage</name>
@@ -2453,6 +2465,18 @@
     <message>
         <source>The headphones or the loudspeaker are gone, so the practice waited. Connect them again, or go on with the sound of the phone.</source>
         <translation>انفصلت السماعات أو مكبّر الصوت، فتوقف التمرين مؤقتًا. صِلها من جديد، أو تابع بصوت الهاتف.</translation>
+    </message>
+    <message>
+        <source>No voice for your language on this phone: read the words; it vibrates at every change.</source>
+        <translation>لا يوجد صوت للغتك على هذا الهاتف: اقرأ الكلمات؛ يهتز الهاتف عند كل تغيير.</translation>
+    </message>
+    <message>
+        <source>The voice does not work just now: read the words; the phone vibrates at every change.</source>
+        <translation>الصوت لا يعمل الآن: اقرأ الكلمات؛ يهتز الهاتف عند كل تغيير.</translation>
+    </message>
+    <message>
+        <source>This phone has no sound just now: read the words; it vibrates at every change.</source>
+        <translation>لا صوت في هذا الهاتف الآن: اقرأ الكلمات؛ يهتز الهاتف عند كل تغيير.</translation>
     </message>
 </context>
 <context>

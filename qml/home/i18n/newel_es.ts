@@ -1471,6 +1471,18 @@
         <source>Whom to call</source>
         <translation>A quién llamar</translation>
     </message>
+    <message>
+        <source>Vibrate with every tone</source>
+        <translation>Vibrar con cada tono</translation>
+    </message>
+    <message>
+        <source>For a phone you can feel, in a pocket or in your hand.</source>
+        <translation>Para un teléfono que se pueda sentir, en el bolsillo o en la mano.</translation>
+    </message>
+    <message>
+        <source>On now, because the phone asks for it everywhere.</source>
+        <translation>Activado ahora, porque el teléfono lo pide para todo.</translation>
+    </message>
 </context>
 <context>
     <name>SoundCheckPage</name>
@@ -2381,6 +2393,18 @@
     <message>
         <source>The headphones or the loudspeaker are gone, so the practice waited. Connect them again, or go on with the sound of the phone.</source>
         <translation>Los auriculares o el altavoz ya no están, así que la práctica esperó. Conéctelos otra vez, o siga con el sonido del teléfono.</translation>
+    </message>
+    <message>
+        <source>No voice for your language on this phone: read the words; it vibrates at every change.</source>
+        <translation>Este teléfono no tiene voz para su idioma: lea las palabras; vibra en cada cambio.</translation>
+    </message>
+    <message>
+        <source>The voice does not work just now: read the words; the phone vibrates at every change.</source>
+        <translation>La voz no funciona ahora mismo: lea las palabras; el teléfono vibra en cada cambio.</translation>
+    </message>
+    <message>
+        <source>This phone has no sound just now: read the words; it vibrates at every change.</source>
+        <translation>Este teléfono no tiene sonido ahora mismo: lea las palabras; vibra en cada cambio.</translation>
     </message>
 </context>
 <context>

@@ -132,17 +132,19 @@ Record someRecord(unsigned seed) {
     }
   }
   if (chance.one(2)) {
-    v1::HoldOrder& hold = record.holds.emplace_back();
+    v1::HoldOrder hold;
     hold.set_id(test::idNumbered(900));
     hold.set_number(1);
     *hold.mutable_issued_at() = toTimestamp(at(kMonday + 25 + chance.upTo(20)));
     if (chance.one(2)) hold.add_entry_ids(record.programmes.back().entries(0).id());
+    record.holds.push_back(hold);
     if (chance.one(2)) {
-      v1::HoldOrder& lift = record.holds.emplace_back();
+      v1::HoldOrder lift;
       lift.set_id(test::idNumbered(901));
       lift.set_number(2);
       lift.set_lifts_id(hold.id());
-      *lift.mutable_issued_at() = toTimestamp(toTime(record.holds.front().issued_at()) + absl::Hours(24 * 4));
+      *lift.mutable_issued_at() = toTimestamp(toTime(hold.issued_at()) + absl::Hours(24 * 4));
+      record.holds.push_back(lift);
     }
   }
   std::shuffle(record.practices.begin(), record.practices.end(), std::mt19937(seed));

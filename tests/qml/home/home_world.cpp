@@ -25,7 +25,9 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   parts.clock = &clock;
   parts.speech = &speech;
   parts.tones = &tones;
+  parts.vibration = &vibration;
   parts.stay_awake = &stay_awake;
+  parts.wishes = &wishes;
   parts.reminders = &reminders;
   parts.resident = &resident;
   parts.login_command = {"newel-home", "--reminders-only"};
@@ -84,6 +86,8 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   QObject::connect(tell_later.get(), &home::TellLaterModel::told, today.get(), &home::TodayModel::refresh);
   QObject::connect(tell_later.get(), &home::TellLaterModel::told, reminder_service.get(),
                    &home::ReminderService::rebuild);
+  QObject::connect(settings.get(), &home::SettingsModel::changed, session.get(),
+                   [this] { session->setVibrates(settings->vibrates()); });
   engine->setListener(bridge.get());
   today->refresh();
   reminder_service->opened();

@@ -22,7 +22,9 @@ struct HomeProgram {
 
   platform::RecordedSpeech speech;
   platform::RecordedTones tones;
+  platform::RecordedVibration vibration;
   platform::RecordedStayAwake stay_awake;
+  platform::FixedWishes wishes;
   platform::ShownCamera camera;
   platform::RecordedReminders reminders;
   platform::RecordedResident resident;

@@ -88,6 +88,45 @@ TEST_F(PracticeControls, mutedItRunsThroughJustTheSame) {
   EXPECT_EQ(m_world.page(), Page::Rating);
 }
 
+TEST_F(PracticeControls, everyToneIsFeltWhereThePhoneCanShake) {
+  m_world.pass(absl::Seconds(5));
+  EXPECT_TRUE(program().vibration.played().empty()) << "a phone without a motor";
+  program().vibration.haveMotor(true);
+  program().tones.forget();
+  m_world.pass(absl::Seconds(30));
+  EXPECT_FALSE(program().tones.played().empty());
+  EXPECT_EQ(program().vibration.played(), program().tones.played());
+  program().settings->setVibrates(false);
+  const std::size_t felt = program().vibration.played().size();
+  EXPECT_GE(program().vibration.stops(), 1);
+  m_world.pass(absl::Seconds(30));
+  EXPECT_EQ(program().vibration.played().size(), felt);
+}
+
+// Where no voice can be heard the note says what is left, and only what is.
+TEST_F(PracticeControls, theNoteAboutSoundNamesVibrationOnlyWhereItIs) {
+  for (const char* why : {"speech.no-voice", "speech.broken", "speech.no-sound-device"}) {
+    program().speech.breakWith(why);
+    program().vibration.haveMotor(false);
+    EXPECT_FALSE(program().player->soundNote().contains(QStringLiteral("vibrates"))) << why;
+    program().vibration.haveMotor(true);
+    EXPECT_TRUE(program().player->soundNote().contains(QStringLiteral("vibrates"))) << why;
+  }
+}
+
+TEST_F(PracticeControls, theScreenStaysOnWhilePractisingAndNotForAForgottenPause) {
+  EXPECT_TRUE(program().stay_awake.on());
+  program().player->pause();
+  m_world.pass(absl::Minutes(1));
+  EXPECT_TRUE(program().stay_awake.on()) << "somebody takes a breath";
+  program().session->giveBackDevices();
+  EXPECT_FALSE(program().stay_awake.on());
+  EXPECT_FALSE(program().tones.isWarm());
+  program().player->goOn();
+  EXPECT_TRUE(program().stay_awake.on());
+  EXPECT_TRUE(program().tones.isWarm());
+}
+
 TEST_F(PracticeControls, whatHappenedIsOneTapInterruptedToo) {
   program().player->stop();
   ASSERT_EQ(m_world.page(), Page::WhatHappened);

@@ -172,9 +172,9 @@ TEST_F(HoldOrderWay, revokingClosesTheOpenStream) {
 
 TEST_F(HoldOrderWay, anotherPersonsPhoneHearsNothing) {
   const std::string other = m_clinic.addPerson(test::transtibialRight());
+  test::Ears their_ears;  // outlives the phone
   const auto mine = m_clinic.pairedPhone("mine", m_person);
   const auto theirs = m_clinic.pairedPhone("theirs", other);
-  test::Ears their_ears;
   mine->setListener(&m_ears);
   theirs->setListener(&their_ears);
   mine->start();
