@@ -193,7 +193,10 @@ QString WearModel::worn() const {
   if (!m_plan.has_value() || m_state == State::NotBegun) return {};
   int minutes = static_cast<int>(m_day.worn_min);
   if (m_state == State::On && m_day.wearing) minutes += minutesBetween(toTime(m_last->put_on_at()), now());
-  return minutes == 0 ? tr("Not worn yet today.") : tr("Worn today: %1.").arg(spanOfTimeWords(minutes));
+  const bool at_all = m_day.blocks_worn > 0 || m_day.wearing || minutes > 0;
+  if (!at_all) return tr("Not worn yet today.");
+  return minutes == 0 ? tr("Worn today: less than a minute.")
+                      : tr("Worn today: %1.").arg(spanOfTimeWords(minutes));
 }
 
 QString WearModel::advice() const {

@@ -59,8 +59,10 @@ TEST_F(Wearing, aDayOfTwoBlocksWithItsBreakAndTheClinicHasEachWord) {
   EXPECT_EQ(wear().state(), State::Off);
   EXPECT_THAT(wear().plan().toStdString(), HasSubstr("2 times a day for 1 hour"));
   EXPECT_THAT(wear().note().toStdString(), HasSubstr("Two fresh socks"));
+  EXPECT_THAT(wear().worn().toStdString(), HasSubstr("Not worn yet"));
   wear().putOn(0);
   EXPECT_EQ(wear().state(), State::On);
+  EXPECT_THAT(wear().worn().toStdString(), HasSubstr("less than a minute")) << "it is on";
   EXPECT_TRUE(wear().timed());
   EXPECT_EQ(wear().minutesLeft(), 60);
   pass(absl::Minutes(45));
