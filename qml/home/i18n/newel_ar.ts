@@ -2901,5 +2901,9 @@
         <source>now</source>
         <translation>الآن</translation>
     </message>
+    <message>
+        <source>Worn today: less than a minute.</source>
+        <translation>لُبس اليوم: أقل من دقيقة.</translation>
+    </message>
 </context>
 </TS>

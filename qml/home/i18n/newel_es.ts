@@ -2817,5 +2817,9 @@
         <source>now</source>
         <translation>ahora</translation>
     </message>
+    <message>
+        <source>Worn today: less than a minute.</source>
+        <translation>Hoy la ha llevado: menos de un minuto.</translation>
+    </message>
 </context>
 </TS>
