@@ -76,7 +76,7 @@ class EntryMediaModel : public QObject {
 
   DraftModel& m_draft;
   const DeskContext& m_context;
-  parts::ClipPlayer m_player;
+  parts::ClipPlayer m_player{parts::makeQtClipReader};
   std::map<std::string, std::shared_ptr<const std::string>> m_contents;  // by hash, of m_person
   mutable std::map<std::string, std::unique_ptr<parts::ClipContent>> m_clips;
   std::set<std::string> m_fetching;

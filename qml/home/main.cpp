@@ -26,6 +26,7 @@
 #include "qml/home/current_content.h"
 #include "qml/home/facts_for_pages.h"
 #include "qml/home/home_models.h"
+#include "qml/home/late_media.h"
 #include "qml/home/phrasing.h"
 #include "qml/home/screen_language.h"
 #include "qml/home/store_key.h"
@@ -203,9 +204,9 @@ int main(int argc, char** argv) {
     return 0;
   }
   platform::nameOurSound();
-  const auto speech = platform::makeSpeech();
-  const auto tones = platform::makeTones();
-  const auto sound_route = platform::makeSoundRoute();
+  const auto speech = makeLateSpeech();
+  const auto tones = makeLateTones();
+  const auto sound_route = makeLateSoundRoute();
   const auto vibration = platform::makeVibration("org.newel.Home");
   const auto wishes = platform::makeSystemWishes();
   const auto stay_awake = platform::makeStayAwake("A practice is running");
@@ -243,7 +244,7 @@ int main(int argc, char** argv) {
     content.refresh();
     speakAsThePerson();
   });
-  newel::parts::ClipPlayer clips;
+  newel::parts::ClipPlayer clips(makeLateClipReader);
   std::function<void()> listen_for_loss;  // from the first practice on
   parts.leads = [&clips, &listen_for_loss](bool leads) {
     clips.setMayPlay(!leads);
@@ -255,7 +256,7 @@ int main(int argc, char** argv) {
   PlayerModel player(session, parts);
   ProgrammeModel programme(bridge, settings, parts);
   PairModel pair(bridge, parts);
-  const auto camera = platform::makeCamera();
+  const auto camera = makeLateCamera();
   ScanModel scan(camera.get());
   const QString banner = offset == absl::ZeroDuration()
                              ? QString()

@@ -2,12 +2,7 @@
 
 #include <QtCore/QCoreApplication>
 #include <QtCore/QDir>
-#include <QtMultimedia/QAudioDevice>
-#include <QtMultimedia/QAudioOutput>
-#include <QtMultimedia/QMediaDevices>
-#include <QtMultimedia/QMediaPlayer>
-#include <QtMultimedia/QVideoFrame>
-#include <QtMultimedia/QVideoSink>
+#include <utility>
 
 namespace newel::parts {
 
@@ -23,31 +18,9 @@ void chooseClipReader() {
   }
 }
 
-ClipPlayer::ClipPlayer(QObject* parent) : QObject(parent) {}
+ClipPlayer::ClipPlayer(ClipReaderMaker make, QObject* parent) : QObject(parent), m_make(std::move(make)) {}
 
-ClipPlayer::~ClipPlayer() { m_player.reset(); }
-
-void ClipPlayer::makePlayer() {
-  if (m_player != nullptr) return;
-  m_sink = std::make_unique<QVideoSink>();
-  m_player = std::make_unique<QMediaPlayer>();
-  m_player->setVideoSink(m_sink.get());
-  // Qt 6.4 falls over a sound output that there is no device for.
-  if (!QMediaDevices::defaultAudioOutput().isNull()) {
-    m_sound = std::make_unique<QAudioOutput>();
-    m_player->setAudioOutput(m_sound.get());
-  }
-  connect(m_sink.get(), &QVideoSink::videoFrameChanged, this, [this](const QVideoFrame& frame) {
-    if (!m_playing || !frame.isValid()) return;
-    m_picture = frame.toImage();
-    emit pictureChanged();
-  });
-  connect(m_player.get(), &QMediaPlayer::mediaStatusChanged, this, [this](QMediaPlayer::MediaStatus status) {
-    if (status == QMediaPlayer::EndOfMedia) endSoon(false);
-    if (status == QMediaPlayer::InvalidMedia) endSoon(true);
-  });
-  connect(m_player.get(), &QMediaPlayer::errorOccurred, this, [this] { endSoon(true); });
-}
+ClipPlayer::~ClipPlayer() { m_reader.reset(); }
 
 void ClipPlayer::setMayPlay(bool may) {
   if (may == m_may_play) return;
@@ -65,16 +38,19 @@ void ClipPlayer::play(ClipContent* clip) {
   m_clip = clip;
   m_picture = QImage();
   m_bytes = clip->bytes();
-  m_failed = m_bytes.isEmpty();
+  if (m_reader == nullptr && m_make) m_reader = m_make();
+  m_failed = m_bytes.isEmpty() || m_reader == nullptr;
   if (!m_failed) {
-    makePlayer();
-    m_buffer.setBuffer(&m_bytes);
-    m_buffer.open(QIODevice::ReadOnly);
     m_playing = true;
     ++m_turn;
-    // The name tells the reader only that it is no address; the kind is told from the content.
-    m_player->setSourceDevice(&m_buffer, QUrl(QStringLiteral("clip")));
-    m_player->play();
+    m_reader->start(
+        m_bytes,
+        [this](const QImage& picture) {
+          if (!m_playing) return;
+          m_picture = picture;
+          emit pictureChanged();
+        },
+        [this](bool failed) { endSoon(failed); });
   }
   emit changed();
   emit pictureChanged();
@@ -84,7 +60,7 @@ void ClipPlayer::stop() {
   if (m_playing) end(false);
 }
 
-// The player is in the middle of telling: it is not stopped from within.
+// The reader is in the middle of telling: it is not stopped from within.
 void ClipPlayer::endSoon(bool failed) {
   QMetaObject::invokeMethod(
       this,
@@ -98,9 +74,7 @@ void ClipPlayer::end(bool failed) {
   if (!m_playing) return;
   m_playing = false;
   m_failed = failed;
-  m_player->stop();
-  m_player->setSource(QUrl());  // lets go of the buffer
-  m_buffer.close();
+  m_reader->stop();
   m_bytes.clear();
   emit changed();
 }

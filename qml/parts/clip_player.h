@@ -4,17 +4,13 @@
 
 #include <QtQml/qqmlregistration.h>
 
-#include <QtCore/QBuffer>
 #include <QtCore/QObject>
 #include <QtCore/QPointer>
 #include <QtGui/QImage>
 #include <memory>
 
 #include "qml/parts/clip_content.h"
-
-class QMediaPlayer;
-class QAudioOutput;
-class QVideoSink;
+#include "qml/parts/clip_reader.h"
 
 namespace newel::parts {
 
@@ -33,7 +29,7 @@ class ClipPlayer : public QObject {
   Q_PROPERTY(bool failed READ failed NOTIFY changed)  // this device cannot play `clip`
 
  public:
-  explicit ClipPlayer(QObject* parent = nullptr);
+  explicit ClipPlayer(ClipReaderMaker make, QObject* parent = nullptr);
   ~ClipPlayer() override;
 
   ClipContent* clip() const { return m_clip; }
@@ -53,16 +49,13 @@ class ClipPlayer : public QObject {
   void pictureChanged();
 
  private:
-  void makePlayer();
   void end(bool failed);
   void endSoon(bool failed);
 
   QPointer<ClipContent> m_clip;
   QByteArray m_bytes;
-  QBuffer m_buffer;
-  std::unique_ptr<QVideoSink> m_sink;
-  std::unique_ptr<QAudioOutput> m_sound;
-  std::unique_ptr<QMediaPlayer> m_player;  // made when the first clip is played; before what it uses goes
+  const ClipReaderMaker m_make;
+  std::unique_ptr<ClipReader> m_reader;  // made when the first clip is played
   QImage m_picture;
   int m_turn = 0;  // of play()
   bool m_playing = false;

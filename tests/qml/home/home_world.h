@@ -30,7 +30,7 @@ struct HomeProgram {
   platform::RecordedResident resident;
   std::string zone = "Europe/Berlin";  // where the phone is
   std::unique_ptr<HomeEngine> engine;
-  newel::parts::ClipPlayer clips;
+  newel::parts::ClipPlayer clips{newel::parts::makeQtClipReader};
   home::HomeParts parts;
   std::unique_ptr<home::CurrentContent> content;
   std::unique_ptr<home::EngineBridge> bridge;

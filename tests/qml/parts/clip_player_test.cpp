@@ -25,7 +25,7 @@ bool soon(Test test) {
 }
 
 TEST(ClipPlayer, showsWhatIsInTheClipAndComesToItsEnd) {
-  ClipPlayer player;
+  ClipPlayer player(makeQtClipReader);
   ClipContent clip([] { return fileOf("tagged.webm"); });
   QSize size;
   QObject::connect(&player, &ClipPlayer::pictureChanged, &player, [&] {
@@ -40,7 +40,7 @@ TEST(ClipPlayer, showsWhatIsInTheClipAndComesToItsEnd) {
 }
 
 TEST(ClipPlayer, whatIsNoClipOrIsGoneIsSaid) {
-  ClipPlayer player;
+  ClipPlayer player(makeQtClipReader);
   ClipContent rubbish([] { return QByteArray("not a clip at all, only words"); });
   player.play(&rubbish);
   ASSERT_TRUE(soon([&] { return !player.playing(); }));
@@ -52,7 +52,7 @@ TEST(ClipPlayer, whatIsNoClipOrIsGoneIsSaid) {
 }
 
 TEST(ClipPlayer, isStoppedAtOnceAndStaysSilentWhileItMayNot) {
-  ClipPlayer player;
+  ClipPlayer player(makeQtClipReader);
   ClipContent clip([] { return fileOf("tagged.webm"); });
   player.play(&clip);
   player.setMayPlay(false);
@@ -68,8 +68,17 @@ TEST(ClipPlayer, isStoppedAtOnceAndStaysSilentWhileItMayNot) {
   EXPECT_FALSE(player.failed());
 }
 
+TEST(ClipPlayer, withoutAReaderItSaysThatItCannot) {
+  ClipPlayer player([] { return std::unique_ptr<ClipReader>(); });
+  ClipContent clip([] { return fileOf("tagged.webm"); });
+  player.play(&clip);
+  EXPECT_FALSE(player.playing());
+  EXPECT_TRUE(player.failed());
+  player.stop();
+}
+
 TEST(ClipPlayer, goesWithItsClip) {
-  ClipPlayer player;
+  ClipPlayer player(makeQtClipReader);
   {
     ClipContent clip([] { return fileOf("tagged.webm"); });
     player.play(&clip);
