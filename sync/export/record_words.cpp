@@ -1,6 +1,5 @@
 #include "sync/export/record_words.h"
 
-#include <absl/strings/ascii.h>
 #include <absl/strings/str_cat.h>
 #include <absl/strings/str_format.h>
 #include <absl/strings/str_replace.h>
@@ -10,22 +9,13 @@
 
 #include "core/library/own_exercises.h"
 #include "core/library/wording.h"
+#include "core/safety/facts.h"
 #include "core/time/local_day.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/text_codes.h"
 
 namespace newel {
 namespace {
-
-// "ClockDoubt" -> "CLOCK_DOUBT_".
-std::string prefixOf(const google::protobuf::EnumDescriptor* type) {
-  std::string prefix;
-  for (const char c : type->name()) {
-    if (absl::ascii_isupper(static_cast<unsigned char>(c)) && !prefix.empty()) prefix += '_';
-    prefix += absl::ascii_toupper(static_cast<unsigned char>(c));
-  }
-  return prefix + "_";
-}
 
 std::string ownTitle(const std::string& exercise_id, std::uint32_t revision, const v1::Programme& programme,
                      const std::string& language) {
@@ -53,14 +43,7 @@ std::string legWords(v1::Side side) {
 }  // namespace
 
 std::string enumWord(const google::protobuf::EnumDescriptor* type, int value) {
-  if (value == 0) return "";
-  const auto* known = type->FindValueByNumber(value);
-  if (known == nullptr) return std::to_string(value);
-  std::string word = known->name();
-  const std::string prefix = prefixOf(type);
-  if (word.rfind(prefix, 0) == 0) word.erase(0, prefix.size());
-  absl::AsciiStrToLower(&word);
-  return absl::StrReplaceAll(word, {{"_", "-"}});
+  return value == 0 ? "" : wordOf(*type, value);
 }
 
 std::string isoInstant(absl::Time at) {

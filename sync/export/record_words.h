@@ -13,7 +13,7 @@
 
 namespace newel {
 
-// "SIDE_LEFT" -> "left"; a value that this program does not know: its number; UNSPECIFIED: empty.
+// "SIDE_LEFT" -> "left"; a value that this program does not know: "unknown"; UNSPECIFIED: empty.
 std::string enumWord(const google::protobuf::EnumDescriptor* type, int value);
 
 // "2026-11-30T08:00:00Z", whole seconds, rounded down.
