@@ -19,7 +19,6 @@ namespace {
 
 constexpr char kProduct[] = "-//Newel//Home programme//EN";
 constexpr std::uint32_t kDayMinutes = 1440;
-
 using WindowKey = std::pair<std::uint32_t, std::uint32_t>;  // from, to
 
 // What happens in one window of the day, over the whole programme.
@@ -32,15 +31,15 @@ struct WindowPlan {
 std::string utcText(absl::Time at) { return absl::FormatTime("%Y%m%dT%H%M%SZ", at, absl::UTCTimeZone()); }
 
 std::string localText(absl::CivilDay day, std::uint32_t minute) {
-  return absl::FormatCivilTime(absl::CivilSecond(absl::CivilMinute(day) + static_cast<int>(minute)));
+  const absl::CivilSecond at(absl::CivilMinute(day) + static_cast<int>(minute));
+  return absl::FormatTime("%Y%m%dT%H%M%S", absl::FromCivil(at, absl::UTCTimeZone()), absl::UTCTimeZone());
 }
 
-// "2026-11-30T09:00:00" -> "20261130T090000"
-std::string basicText(absl::CivilDay day, std::uint32_t minute) {
-  std::string text = localText(day, minute);
-  std::erase(text, '-');
-  std::erase(text, ':');
-  return text;
+// Skipped or shown twice on that day. Readers differ about such times, so one that stands alone is written in
+// UTC.
+bool isUnclear(absl::CivilDay day, std::uint32_t minute, absl::TimeZone zone) {
+  return zone.At(absl::CivilSecond(absl::CivilMinute(day) + static_cast<int>(minute))).kind !=
+         absl::TimeZone::TimeInfo::UNIQUE;
 }
 
 std::string phrase(const std::string& key, const std::string& language) {
@@ -79,12 +78,6 @@ std::string uidOf(const std::string& person_id, const WindowKey& window) {
   return derivedId(person_id, absl::StrCat("calendar/", window.first, "-", window.second));
 }
 
-std::string dateList(const std::vector<absl::CivilDay>& days, std::uint32_t minute) {
-  return absl::StrJoin(days, ",", [minute](std::string* out, absl::CivilDay day) {
-    absl::StrAppend(out, basicText(day, minute));
-  });
-}
-
 struct EventInput {
   const v1::Programme& programme;
   const ExportOptions& options;
@@ -101,23 +94,35 @@ std::string summaryLine(const EventInput& input) {
   return calendarLine("SUMMARY", calendarText(phrase("calendar.practice", input.options.language)));
 }
 
-std::string timesOf(const EventInput& input, const WindowKey& window, absl::CivilDay day) {
-  const std::string at = absl::StrCat(";TZID=", input.programme.zone());
+std::string timesOf(const EventInput& input, const WindowKey& window, absl::CivilDay day, bool goes_on) {
   const absl::CivilDay end = window.second == kDayMinutes ? day + 1 : day;
-  return absl::StrCat(calendarLine("DTSTART" + at, basicText(day, window.first)),
-                      calendarLine("DTEND" + at, basicText(end, window.second % kDayMinutes)));
+  const std::uint32_t end_min = window.second % kDayMinutes;
+  if (!goes_on && (isUnclear(day, window.first, input.zone) || isUnclear(end, end_min, input.zone))) {
+    const auto instant = [&input](absl::CivilDay on, std::uint32_t minute) {
+      return utcText(instantOf(absl::CivilMinute(on) + static_cast<int>(minute), input.zone));
+    };
+    return absl::StrCat(calendarLine("DTSTART", instant(day, window.first)),
+                        calendarLine("DTEND", instant(end, end_min)));
+  }
+  const std::string at = absl::StrCat(";TZID=", input.programme.zone());
+  return absl::StrCat(calendarLine("DTSTART" + at, localText(day, window.first)),
+                      calendarLine("DTEND" + at, localText(end, end_min)));
+}
+
+std::string daysOf(const EventInput& input, const WindowKey& window, const WindowPlan& plan) {
+  const DayRule rule = dayRuleOf(plan.days, input.zone);
+  std::string text = timesOf(input, window, plan.days.front(), !rule.rule.empty());
+  if (!rule.rule.empty()) absl::StrAppend(&text, calendarLine("RRULE", rule.rule));
+  if (rule.except.empty()) return text;
+  const std::string days = absl::StrJoin(rule.except, ",", [&window](std::string* out, absl::CivilDay day) {
+    absl::StrAppend(out, localText(day, window.first));
+  });
+  return absl::StrCat(text, calendarLine(absl::StrCat("EXDATE;TZID=", input.programme.zone()), days));
 }
 
 std::string event(const EventInput& input, const WindowKey& window, const WindowPlan& plan) {
-  const std::string at = absl::StrCat(";TZID=", input.programme.zone());
-  std::string text = eventHead(input, window, input.programme.number());
-  absl::StrAppend(&text, timesOf(input, window, plan.days.front()));
-  const DayRule rule = dayRuleOf(plan.days, window.first, input.zone);
-  if (!rule.rule.empty()) absl::StrAppend(&text, calendarLine("RRULE", rule.rule));
-  if (!rule.more.empty())
-    absl::StrAppend(&text, calendarLine("RDATE" + at, dateList(rule.more, window.first)));
-  if (!rule.except.empty())
-    absl::StrAppend(&text, calendarLine("EXDATE" + at, dateList(rule.except, window.first)));
+  std::string text =
+      absl::StrCat(eventHead(input, window, input.programme.number()), daysOf(input, window, plan));
   absl::StrAppend(&text, summaryLine(input));
   std::vector<std::string> lines;
   if (input.options.with_exercises) lines = plan.titles;
@@ -129,7 +134,7 @@ std::string event(const EventInput& input, const WindowKey& window, const Window
 }
 
 std::string cancelled(const EventInput& input, const WindowKey& window, absl::CivilDay day) {
-  return absl::StrCat(eventHead(input, window, input.programme.number()), timesOf(input, window, day),
+  return absl::StrCat(eventHead(input, window, input.programme.number()), timesOf(input, window, day, false),
                       summaryLine(input), "STATUS:CANCELLED\r\nEND:VEVENT\r\n");
 }
 
@@ -164,7 +169,7 @@ absl::StatusOr<std::size_t> indexOf(const PersonHistory& history, std::uint32_t 
 
 }  // namespace
 
-DayRule dayRuleOf(const std::vector<absl::CivilDay>& days, std::uint32_t from_min, absl::TimeZone zone) {
+DayRule dayRuleOf(const std::vector<absl::CivilDay>& days, absl::TimeZone zone) {
   DayRule found;
   if (days.size() == 1) return found;
   std::set<v1::Weekday> weekdays;
@@ -178,12 +183,9 @@ DayRule dayRuleOf(const std::vector<absl::CivilDay>& days, std::uint32_t from_mi
       found.except.push_back(day);
     }
   }
-  if (found.except.size() > days.size()) {
-    found.except.clear();
-    found.more.assign(days.begin() + 1, days.end());
-    return found;
-  }
-  const absl::Time until = instantOf(absl::CivilMinute(days.back()) + static_cast<int>(from_min), zone);
+  // The end of the last day, not its instance: a reader that moves an hour where clocks change must not lose
+  // it.
+  const absl::Time until = instantOf(absl::CivilMinute(days.back() + 1) - 1, zone);
   found.rule =
       weekdays.size() == 7 ? std::string("FREQ=DAILY") : absl::StrCat("FREQ=WEEKLY;BYDAY=", byDay(weekdays));
   absl::StrAppend(&found.rule, ";UNTIL=", utcText(until));

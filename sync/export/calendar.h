@@ -29,14 +29,13 @@ absl::StatusOr<std::string> calendarOf(const PersonHistory& history, const Expor
 // change since. kInvalidArgument: no such zone.
 absl::StatusOr<std::string> timeZoneLines(const std::string& name, absl::CivilDay first, absl::CivilDay last);
 
-// How a set of days is said. `rule` without "RRULE:"; empty: the first day alone, and `more`.
+// How a set of days is said: a rule and the days of it that are not among them. RDATE could say some sets
+// shorter; it is not used, because of the readers tried one forgets its zone and another the first day.
 struct DayRule {
-  std::string rule;                    // FREQ=DAILY or FREQ=WEEKLY with BYDAY, UNTIL in UTC
-  std::vector<absl::CivilDay> except;  // EXDATE: days of the rule that are not among them
-  std::vector<absl::CivilDay> more;    // RDATE: days beside the first, where no short rule fits
+  std::string rule;  // FREQ=DAILY or FREQ=WEEKLY with BYDAY; UNTIL the end of the last day, in UTC
+  std::vector<absl::CivilDay> except;  // EXDATE
 };
-// `days`: at least one, in order, each once. A rule where one says it with no more exceptions than days, else
-// dates one by one. `from_min`: minutes after midnight, for UNTIL.
-DayRule dayRuleOf(const std::vector<absl::CivilDay>& days, std::uint32_t from_min, absl::TimeZone zone);
+// `days`: at least one, in order, each once. One day needs no rule.
+DayRule dayRuleOf(const std::vector<absl::CivilDay>& days, absl::TimeZone zone);
 
 }  // namespace newel

@@ -181,6 +181,9 @@ std::vector<Fault> faults() {
       {"a unit's code without its system",
        [](json& b) { first(b, "Observation", "valueQuantity")["valueQuantity"].erase("system"); },
        {"fhirpath"}},
+      {"an extension with a value and parts",
+       [](json& b) { first(b, "Procedure")["extension"][0]["valueString"] = "x"; },
+       {"own"}},
       {"the same resource twice", [](json& b) { b["entry"].push_back(b["entry"][0]); }, {"own", "fhirpath"}},
   };
 }

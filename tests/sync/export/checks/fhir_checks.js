@@ -40,7 +40,6 @@ function byFhir(resource) {
 // type pages; tim-1, cpl-3, obs-6 and obs-7 as in public model code, the others from memory.
 const kInvariants = [
   ['*', 'dom-2', "contained.contained.empty()"],
-  ['*', 'ext-1', "descendants().where(url.exists() and value.exists() and extension.exists()).empty()"],
   ['CarePlan', 'cpl-3', "activity.all(detail.empty() or reference.empty())"],
   ['Observation', 'obs-6', "dataAbsentReason.empty() or value.empty()"],
   ['Observation', 'obs-7', "value.empty() or component.code.where(coding.intersect(%resource.code.coding).exists()).empty()"],
@@ -157,6 +156,8 @@ class Walk {
     if (!inner) return this.say(path, 'has a type without a definition: ' + type);
     this.object(path, value, inner);
     if (type === 'Reference') this.reference(path, value, property);
+    if (type === 'Extension' && 'extension' in value === Object.keys(value).some(k => k.startsWith('value')))
+      this.say(path, 'has to have parts or a value (ext-1)');
   }
 
   primitive(path, value, type) {
