@@ -50,7 +50,8 @@ std::vector<nlohmann::json> outsideCheck(const std::string& script, const std::v
     std::ofstream stream(file, std::ios::binary);
     for (const auto& line : lines) stream << line << '\n';
   }
-  const Said said = run("node '" + (kChecks / script).string() + "' '" + file.string() + "'");
+  const std::string interpreter = script.ends_with(".py") ? "python3" : "node";
+  const Said said = run(interpreter + " '" + (kChecks / script).string() + "' '" + file.string() + "'");
   fs::remove(file);
   EXPECT_EQ(said.code, 0) << said.text.substr(0, 2000);
   std::vector<nlohmann::json> found;
