@@ -80,7 +80,8 @@ std::string uidOf(const std::string& person_id, const WindowKey& window) {
 
 struct EventInput {
   const v1::Programme& programme;
-  const ExportOptions& options;
+  std::string language;
+  bool with_exercises = false;
   absl::TimeZone zone;
   std::string stamp;  // DTSTAMP
 };
@@ -91,7 +92,7 @@ std::string eventHead(const EventInput& input, const WindowKey& window, std::uin
 }
 
 std::string summaryLine(const EventInput& input) {
-  return calendarLine("SUMMARY", calendarText(phrase("calendar.practice", input.options.language)));
+  return calendarLine("SUMMARY", calendarText(phrase("calendar.practice", input.language)));
 }
 
 std::string timesOf(const EventInput& input, const WindowKey& window, absl::CivilDay day, bool goes_on) {
@@ -125,8 +126,8 @@ std::string event(const EventInput& input, const WindowKey& window, const Window
       absl::StrCat(eventHead(input, window, input.programme.number()), daysOf(input, window, plan));
   absl::StrAppend(&text, summaryLine(input));
   std::vector<std::string> lines;
-  if (input.options.with_exercises) lines = plan.titles;
-  if (plan.any_day) lines.push_back(phrase("calendar.any-day", input.options.language));
+  if (input.with_exercises) lines = plan.titles;
+  if (plan.any_day) lines.push_back(phrase("calendar.any-day", input.language));
   if (!lines.empty())
     absl::StrAppend(&text, calendarLine("DESCRIPTION", calendarText(absl::StrJoin(lines, "\n"))));
   // A window is when to practise, not a time that is taken.
@@ -198,7 +199,8 @@ absl::StatusOr<std::string> calendarOf(const PersonHistory& history, const Expor
   const v1::Programme& programme = history.programmes[*index].programme;
   const auto zone = loadZone(programme.zone());
   if (!zone.ok()) return zone.status();
-  const auto windows = windowsOf(programme, options.language);
+  const std::string language = options.language.empty() ? history.person.language() : options.language;
+  const auto windows = windowsOf(programme, language);
   if (!windows.ok()) return windows.status();
   const auto former = formerWindows(history, *index);
   if (!former.ok()) return former.status();
@@ -207,7 +209,7 @@ absl::StatusOr<std::string> calendarOf(const PersonHistory& history, const Expor
   for (const auto& [key, day] : *former) first = std::min(first, day);
   const auto zone_lines = timeZoneLines(programme.zone(), first, *parseLocalDay(programme.end_day()) + 1);
   if (!zone_lines.ok()) return zone_lines.status();
-  const EventInput input{programme, options, *zone, utcText(history.as_of)};
+  const EventInput input{programme, language, options.with_exercises, *zone, utcText(history.as_of)};
   std::string text = absl::StrCat("BEGIN:VCALENDAR\r\nVERSION:2.0\r\n", calendarLine("PRODID", kProduct),
                                   "CALSCALE:GREGORIAN\r\nMETHOD:PUBLISH\r\n", *zone_lines);
   for (const auto& [key, plan] : *windows) absl::StrAppend(&text, event(input, key, plan));

@@ -15,8 +15,8 @@ struct ExportOptions {
   bool with_exercises = false;
   // Calendar: of this programme; 0: the latest.
   std::uint32_t programme_number = 0;
-  // Calendar: language of its words. The other formats are for machines, and English.
-  std::string language = "en";
+  // Calendar: language of its words; empty: the person's. The other formats are for machines, and English.
+  std::string language = {};
   // FHIR: also claim the profiles of the HL7 Physical Activity guide (United States).
   bool us_profiles = false;
 };

@@ -470,6 +470,10 @@ TEST(Calendar, speaksThePersonsLanguage) {
   EXPECT_EQ(byLibical(calendarText(test::yearOfHistory(1), options))[0].summary, "Práctica");
   options.language = "ar";
   EXPECT_EQ(byLibical(calendarText(test::yearOfHistory(1), options))[0].summary, "تمرين");
+  options.language = "";
+  PersonHistory spanish = test::yearOfHistory(1);
+  spanish.person.set_language("es");
+  EXPECT_EQ(byLibical(calendarText(spanish, options))[0].summary, "Práctica") << "the person's own";
   options.language = "xx";
   EXPECT_EQ(byLibical(calendarText(test::yearOfHistory(1), options))[0].summary, "Practice");
 }
