@@ -38,13 +38,13 @@ struct ServeOptions {
   std::string audit_heads;  // a folder for a signed head of the audit trail each day; empty: none
 };
 struct ExportCommand {
-  std::string person_id;
-  std::string format;  // export_files.h
-  std::string out;     // a new file, or for csv a new folder
-  std::string from;    // YYYY-MM-DD, both ends included; empty: all days
-  std::string to;
-  ExportOptions options;
-  std::function<bool()> asked_to_stop;  // empty: nobody can
+  std::string person_id{};
+  std::string format{};  // export_files.h
+  std::string out{};     // a new file, or for csv a new folder
+  std::string from{};    // YYYY-MM-DD, both ends included; empty: all days
+  std::string to{};
+  ExportOptions options{};
+  std::function<bool()> asked_to_stop{};  // empty: nobody can
 };
 struct UserOptions {
   std::string name;
