@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <map>
 #include <memory>
 #include <nlohmann/json.hpp>
 #include <sstream>
@@ -16,6 +17,8 @@
 #include "sync/export/record_words.h"
 #include "sync/tool/export_commands.h"
 #include "sync/tool/tool_io.h"
+#include "tests/core/people/sample_people.h"
+#include "tests/sync/common/test_clinic.h"
 #include "tests/sync/export/history_maker.h"
 
 namespace newel::tool {
@@ -143,6 +146,30 @@ TEST_F(Leaving, fromWhatThePhoneGaveIsTheSameToo) {
   options.out = path("out");
   ASSERT_EQ(runExport(options, output()), kFine) << err();
   EXPECT_EQ(text(options.out), (*makeExport(history, ExportFormat::Fhir, {}))[0].text);
+  EXPECT_EQ(text(options.out).find("Dora"), std::string::npos);
+}
+
+// The real thing: what a phone that was paired, has a programme and a practice, gives its owner.
+TEST_F(Leaving, aRealPhonesFileIsRead) {
+  test::TestClinic clinic;
+  const v1::Person person = test::transfemoralLeft();
+  clinic.addPerson(person, "Dora");
+  clinic.sign(person);
+  const auto phone = clinic.pairedPhone("phone", person.id());
+  ASSERT_EQ(phone->syncOnce(), absl::OkStatus());
+  ASSERT_TRUE(phone->closePractice(test::samplePractice(phone->newId(), person.id())).ok());
+  ASSERT_TRUE(phone->writeMessage("The liner pinches.").ok());
+  ExportFilesOptions options;
+  options.record = file("all.json", phone->exportAll());
+  options.as_of = isoInstant(clinic.clock().wall());
+  options.format = "fhir";
+  options.out = path("out");
+  ASSERT_EQ(runExport(options, output()), kFine) << err();
+  std::map<std::string, int> types;
+  const json bundle = json::parse(text(options.out));
+  for (const auto& entry : bundle["entry"]) ++types[entry["resource"]["resourceType"]];
+  for (const char* type : {"Patient", "CarePlan", "ServiceRequest", "Procedure", "Communication"})
+    EXPECT_GE(types[type], 1) << type;
   EXPECT_EQ(text(options.out).find("Dora"), std::string::npos);
 }
 
