@@ -104,10 +104,10 @@ void addRedFlag(FhirWork& work, const v1::Practice& practice, const std::string&
   }
   const v1::Rule* rule = work.rules.rule(rule_id);
   if (rule != nullptr) putText(json, "detail", rule->words().at("en").therapist());
-  const bool begun = practice.end() == v1::PRACTICE_END_RED_FLAG;
   json["mitigation"] =
-      Json::array({{{"action", textConcept(begun ? "The practice was ended, and the person told what to do"
-                                                 : "The person was told what to do")},
+      Json::array({{{"action", textConcept(practice.end() == v1::PRACTICE_END_REFUSED
+                                               ? "No practice was begun; the person was told what to do"
+                                               : "The practice was ended; the person was told what to do")},
                     {"date", isoInstantIn(toTime(practice.ended_at()), practice.zone())}}});
   work.bundle.add(json);
 }

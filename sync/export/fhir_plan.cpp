@@ -2,6 +2,7 @@
 #include <absl/strings/escaping.h>
 #include <absl/strings/str_cat.h>
 #include <absl/strings/str_join.h>
+#include <absl/strings/str_replace.h>
 
 #include <algorithm>
 #include <utility>
@@ -119,7 +120,7 @@ std::string reasonOf(const v1::Person& person) {
         absl::StrAppend(out, enumWord(v1::Side_descriptor(), limb.side()), " ",
                         enumWord(v1::LimbLossLevel_descriptor(), limb.level()));
       });
-  return absl::StrCat("Loss of lower limb: ", limbs);
+  return absl::StrCat("Loss of lower limb: ", absl::StrReplaceAll(limbs, {{"-", " "}}));
 }
 
 std::string instructionOf(const FhirWork& work, const v1::Entry& entry) {

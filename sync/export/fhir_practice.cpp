@@ -1,6 +1,8 @@
 // What was done: the ready check, one Procedure for each entry, and what was counted and felt.
 #include <absl/strings/str_cat.h>
+#include <absl/strings/str_replace.h>
 
+#include <cmath>
 #include <set>
 #include <utility>
 
@@ -34,7 +36,24 @@ Json occasionExtension(const v1::OccasionRef& ref) {
 
 Json reasonConcept(v1::StopReason reason) {
   const std::string word = enumWord(v1::StopReason_descriptor(), reason);
-  return codeConcept(codeSystemUrl("reason"), word, word);
+  return codeConcept(codeSystemUrl("reason"), word, absl::StrReplaceAll(word, {{"-", " "}}));
+}
+
+const char* endWords(v1::PracticeEnd end) {
+  switch (end) {
+    case v1::PRACTICE_END_RED_FLAG:
+      return "A safety rule ended the practice";
+    case v1::PRACTICE_END_HELD:
+      return "A hold order ended the practice";
+    case v1::PRACTICE_END_INTERRUPTED:
+      return "The practice was interrupted and not taken up again";
+    case v1::PRACTICE_END_REFUSED:
+      return "The ready check said not today";
+    case v1::PRACTICE_END_STOPPED:
+      return "The person stopped the practice";
+    default:
+      return "Left out";
+  }
 }
 
 // The one leg that all sets worked; nothing for both.
@@ -48,8 +67,8 @@ std::string legOf(const v1::EntryDone& done) {
 Json notDoneReason(const v1::Practice& practice, const v1::EntryDone& done) {
   if (done.skipped() != v1::STOP_REASON_UNSPECIFIED) return reasonConcept(done.skipped());
   if (practice.stop_reason() != v1::STOP_REASON_UNSPECIFIED) return reasonConcept(practice.stop_reason());
-  const std::string end = enumWord(v1::PracticeEnd_descriptor(), practice.end());
-  return codeConcept(codeSystemUrl("practice-end"), end, "The practice ended: " + end);
+  return codeConcept(codeSystemUrl("practice-end"), enumWord(v1::PracticeEnd_descriptor(), practice.end()),
+                     endWords(practice.end()));
 }
 
 class PracticeWriter {
@@ -127,11 +146,11 @@ class PracticeWriter {
     // Told later nobody timed it; minutes are then those of the dose that was said to be done.
     const std::int64_t ms =
         m_practice.origin() == v1::ORIGIN_TOLD_LATER ? done.done().active_ms() : done.elapsed_ms();
-    json["valueQuantity"] = quantity(static_cast<double>(ms) / 60000.0, "min", "min");
+    json["valueQuantity"] = quantity(std::round(static_cast<double>(ms) / 600) / 100, "min", "min");
     Json components = Json::array();
-    const auto add = [&components](const char* code, const char* words, double value, const char* unit) {
+    const auto add = [&components](const char* code, const char* words, double value, const char* ucum) {
       components.push_back({{"code", codeConcept(codeSystemUrl("event"), code, words)},
-                            {"valueQuantity", quantity(value, unit, unit)}});
+                            {"valueQuantity", quantity(value, ucum[0] == '{' ? "" : ucum, ucum)}});
     };
     add("repetitions-done", "Repetitions, passes or bouts done", done.done().repetitions(), "{#}");
     add("repetitions-asked", "Repetitions, passes or bouts asked", done.asked().repetitions(), "{#}");
@@ -142,7 +161,7 @@ class PracticeWriter {
       components.push_back({{"code", codeConcept(codeSystemUrl("event"), "set-repetitions",
                                                  absl::StrCat("Repetitions of set ", set.set(),
                                                               side.empty() ? "" : ", ", side))},
-                            {"valueQuantity", quantity(set.done().repetitions(), "{#}", "{#}")}});
+                            {"valueQuantity", quantity(set.done().repetitions(), "", "{#}")}});
     }
     json["component"] = std::move(components);
     keep(json);

@@ -2,6 +2,7 @@
 // the checkers against faults.
 #include <gtest/gtest.h>
 
+#include <fstream>
 #include <map>
 #include <nlohmann/json.hpp>
 #include <set>
@@ -387,7 +388,12 @@ TEST(FhirBundle, profilesStandUnderTheirSwitchAlone) {
 TEST(FhirBundle, loincsNoticeGoesWithItsNumbers) {
   const std::string text = bundleOf(test::yearOfHistory(1));
   EXPECT_NE(text.find(kLoinc), std::string::npos);
-  EXPECT_NE(text.find("LOINC is copyright"), std::string::npos);
+  EXPECT_NE(text.find(kLoincNotice), std::string::npos);
+  // And with the sources, for whoever only looks there.
+  std::ifstream stream(std::string(NEWEL_SOURCE_DIR) + "/sync/export/LOINC.txt");
+  std::string notice;
+  std::getline(stream, notice);
+  EXPECT_EQ(notice, kLoincNotice);
 }
 
 TEST(FhirBundle, onlyTheDaysAskedForAreToldOf) {
