@@ -203,8 +203,7 @@ absl::StatusOr<std::vector<CsvFile>> csvTables(const PersonHistory& history, con
   };
   std::vector<CsvFile> files;
   for (const auto& [name, write] : tables) {
-    const absl::Status going =
-        askProgress(progress, static_cast<int>(files.size() * 100 / std::size(tables)));
+    absl::Status going = askProgress(progress, static_cast<int>(files.size() * 100 / std::size(tables)));
     if (!going.ok()) return going;
     auto text = write();
     if (!text.ok()) return text.status();

@@ -61,13 +61,13 @@ absl::StatusOr<ExportFormat> parseExportFormat(const std::string& word) {
 absl::StatusOr<std::vector<ExportFile>> makeExport(const PersonHistory& history, ExportFormat format,
                                                    const ExportOptions& options,
                                                    const ExportProgress& progress) {
-  const absl::Status good = checkHistory(history);
+  absl::Status good = checkHistory(history);
   if (!good.ok()) return good;
   switch (format) {
     case ExportFormat::Fhir:
       return single(fhirBundle(history, options, progress));
     case ExportFormat::Calendar: {
-      const absl::Status going = askProgress(progress, 0);
+      absl::Status going = askProgress(progress, 0);
       return going.ok() ? single(calendarOf(history, options)) : going;
     }
     case ExportFormat::Csv:

@@ -13,7 +13,7 @@ absl::Status addPractices(FhirWork& work, const ExportProgress& progress) {
   const auto& practices = work.history.practices;
   bool asked = false;
   for (std::size_t i = 0; i < practices.size(); ++i) {
-    const absl::Status going = askProgress(progress, static_cast<int>(10 + i * 70 / practices.size()));
+    absl::Status going = askProgress(progress, static_cast<int>(10 + i * 70 / practices.size()));
     if (!going.ok()) return going;
     // What a practice of another day did still counts for an occasion of a day that is told of.
     if (!tellsOf(work.history, practices[i].local_day())) continue;
@@ -24,7 +24,7 @@ absl::Status addPractices(FhirWork& work, const ExportProgress& progress) {
     addPractice(work, practices[i]);
     addPracticeEvents(work, practices[i]);
   }
-  const absl::Status going = askProgress(progress, 80);
+  absl::Status going = askProgress(progress, 80);
   return going.ok() ? addMissed(work) : going;
 }
 
@@ -32,7 +32,8 @@ absl::Status addPractices(FhirWork& work, const ExportProgress& progress) {
 
 absl::StatusOr<std::string> fhirBundle(const PersonHistory& history, const ExportOptions& options,
                                        const ExportProgress& progress) {
-  FhirWork work{history, options, RuleBook::builtIn(), reference(history.person.id())};
+  const Json patient = reference(history.person.id());
+  FhirWork work{history, options, RuleBook::builtIn(), written(patient), written(Json::array({patient}))};
   absl::Status going = askProgress(progress, 0);
   if (!going.ok()) return going;
   addPatient(work);

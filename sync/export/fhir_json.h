@@ -34,6 +34,10 @@ Json partsExtension(const std::string& name, Json parts);
 Json resource(const char* type, const std::string& id);
 Json annotation(const std::string& words, absl::Time at);
 
+// `json` as a value that is text already, for what stands in thousands of resources: nothing can be put into
+// it any more, and nobody but BundleText reads it.
+Json written(const Json& json);
+
 // Collects resources as the entries of a bundle. Written as they come, so that a long history is never held
 // twice.
 class BundleText {

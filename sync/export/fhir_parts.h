@@ -1,6 +1,7 @@
 // The parts of fhir_bundle.h, each writing its resources. For sync/export alone.
 #pragma once
 
+#include <map>
 #include <set>
 #include <string>
 #include <tuple>
@@ -18,10 +19,12 @@ struct FhirWork {
   const PersonHistory& history;
   const ExportOptions& options;
   const RuleBook& rules;
-  Json patient;  // a reference
+  Json patient;   // a reference, written()
+  Json patients;  // a list of it alone
   BundleText bundle{};
-  std::set<std::string> exercises{};  // "id|revision" that have their ActivityDefinition
-  std::set<OccasionKey> practised{};  // occasions that a practice tells of, whatever came of them
+  std::set<std::string> exercises{};   // "id|revision" that have their ActivityDefinition
+  std::map<std::string, Json> kept{};  // concepts, written()
+  std::set<OccasionKey> practised{};   // occasions that a practice tells of, whatever came of them
 };
 
 // The id of an entry's ServiceRequest in one programme.
@@ -57,7 +60,11 @@ std::string readyCheckVersion(const RuleBook& rules);
 // A person's answer as FHIR has it: {"valueCoding": ...}
 Json answerCoding(const RuleBook& rules, const std::string& question_id, const std::string& answer_id);
 
+// An event's concept of ours, written(), with `loinc` before it where that is not empty.
+const Json& eventConcept(FhirWork& work, const std::string& code, const std::string& words,
+                         const std::string& loinc = "");
+
 // An Observation with its head: id, status, category, code, subject.
-Json observation(const FhirWork& work, const std::string& id, const char* category, Json code);
+Json observation(FhirWork& work, const std::string& id, const char* category, Json code);
 
 }  // namespace newel

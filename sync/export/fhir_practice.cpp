@@ -74,7 +74,10 @@ Json notDoneReason(const v1::Practice& practice, const v1::EntryDone& done) {
 class PracticeWriter {
  public:
   PracticeWriter(FhirWork& work, const v1::Practice& practice)
-      : m_work(work), m_practice(practice), m_programme(programmeOf(work, practice.programme_number())) {}
+      : m_work(work),
+        m_practice(practice),
+        m_programme(programmeOf(work, practice.programme_number())),
+        m_period(written(periodOf(practice))) {}
 
   void write() {
     for (int i = 0; i < m_practice.entries_size(); ++i) entry(i, m_practice.entries(i));
@@ -103,7 +106,7 @@ class PracticeWriter {
     }
     json["code"] = exerciseConcept(done.exercise_id(), done.exercise_revision(), m_programme);
     json["subject"] = m_work.patient;
-    json["performedPeriod"] = periodOf(m_practice);
+    json["performedPeriod"] = m_period;
     json["performer"] = Json::array({{{"actor", m_work.patient}}});
     const std::string leg = legOf(done);
     if (!leg.empty()) json["bodySite"] = Json::array({textConcept(leg)});
@@ -120,8 +123,8 @@ class PracticeWriter {
 
   Json memberOf(int index, const std::string& what, const char* category, Json code) {
     Json json = observation(m_work, idOf(index, what), category, std::move(code));
-    json["effectivePeriod"] = periodOf(m_practice);
-    json["performer"] = Json::array({m_work.patient});
+    json["effectivePeriod"] = m_period;
+    json["performer"] = m_work.patients;
     json["partOf"] = Json::array({reference(idOf(index, ""))});
     return json;
   }
@@ -132,9 +135,7 @@ class PracticeWriter {
   }
 
   void rating(int index, const char* what, const char* words, const char* loinc, std::uint32_t value) {
-    Json code = codeConcept(kLoinc, loinc, words);
-    code["coding"].push_back({{"system", codeSystemUrl("event")}, {"code", what}});
-    Json json = memberOf(index, what, "survey", std::move(code));
+    Json json = memberOf(index, what, "survey", eventConcept(m_work, what, words, loinc));
     json["valueQuantity"] = quantity(value, "score", "{score}");
     keep(json);
   }
@@ -148,8 +149,9 @@ class PracticeWriter {
         m_practice.origin() == v1::ORIGIN_TOLD_LATER ? done.done().active_ms() : done.elapsed_ms();
     json["valueQuantity"] = quantity(std::round(static_cast<double>(ms) / 600) / 100, "min", "min");
     Json components = Json::array();
-    const auto add = [&components](const char* code, const char* words, double value, const char* ucum) {
-      components.push_back({{"code", codeConcept(codeSystemUrl("event"), code, words)},
+    const auto add = [this, &components](const char* code, const char* words, double value,
+                                         const char* ucum) {
+      components.push_back({{"code", eventConcept(m_work, code, words)},
                             {"valueQuantity", quantity(value, ucum[0] == '{' ? "" : ucum, ucum)}});
     };
     add("repetitions-done", "Repetitions, passes or bouts done", done.done().repetitions(), "{#}");
@@ -158,9 +160,9 @@ class PracticeWriter {
     add("active-done", "Time moving and holding", static_cast<double>(done.done().active_ms()) / 1000, "s");
     for (const auto& set : done.sets()) {
       const std::string side = enumWord(v1::Side_descriptor(), set.side());
-      components.push_back({{"code", codeConcept(codeSystemUrl("event"), "set-repetitions",
-                                                 absl::StrCat("Repetitions of set ", set.set(),
-                                                              side.empty() ? "" : ", ", side))},
+      const std::string words =
+          absl::StrCat("Repetitions of set ", set.set(), side.empty() ? "" : ", ", side);
+      components.push_back({{"code", eventConcept(m_work, "set-repetitions", words)},
                             {"valueQuantity", quantity(set.done().repetitions(), "", "{#}")}});
     }
     json["component"] = std::move(components);
@@ -187,8 +189,8 @@ class PracticeWriter {
       list.push_back(extension("clock-doubt", "valueCode", enumWord(v1::ClockDoubt_descriptor(), doubt)));
     json["extension"] = std::move(list);
     if (m_programme != nullptr) json["basedOn"] = Json::array({reference(m_programme->id())});
-    json["effectivePeriod"] = periodOf(m_practice);
-    json["performer"] = Json::array({m_work.patient});
+    json["effectivePeriod"] = m_period;
+    json["performer"] = m_work.patients;
     const std::string words = fhirText(freeWords(m_work, m_practice.note()));
     if (!words.empty()) json["note"] = Json::array({annotation(words, toTime(m_practice.ended_at()))});
     putList(json, "hasMember", std::move(m_members));
@@ -219,6 +221,7 @@ class PracticeWriter {
   FhirWork& m_work;
   const v1::Practice& m_practice;
   const v1::Programme* m_programme;
+  Json m_period;  // written()
   Json m_members = Json::array();
 };
 
@@ -252,7 +255,18 @@ void addMissedOne(FhirWork& work, const OccasionResult& occasion) {
 
 }  // namespace
 
-Json observation(const FhirWork& work, const std::string& id, const char* category, Json code) {
+const Json& eventConcept(FhirWork& work, const std::string& code, const std::string& words,
+                         const std::string& loinc) {
+  Json& kept = work.kept[absl::StrCat(code, "/", words)];
+  if (!kept.is_null()) return kept;
+  Json coding = Json::array();
+  if (!loinc.empty()) coding.push_back({{"system", kLoinc}, {"code", loinc}});
+  coding.push_back({{"system", codeSystemUrl("event")}, {"code", code}});
+  kept = written({{"coding", std::move(coding)}, {"text", words}});
+  return kept;
+}
+
+Json observation(FhirWork& work, const std::string& id, const char* category, Json code) {
   Json json = resource("Observation", id);
   json["status"] = "final";
   json["category"] = Json::array({codeConcept(kObservationCategory, category, "")});

@@ -98,7 +98,7 @@ class Teller {
 absl::StatusOr<PersonHistory> gathered(HubStore& store, const std::string& person_id, absl::Time now,
                                        const ExportProgress& progress) {
   absl::StatusOr<PersonHistory> history = absl::InternalError("not read");
-  const absl::Status read = store.read([&](HubTransaction& transaction) {
+  absl::Status read = store.read([&](HubTransaction& transaction) {
     history = gatherHistory(transaction, person_id, now, progress);
     return history.status();
   });
@@ -112,7 +112,7 @@ absl::Status exportPerson(const HubMachine& machine, HubStore& store, const Expo
   Teller teller(machine, command.asked_to_stop);
   auto history = gathered(store, command.person_id, machine.clock->wall(), teller.part(0, kGathered));
   if (!history.ok()) return history.status();
-  const absl::Status days = setDays(command.from, command.to, *history);
+  absl::Status days = setDays(command.from, command.to, *history);
   if (!days.ok()) return days;
   const auto files = makeExport(*history, *format, command.options, teller.part(kGathered, kWritten));
   if (!files.ok()) return files.status();

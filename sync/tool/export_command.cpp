@@ -105,7 +105,7 @@ absl::StatusOr<PersonHistory> historyFrom(const ExportFilesOptions& options) {
   history.measures = std::move(records.measures);
   addReceipts(records.receipts, history);
   putInOrder(history);
-  const absl::Status timed = setTimes(options, history);
+  absl::Status timed = setTimes(options, history);
   if (!timed.ok()) return timed;
   return history;
 }
