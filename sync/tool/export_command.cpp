@@ -1,3 +1,5 @@
+#include <absl/strings/str_cat.h>
+
 #include <nlohmann/json.hpp>
 #include <ostream>
 #include <utility>
@@ -19,7 +21,7 @@ absl::Status recordsOf(const nlohmann::json& all, const std::string& key, const 
   if (list == all.end()) return absl::OkStatus();
   if (!list->is_array()) return absl::InvalidArgumentError(file + ": " + key + ": is no list");
   for (std::size_t i = 0; i < list->size(); ++i) {
-    const std::string path = file + ": " + key + "[" + std::to_string(i) + "]";
+    const std::string path = absl::StrCat(file, ": ", key, "[", i, "]");
     absl::Status read = parseTextOrJson((*list)[i].dump(), path, records.emplace_back());
     if (!read.ok()) return read;
   }
