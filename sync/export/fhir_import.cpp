@@ -72,7 +72,7 @@ void takePhone(const FhirNode& patient, FhirImport& import) {
     const std::string use = contact.at("use").peekText();
     if (contact.at("system").peekText() == "phone" && use != "old") phones.push_back(contact);
   }
-  const FhirNode* phone = theOne(phones, [](const FhirNode& one) { return one.at("rank").whole() == 1; });
+  const FhirNode* phone = theOne(phones, [](const FhirNode& one) { return one.at("rank").peekWhole() == 1; });
   if (phone == nullptr) return;
   import.identity.set_phone(phone->at("value").text());
   for (const char* key : {"system", "use", "rank"}) phone->at(key).take();
@@ -81,7 +81,7 @@ void takePhone(const FhirNode& patient, FhirImport& import) {
 void takeLanguage(const FhirNode& patient, FhirImport& import) {
   const auto spoken = patient.list("communication");
   const FhirNode* one =
-      theOne(spoken, [](const FhirNode& node) { return node.at("preferred").yes() == true; });
+      theOne(spoken, [](const FhirNode& node) { return node.at("preferred").peekYes() == true; });
   if (one == nullptr) return;
   const auto codings = one->at("language").list("coding");
   if (codings.size() != 1) return;

@@ -35,7 +35,7 @@ bool knowsAllOf(const FhirNode& repeat) {
 
 Repeat readRepeat(const FhirNode& repeat) {
   Repeat read;
-  read.frequency = repeat.at("frequency").whole().value_or(1);
+  read.frequency = repeat.at("frequency").peekWhole().value_or(1);
   read.unit = repeat.at("periodUnit").peekText();
   for (const auto& day : repeat.list("dayOfWeek")) {
     const int number = dayOf(day.peekText());
@@ -68,19 +68,18 @@ bool setRhythm(const Repeat& repeat, v1::Schedule& schedule) {
 }
 
 // Ours alone has them: a time of day says when something begins, and a window also when it is over.
-void takeWindows(const FhirNode& timing, v1::Schedule& schedule) {
+void readWindows(const FhirNode& timing, v1::Schedule& schedule) {
   for (const auto& one : timing.list("extension")) {
     if (one.at("url").peekText() != extensionUrl("window")) continue;
     v1::Window& window = *schedule.add_windows();
     for (const auto& part : one.list("extension")) {
-      const auto minute = part.at("valueInteger").whole();
+      const auto minute = part.at("valueInteger").peekWhole();
       if (!minute || *minute < 0 || *minute > 1440) return part.refuse("is no minute of a day");
       const std::string name = part.at("url").peekText();
       if (name == "from_min") window.set_from_min(static_cast<std::uint32_t>(*minute));
       if (name == "to_min") window.set_to_min(static_cast<std::uint32_t>(*minute));
     }
     if (window.from_min() >= window.to_min()) return one.refuse("ends before it begins");
-    one.take();
   }
 }
 
@@ -121,25 +120,23 @@ void takeTiming(const FhirNode& request, v1::Entry& entry, v1::Programme& draft)
   const FhirNode timing = request.at("occurrenceTiming");
   const FhirNode repeat = timing.at("repeat");
   if (!repeat.there() || !knowsAllOf(repeat) || timing.has("event") || timing.has("code")) return;
-  const FhirNode period = repeat.at("period");
-  if (!repeat.has("periodUnit") || period.whole() != 1) return;
-  const Repeat read = readRepeat(repeat);
+  if (!repeat.has("periodUnit") || repeat.at("period").peekWhole() != 1) return;
   v1::Schedule schedule;
-  const bool ours = timing.has("extension");
   v1::Schedule windows;
-  if (ours) takeWindows(timing, windows);
-  Repeat once = read;
+  readWindows(timing, windows);
+  Repeat read = readRepeat(repeat);
   // Our own files count every window of a week: so many days, so often a day.
   const auto count = static_cast<std::int64_t>(windows.windows_size());
-  if (count > 1 && once.unit == "wk" && once.frequency % count == 0) once.frequency /= count;
-  if (!setRhythm(once, schedule)) return;
+  if (count > 1 && read.unit == "wk" && read.frequency % count == 0) read.frequency /= count;
+  if (!setRhythm(read, schedule)) return;
   *schedule.mutable_windows() = windows.windows();
   *entry.mutable_schedule() = schedule;
-  for (const char* key : {"frequency", "periodUnit", "dayOfWeek"}) repeat.at(key).take();
+  for (const char* key : {"frequency", "period", "periodUnit", "dayOfWeek"}) repeat.at(key).take();
   // A time of day that a window says is taken with it; alone it is listed.
   if (!windows.windows().empty()) repeat.at("timeOfDay").take();
   for (const auto& one : timing.list("extension")) {
-    if (one.at("url").peekText() == extensionUrl("times-per-week")) one.take();
+    const std::string url = one.at("url").peekText();
+    if (url == extensionUrl("times-per-week") || url == extensionUrl("window")) one.take();
   }
   takeZone(timing, draft);
   takeBounds(repeat.at("boundsPeriod"), draft);

@@ -62,24 +62,30 @@ std::string FhirNode::text() const {
   return value;
 }
 
-std::optional<std::int64_t> FhirNode::whole() const {
+std::optional<std::int64_t> FhirNode::peekWhole() const {
   if (m_json == nullptr) return std::nullopt;
-  if (!m_json->is_number_integer()) {
-    refuse("is no whole number");
-    return std::nullopt;
-  }
-  take();
-  return m_json->get<std::int64_t>();
+  if (m_json->is_number_integer()) return m_json->get<std::int64_t>();
+  refuse("is no whole number");
+  return std::nullopt;
+}
+
+std::optional<std::int64_t> FhirNode::whole() const {
+  const auto value = peekWhole();
+  if (value.has_value()) take();
+  return value;
+}
+
+std::optional<bool> FhirNode::peekYes() const {
+  if (m_json == nullptr) return std::nullopt;
+  if (m_json->is_boolean()) return m_json->get<bool>();
+  refuse("is neither true nor false");
+  return std::nullopt;
 }
 
 std::optional<bool> FhirNode::yes() const {
-  if (m_json == nullptr) return std::nullopt;
-  if (!m_json->is_boolean()) {
-    refuse("is neither true nor false");
-    return std::nullopt;
-  }
-  take();
-  return m_json->get<bool>();
+  const auto value = peekYes();
+  if (value.has_value()) take();
+  return value;
 }
 
 void FhirNode::take() const {

@@ -37,6 +37,8 @@ class FhirNode {
   std::optional<std::int64_t> whole() const;
   std::optional<bool> yes() const;
   std::string peekText() const;
+  std::optional<std::int64_t> peekWhole() const;
+  std::optional<bool> peekYes() const;
   void take() const;  // all of it
 
   // Keeps "<path>: <reason>" as the file's status, if it is the first.

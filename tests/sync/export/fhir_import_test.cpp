@@ -99,7 +99,14 @@ TEST(FhirImport, doesNotGuessWhichOfSeveral) {
     EXPECT_THAT(import.not_taken, Contains(path));
   }
   file["telecom"][1]["rank"] = 1;
-  EXPECT_EQ(imported(file).identity.phone(), "2");
+  file["telecom"][0]["rank"] = 2;
+  file["communication"][0]["preferred"] = false;
+  file["communication"][1]["preferred"] = true;
+  const FhirImport ranked = imported(file);
+  EXPECT_EQ(ranked.identity.phone(), "2");
+  EXPECT_EQ(ranked.person.language(), "en");
+  EXPECT_THAT(ranked.not_taken, Contains("telecom[0]: not taken over"));
+  EXPECT_THAT(ranked.not_taken, Contains("communication[0]: not taken over"));
 }
 
 TEST(FhirImport, aRequestFromElsewhereIsShownInItsOwnWords) {
@@ -165,6 +172,10 @@ TEST(FhirImport, takesOnlyDaysThatOurScheduleCanSay) {
       return line.find("occurrenceTiming") != std::string::npos;
     });
     const bool has_time = std::string(timing.json).find("timeOfDay") != std::string::npos;
+    if (!timing.taken) {
+      EXPECT_THAT(import.not_taken, Contains("occurrenceTiming: not taken over"))
+          << timing.json << " as a whole";
+    }
     EXPECT_EQ(listed, !timing.taken || has_time) << timing.json << testing::PrintToString(import.not_taken);
   }
 }
