@@ -32,23 +32,8 @@ using Doings = std::map<Key, Doing>;
 
 double ratio(double done, double asked) { return std::min(1.0, done / asked); }
 
-// A stop in the middle of a long hold leaves no whole repetition, and yet time under load.
-double doseOf(const v1::EntryDone& entry) {
-  double dose = -1;
-  if (entry.asked().repetitions() > 0) {
-    dose = ratio(entry.done().repetitions(), entry.asked().repetitions());
-  }
-  if (entry.asked().active_ms() > 0) {
-    dose = std::max(dose, ratio(static_cast<double>(entry.done().active_ms()),
-                                static_cast<double>(entry.asked().active_ms())));
-  }
-  // Told later without numbers: done unless it says why not.
-  if (dose < 0) return entry.skipped() == v1::STOP_REASON_UNSPECIFIED ? 1 : 0;
-  return dose;
-}
-
 void add(Doing& doing, const v1::Practice& practice, const v1::EntryDone& entry) {
-  const double dose = doseOf(entry);
+  const double dose = doseShareOf(entry);
   doing.dose = std::min(1.0, doing.dose + dose);
   doing.skipped = entry.skipped();
   if (dose <= 0) return;
@@ -170,6 +155,21 @@ class Reader {
 
 }  // namespace
 
+// A stop in the middle of a long hold leaves no whole repetition, and yet time under load.
+double doseShareOf(const v1::EntryDone& entry) {
+  double dose = -1;
+  if (entry.asked().repetitions() > 0) {
+    dose = ratio(entry.done().repetitions(), entry.asked().repetitions());
+  }
+  if (entry.asked().active_ms() > 0) {
+    dose = std::max(dose, ratio(static_cast<double>(entry.done().active_ms()),
+                                static_cast<double>(entry.asked().active_ms())));
+  }
+  // Told later without numbers: done unless it says why not.
+  if (dose < 0) return entry.skipped() == v1::STOP_REASON_UNSPECIFIED ? 1 : 0;
+  return dose;
+}
+
 std::string weekOf(const std::string& day) { return formatLocalDay(mondayOf(*parseLocalDay(day))); }
 
 OccasionResult::State stateOn(const OccasionFact& fact, absl::CivilDay today, absl::CivilDay heard_until) {
@@ -190,7 +190,7 @@ std::optional<absl::CivilDay> lastDoneDay(const std::vector<v1::Practice>& pract
   std::optional<absl::CivilDay> last;
   for (const auto& practice : practices) {
     for (const auto& entry : practice.entries()) {
-      if (doseOf(entry) <= 0) continue;
+      if (doseShareOf(entry) <= 0) continue;
       const auto day = parseLocalDay(entry.occasion().local_day());
       if (day.ok() && (!last || *day > *last)) last = *day;
     }

@@ -34,6 +34,10 @@ absl::StatusOr<OccasionFacts> occasionFacts(const std::vector<v1::Programme>& pr
                                             const std::vector<v1::Practice>& practices, absl::CivilDay first,
                                             absl::CivilDay last, const std::vector<HeldDays>& held);
 
+// How much of what was asked one run through an entry did, 0 to 1: by repetitions or by time under load,
+// whichever is more. Told later without numbers: 1 unless it says why not.
+double doseShareOf(const v1::EntryDone& entry);
+
 OccasionResult::State stateOn(const OccasionFact& fact, absl::CivilDay today, absl::CivilDay heard_until);
 
 // The last day for which any dose of an entry is told; nullopt: none. Days that cannot be read count for

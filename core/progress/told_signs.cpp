@@ -28,13 +28,13 @@ std::string signOf(const v1::Practice& practice, v1::StopReason reason, Names qu
   return stopped ? "stopped" : "";
 }
 
-std::optional<ToldSign> lastSign(const std::vector<v1::Practice>& practices, v1::StopReason reason,
-                                 Names questions, Names fine) {
+std::optional<ToldSign> lastSign(const std::vector<v1::Practice>& practices,
+                                 std::string (*toldIn)(const v1::Practice&)) {
   std::optional<ToldSign> last;
   for (const auto& practice : practices) {
     const absl::Time at = toTime(practice.ended_at());
     if (last && at <= last->at) continue;
-    std::string what = signOf(practice, reason, questions, fine);
+    std::string what = toldIn(practice);
     if (!what.empty()) last = ToldSign{at, std::move(what)};
   }
   return last;
@@ -42,12 +42,20 @@ std::optional<ToldSign> lastSign(const std::vector<v1::Practice>& practices, v1:
 
 }  // namespace
 
+std::string fallToldIn(const v1::Practice& practice) {
+  return signOf(practice, v1::STOP_REASON_FALL, {"fall"}, {"no"});
+}
+
+std::string skinSignToldIn(const v1::Practice& practice) {
+  return signOf(practice, v1::STOP_REASON_SKIN, {"skin", "skin-and-foot"}, {"fine", "not-looked"});
+}
+
 std::optional<ToldSign> lastFall(const std::vector<v1::Practice>& practices) {
-  return lastSign(practices, v1::STOP_REASON_FALL, {"fall"}, {"no"});
+  return lastSign(practices, fallToldIn);
 }
 
 std::optional<ToldSign> lastSkinSign(const std::vector<v1::Practice>& practices) {
-  return lastSign(practices, v1::STOP_REASON_SKIN, {"skin", "skin-and-foot"}, {"fine", "not-looked"});
+  return lastSign(practices, skinSignToldIn);
 }
 
 }  // namespace newel

@@ -17,7 +17,12 @@ struct ToldSign {
   std::string what;  // the answer's id, or "stopped"
 };
 
-// The latest each; nullopt: none. An answer that all is well is none, nor is "not looked yet".
+// What one practice tells of a fall, or of skin: the answer's id, "stopped", or empty for nothing. An answer
+// that all is well is nothing, nor is "not looked yet".
+std::string fallToldIn(const v1::Practice& practice);
+std::string skinSignToldIn(const v1::Practice& practice);
+
+// The latest each; nullopt: none.
 std::optional<ToldSign> lastFall(const std::vector<v1::Practice>& practices);
 std::optional<ToldSign> lastSkinSign(const std::vector<v1::Practice>& practices);
 

@@ -16,12 +16,13 @@ as_root() {
   fi
 }
 
-# install_missing run|test: only what dpkg does not have; a second call costs a tenth of a second.
+# install_missing run|test|npm: only what dpkg does not have; a second call costs a tenth of a second.
 install_missing() {
   local wanted missing=()
   case $1 in
     run) wanted='^run ' ;;
     test) wanted='^(run|test) ' ;;
+    npm) wanted='^npm ' ;;
   esac
   local package
   for package in $(grep -E "$wanted" "$top/platform/linux/packages.txt" | sed -E 's/^[a-z]+ +//'); do
@@ -31,6 +32,17 @@ install_missing() {
   say "Installing ${#missing[@]} packages: ${missing[*]}"
   as_root env DEBIAN_FRONTEND=noninteractive apt-get update -q
   as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -q --no-install-recommends "${missing[@]}"
+}
+
+# install_checks: the npm packages that read our exports back in the tests, as their package-lock.json has them, from
+# the machine's own registry. Without them those tests are skipped and say so.
+install_checks() {
+  local checks="$top/tests/sync/export/checks"
+  [ "$checks/node_modules/.package-lock.json" -nt "$checks/package-lock.json" ] && return 0
+  command -v npm >/dev/null || install_missing npm
+  say 'Installing what reads the exports back in the tests'
+  (cd "$checks" && npm ci --ignore-scripts --no-audit --no-fund --loglevel=error) ||
+    say 'It could not be installed: the tests that need it are skipped.' >&2
 }
 
 # build_preset NAME [cmake arguments]: configures once, then builds what changed.

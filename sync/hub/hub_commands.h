@@ -9,6 +9,7 @@
 
 #include "core/records/random.h"
 #include "core/time/clock.h"
+#include "sync/export/export_options.h"
 #include "sync/hub/hub_certificates.h"
 
 namespace newel {
@@ -36,6 +37,15 @@ struct ServeOptions {
   std::string log_file;     // JSON lines (hub_log.h); empty: standard error
   std::string audit_heads;  // a folder for a signed head of the audit trail each day; empty: none
 };
+struct ExportCommand {
+  std::string person_id{};
+  std::string format{};  // export_files.h
+  std::string out{};     // a new file, or for csv a new folder
+  std::string from{};    // YYYY-MM-DD, both ends included; empty: all days
+  std::string to{};
+  ExportOptions options{};
+  std::function<bool()> asked_to_stop{};  // empty: nobody can
+};
 struct UserOptions {
   std::string name;
   std::string display_name;
@@ -60,6 +70,9 @@ int eraseCommand(const HubMachine& machine, const std::string& place, const std:
                  const std::string& reason);
 // The ids of persons of whom nothing happened in `days` days, one a line. Erases nobody.
 int dueCommand(const HubMachine& machine, const std::string& place, int days);
+// One person's record in an open format, without a name (person_export.h). It stands in the audit trail
+// before the file exists; left in the middle nothing exists.
+int exportCommand(const HubMachine& machine, const std::string& place, const ExportCommand& command);
 int backupCommand(const HubMachine& machine, const std::string& place, const std::string& to);
 // After a PostgreSQL copy was put back: the next start is a new generation (clinic.h).
 int restoredCommand(const HubMachine& machine, const std::string& place);

@@ -27,6 +27,14 @@ void waitForEnd() {
   sigwait(&signals, &which);
 }
 
+// The signals stay blocked, so that nothing is left half way: whoever works for long asks.
+bool askedToStop() {
+  sigset_t waiting;
+  sigemptyset(&waiting);
+  sigpending(&waiting);
+  return sigismember(&waiting, SIGINT) == 1 || sigismember(&waiting, SIGTERM) == 1;
+}
+
 std::string readPassword() {
   if (const char* given = std::getenv("NEWEL_PASSWORD"); given != nullptr) return given;
   std::cerr << "Password (8 characters or more, better 15): " << std::flush;
@@ -45,6 +53,7 @@ struct Options {
   std::string reason;
   int days = 0;
   std::string backup_to;
+  newel::ExportCommand leaving;
   std::string audit_head;
   std::string head_file;
   newel::Rotation rotation;
@@ -59,6 +68,28 @@ CLI::App* command(CLI::App& parent, const std::string& name, const std::string& 
   place->add_option("--store", options.store, "A PostgreSQL database instead: postgres://user@host/database")
       ->envname("NEWEL_STORE");
   place->require_option(1);
+  return made;
+}
+
+CLI::App* exportSubcommand(CLI::App& app, Options& options) {
+  newel::ExportCommand& leaving = options.leaving;
+  CLI::App* made = command(
+      app, "export", "One person's record in an open format, without a name; Ctrl-C leaves nothing", options);
+  made->add_option("--person", leaving.person_id, "The person's id")->required();
+  made->add_option("--format", leaving.format,
+                   "fhir: R4 bundle; ical: times of the programme; csv: a folder of tables")
+      ->required();
+  made->add_option("--out", leaving.out, "A new file, or for csv a new folder")->required();
+  made->add_option("--from", leaving.from, "First local day, YYYY-MM-DD (default: all)");
+  made->add_option("--to", leaving.to, "Last local day");
+  made->add_flag("--with-words", leaving.options.with_words,
+                 "Also messages, notes, reasons and therapists' names");
+  made->add_option("--programme", leaving.options.programme_number, "ical: its number (default: the latest)");
+  made->add_flag("--with-exercises", leaving.options.with_exercises, "ical: also say which exercises");
+  made->add_option("--language", leaving.options.language, "ical: of its words (default: the person's)");
+  made->add_flag("--us-profiles", leaving.options.us_profiles,
+                 "fhir: claim the HL7 Physical Activity profiles (United States)");
+  leaving.asked_to_stop = askedToStop;
   return made;
 }
 
@@ -121,6 +152,7 @@ int main(int argc, char** argv) {
   CLI::App* backup =
       command(app, "backup", "Copy the store, also while it is served, and check the copy", options);
   backup->add_option("--to", options.backup_to, "A new file")->required();
+  CLI::App* leaving = exportSubcommand(app, options);
   CLI::App* restored =
       command(app, "restored", "Say that a database was put back from a copy, before it is served", options);
   CLI::App* fingerprint = command(app, "fingerprint", "The certificate's SHA-256, for desks", options);
@@ -153,6 +185,7 @@ int main(int argc, char** argv) {
   if (erase->parsed()) return newel::eraseCommand(machine, place, options.person, options.reason);
   if (due->parsed()) return newel::dueCommand(machine, place, options.days);
   if (backup->parsed()) return newel::backupCommand(machine, place, options.backup_to);
+  if (leaving->parsed()) return newel::exportCommand(machine, place, options.leaving);
   if (restored->parsed()) return newel::restoredCommand(machine, place);
   if (fingerprint->parsed()) return newel::fingerprintCommand(machine, place, options.with_backup);
   if (head->parsed()) return newel::auditHeadCommand(machine, place, options.head_file);

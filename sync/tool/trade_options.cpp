@@ -2,6 +2,7 @@
 
 #include <memory>
 
+#include "sync/tool/export_commands.h"
 #include "sync/tool/trade_commands.h"
 
 namespace newel::tool {
@@ -183,6 +184,47 @@ void addSources(CLI::App& app, Chosen& chosen) {
       [o, &chosen] { chosen = [o](Output output) { return runSources(o->kind, o->of, output); }; });
 }
 
+void addExport(CLI::App& app, Chosen& chosen) {
+  auto o = optionsOf<ExportFilesOptions>();
+  auto* command = app.add_subcommand("export", "One person's record in an open format, without a name");
+  command
+      ->add_option("--format", o->format,
+                   "fhir: R4 bundle; ical: times of the programme; csv: a folder of tables")
+      ->required();
+  command->add_option("--out", o->out, "A new file, or for csv a new folder")->required();
+  command->add_option("--as-of", o->as_of, "When, like 2026-11-30T12:00:00Z; what is due later is to come")
+      ->required();
+  command->add_option("--record", o->record, "What a phone gave its owner to take along; or:");
+  command->add_option("--person", o->person, "Person record");
+  command->add_option("--programmes", o->programmes, "Every programme");
+  command->add_option("--practices", o->practices, "Every practice");
+  command->add_option("--holds", o->holds, "Every hold order, lifts included");
+  command->add_option("--messages", o->messages, "Messages");
+  command->add_option("--receipts", o->receipts, "Receipts");
+  command->add_option("--wear-logs", o->wear_logs, "Wear logs");
+  command->add_option("--measures", o->measures, "Measures");
+  command->add_option("--heard-until", o->heard_until,
+                      "Last day the phone was heard from (default: --as-of)");
+  command->add_option("--from", o->from, "First local day, YYYY-MM-DD (default: all)");
+  command->add_option("--to", o->to, "Last local day");
+  command->add_flag("--with-words", o->options.with_words,
+                    "Also messages, notes, reasons and therapists' names");
+  command->add_option("--programme", o->options.programme_number, "ical: its number (default: the latest)");
+  command->add_flag("--with-exercises", o->options.with_exercises, "ical: also say which exercises");
+  command->add_option("--language", o->options.language, "ical: of its words (default: the person's)");
+  command->add_flag("--us-profiles", o->options.us_profiles,
+                    "fhir: claim the HL7 Physical Activity profiles (United States)");
+  command->callback([o, &chosen] { chosen = [o](Output output) { return runExport(*o, output); }; });
+}
+
+void addImport(CLI::App& app, Chosen& chosen) {
+  auto file = optionsOf<std::string>();
+  auto* command = app.add_subcommand(
+      "import", "What a FHIR file (Patient, ServiceRequests) gives a therapist to begin with, and what not");
+  command->add_option("file", *file, "FHIR R4 as JSON; - for standard input")->required();
+  command->callback([file, &chosen] { chosen = [file](Output output) { return runImport(*file, output); }; });
+}
+
 }  // namespace
 
 void addPersonOptions(CLI::App& command, PersonOptions& person) {
@@ -203,6 +245,8 @@ void addTradeCommands(CLI::App& app, Chosen& chosen) {
   addCert(app, chosen);
   addLibrary(app, chosen);
   addSources(app, chosen);
+  addExport(app, chosen);
+  addImport(app, chosen);
 }
 
 }  // namespace newel::tool

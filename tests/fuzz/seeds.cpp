@@ -8,14 +8,17 @@
 #include <vector>
 
 #include "core/records/record_text.h"
+#include "core/time/local_day.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/pairing_ticket.h"
+#include "sync/export/fhir_bundle.h"
 #include "sync/protocol/desk_service.pb.h"
 #include "sync/protocol/home_service.pb.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/fuzz/records.h"
 #include "tests/sync/common/test_clinic.h"
 #include "tests/sync/common/test_media.h"
+#include "tests/sync/export/history_maker.h"
 
 namespace newel::fuzz {
 namespace {
@@ -215,6 +218,15 @@ void writeOthers(const fs::path& corpus) {
   for (const char* name :
        {"tagged.jpg", "tagged.png", "tagged.mp4", "tagged.mov", "fragmented.mp4", "tagged.webm", "live.webm"})
     put(corpus / "media_header", name, test::mediaFile(name));
+  put(corpus / "fhir_import", "patient",
+      R"({"resourceType":"Patient","id":"p","name":[{"use":"official","family":"Specimen","given":["Dora"]}],)"
+      R"("telecom":[{"system":"phone","value":"555 0142"}],"birthDate":"1958-03-09",)"
+      R"("communication":[{"language":{"coding":[{"code":"es"}]},"preferred":true}]})");
+  PersonHistory asked = test::yearOfHistory(1);
+  asked.practices.clear();
+  asked.last_contact.reset();
+  asked.as_of = toTime(asked.programmes[0].programme.issued_at());
+  put(corpus / "fhir_import", "programme", *fhirBundle(asked, {}));
   PairingTicket ticket;
   ticket.host = "hub.example";
   ticket.port = 7443;

@@ -1,0 +1,70 @@
+// The parts of fhir_bundle.h, each writing its resources. For sync/export alone.
+#pragma once
+
+#include <map>
+#include <set>
+#include <string>
+#include <tuple>
+
+#include "core/safety/rule_book.h"
+#include "sync/export/export_options.h"
+#include "sync/export/fhir_json.h"
+#include "sync/export/person_history.h"
+
+namespace newel {
+
+using OccasionKey = std::tuple<std::string, std::string, std::uint32_t>;  // entry, local day, window
+
+struct FhirWork {
+  const PersonHistory& history;
+  const ExportOptions& options;
+  const RuleBook& rules;
+  Json patient;   // a reference, written()
+  Json patients;  // a list of it alone
+  BundleText bundle{};
+  std::set<std::string> exercises{};   // "id|revision" that have their ActivityDefinition
+  std::map<std::string, Json> kept{};  // concepts, written()
+  std::set<OccasionKey> practised{};   // occasions that a practice tells of, whatever came of them
+};
+
+// The id of an entry's ServiceRequest in one programme.
+std::string requestId(const v1::Programme& programme, const v1::Entry& entry);
+// The same by a practice's words; empty: no such programme or entry is here.
+std::string requestIdOf(const FhirWork& work, std::uint32_t programme_number, const std::string& entry_id);
+// `words`, or nothing where free words were not asked for.
+std::string freeWords(const FhirWork& work, const std::string& words);
+Json exerciseConcept(const std::string& exercise_id, std::uint32_t revision, const v1::Programme* programme);
+const v1::Programme* programmeOf(const FhirWork& work, std::uint32_t number);
+
+// fhir_timing.cpp: occurrenceTiming of an entry.
+Json timingOf(const v1::Programme& programme, const v1::Entry& entry);
+
+void addPatient(FhirWork& work);
+void addProgramme(FhirWork& work,
+                  std::size_t index);  // CarePlan, ServiceRequests, Provenance, overridden asks
+void addQuestionnaire(FhirWork& work);
+void addPractice(FhirWork& work, const v1::Practice& practice);
+// After every practice: what nobody did.
+absl::Status addMissed(FhirWork& work);
+void addPracticeEvents(FhirWork& work, const v1::Practice& practice);  // falls, red flags, skin
+// A warning that stands until the clinic speaks.
+void addOpenSkin(FhirWork& work, const std::string& id, const std::string& words, absl::Time told_at);
+void addStandingWounds(FhirWork& work);
+void addHold(FhirWork& work, const KeptHold& hold);
+void addMessage(FhirWork& work, const KeptMessage& message);
+void addMeasure(FhirWork& work, const v1::Measure& measure);
+void addWearBlock(FhirWork& work, const v1::WearBlock& block);
+
+// The version of the ready check's questions, by their content.
+std::string readyCheckVersion(const RuleBook& rules);
+// A person's answer as FHIR has it: {"valueCoding": ...}
+Json answerCoding(const RuleBook& rules, const std::string& question_id, const std::string& answer_id);
+
+// An event's concept of ours, written(), with `loinc` before it where that is not empty.
+const Json& eventConcept(FhirWork& work, const std::string& code, const std::string& words,
+                         const std::string& loinc = "");
+
+// An Observation with its head: id, status, category, code, subject.
+Json observation(FhirWork& work, const std::string& id, const char* category, Json code);
+
+}  // namespace newel

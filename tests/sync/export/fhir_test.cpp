@@ -1,0 +1,214 @@
+// What the FHIR bundle says of a history. That it is good FHIR: fhir_outside_test.cpp.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <fstream>
+#include <map>
+#include <set>
+
+#include "sync/export/fhir_codes.h"
+#include "tests/sync/export/fhir_fixture.h"
+#include "tests/sync/export/history_maker.h"
+
+namespace newel {
+namespace {
+
+using nlohmann::json;
+using test::bundleOf;
+using test::ofType;
+
+// R4's rule, and the Patient says nothing of who it is.
+TEST(FhirBundle, thePersonIsPseudonymous) {
+  const json bundle = json::parse(bundleOf(test::anyHistory(5)));
+  const auto patients = ofType(bundle, "Patient");
+  ASSERT_EQ(patients.size(), 1U);
+  for (const auto& [key, value] : patients[0].items())
+    EXPECT_TRUE(key == "resourceType" || key == "id" || key == "identifier") << key;
+}
+
+// Nobody's free words and no therapist's name without being asked; all of them when asked.
+TEST(FhirBundle, freeWordsAndNamesComeOnlyWhenAskedFor) {
+  PersonHistory history = test::yearOfHistory(1);
+  const std::string mark = "QUITE-UNLIKELY";
+  v1::Programme& programme = history.programmes[0].programme;
+  programme.set_signer_name(mark + "1");
+  programme.set_advice(mark + "2");
+  programme.set_changes(mark + "3");
+  programme.mutable_entries(0)->set_note(mark + "4");
+  v1::Override& given = *programme.mutable_entries(0)->add_overrides();
+  given.set_rule_id("any");
+  given.set_reason(mark + "5");
+  history.practices[0].set_note(mark + "6");
+  history.practices[0].mutable_entries(0)->set_skipped_words(mark + "7");
+  v1::HoldOrder order;
+  order.set_id("0193a1c0-0000-7000-8000-000000000008");
+  order.set_reason(mark + "8");
+  order.set_signer_name(mark + "9");
+  history.holds.push_back({order, "", "", {}});
+  v1::Message message;
+  message.set_id("0193a1c0-0000-7000-8000-000000000009");
+  message.set_sender(v1::SENDER_CLINIC);
+  message.set_text(mark + "10");
+  message.set_sender_name(mark + "11");
+  history.messages.push_back({message, {}});
+  v1::Measure measure;
+  measure.set_id("0193a1c0-0000-7000-8000-000000000010");
+  measure.set_kind("timed-up-and-go");
+  measure.set_unit("s");
+  measure.set_local_day("2026-01-05");
+  measure.set_note(mark + "12");
+  history.measures.push_back(measure);
+  EXPECT_EQ(bundleOf(history).find(mark), std::string::npos);
+  ExportOptions options;
+  options.with_words = true;
+  const std::string asked = bundleOf(history, options);
+  for (int i = 1; i <= 12; ++i) EXPECT_NE(asked.find(mark + std::to_string(i)), std::string::npos) << i;
+}
+
+TEST(FhirBundle, theSameHistoryGivesTheSameBytes) {
+  EXPECT_EQ(bundleOf(test::anyHistory(12)), bundleOf(test::anyHistory(12)));
+}
+
+// Done, part, not done, excused and no data are told apart, and each occasion is told of once.
+TEST(FhirBundle, everyOccasionIsWhatItIs) {
+  std::map<std::string, int> seen;
+  for (std::uint64_t seed = 1; seed <= 200; ++seed) {
+    const PersonHistory history = test::anyHistory(seed);
+    const json bundle = json::parse(bundleOf(history));
+    std::map<std::string, std::set<std::string>> told;  // by entry, day and window: status
+    std::map<std::string, std::string> entry_of;        // ServiceRequest to entry
+    for (const auto& request : ofType(bundle, "ServiceRequest"))
+      entry_of["urn:uuid:" + std::string(request["id"])] = request["identifier"][0]["value"];
+    for (const auto& procedure : ofType(bundle, "Procedure")) {
+      const json& parts = procedure["extension"][0]["extension"];
+      const std::string key = entry_of[procedure["basedOn"][0]["reference"]] + " " +
+                              std::string(parts[0]["valueDate"]) + " " + parts[1]["valueInteger"].dump();
+      const std::string reason = procedure.contains("statusReason")
+                                     ? procedure["statusReason"]["coding"][0].value("code", "")
+                                     : std::string();
+      told[key].insert(std::string(procedure["status"]) + " " + reason);
+    }
+    const auto adherence = adherenceIn(history);
+    ASSERT_TRUE(adherence.ok());
+    for (const auto& occasion : adherence->occasions) {
+      if (occasion.any_day_of_week) continue;  // told of where it was done
+      const std::string key = occasion.ref.entry_id() + " " + occasion.ref.local_day() + " " +
+                              std::to_string(occasion.ref.window());
+      using State = OccasionResult::State;
+      const auto& statuses = told[key];
+      const auto has = [&](const std::string& start) {
+        return std::any_of(statuses.begin(), statuses.end(),
+                           [&](const std::string& one) { return one.rfind(start, 0) == 0; });
+      };
+      switch (occasion.state) {
+        case State::Done:
+          EXPECT_TRUE(has("completed") || has("stopped")) << seed << " " << key;
+          ++seen["done"];
+          break;
+        case State::Part:
+          EXPECT_TRUE(has("stopped")) << seed << " " << key;
+          ++seen["part"];
+          break;
+        case State::NotDone:
+          EXPECT_TRUE(has("not-done")) << seed << " " << key;
+          EXPECT_FALSE(has("not-done excused")) << seed << " " << key;
+          ++seen["not done"];
+          break;
+        case State::Excused:
+          EXPECT_FALSE(statuses.empty()) << seed << " " << key;
+          EXPECT_FALSE(has("not-done nothing-told")) << seed << " " << key;
+          ++seen["excused"];
+          break;
+        case State::NoData:
+        case State::Coming:
+          EXPECT_TRUE(statuses.empty()) << seed << " " << key << " " << *statuses.begin();
+          ++seen["nothing"];
+          break;
+      }
+    }
+  }
+  for (const char* kind : {"done", "part", "not done", "excused", "nothing"})
+    EXPECT_GT(seen[kind], 20) << kind;
+}
+
+// Programme N replaces N - 1, and who signed it is Provenance with the signature that the hub keeps.
+TEST(FhirBundle, programmesAreChainedAndSigned) {
+  int chained = 0;
+  for (std::uint64_t seed = 1; seed <= 60; ++seed) {
+    const PersonHistory history = test::anyHistory(seed);
+    const json bundle = json::parse(bundleOf(history));
+    const auto plans = ofType(bundle, "CarePlan");
+    ASSERT_EQ(plans.size(), history.programmes.size());
+    for (std::size_t i = 0; i < plans.size(); ++i) {
+      EXPECT_EQ(plans[i]["meta"]["versionId"], std::to_string(i + 1));
+      EXPECT_EQ(plans[i].contains("replaces"), i > 0);
+      if (i == 0) continue;
+      EXPECT_EQ(plans[i]["replaces"][0]["reference"], "urn:uuid:" + std::string(plans[i - 1]["id"]));
+      ++chained;
+    }
+    const auto signatures = ofType(bundle, "Provenance");
+    ASSERT_EQ(signatures.size(), history.programmes.size());
+    for (std::size_t i = 0; i < signatures.size(); ++i)
+      EXPECT_EQ(signatures[i].contains("signature"), !history.programmes[i].signature.empty());
+  }
+  EXPECT_GT(chained, 20);
+}
+
+// What was told later was not timed: its day is known, the moment of telling says nothing.
+TEST(FhirBundle, whatWasToldLaterHasADayAndNoTime) {
+  int later = 0;
+  for (std::uint64_t seed = 1; seed <= 100; ++seed) {
+    for (const auto& group : ofType(json::parse(bundleOf(test::anyHistory(seed))), "Observation")) {
+      if (!group.contains("extension") || group["extension"][0]["url"] != extensionUrl("origin")) continue;
+      const bool told = group["extension"][0]["valueCode"] == "told-later";
+      EXPECT_EQ(std::string(group["effectivePeriod"]["start"]).size() == 10, told);
+      later += told ? 1 : 0;
+    }
+  }
+  EXPECT_GT(later, 10);
+}
+
+// Profiles are claimed under the switch alone: they pull US Core in.
+TEST(FhirBundle, profilesStandUnderTheirSwitchAlone) {
+  const PersonHistory history = test::yearOfHistory(1);
+  EXPECT_EQ(bundleOf(history).find("\"profile\""), std::string::npos);
+  ExportOptions options;
+  options.us_profiles = true;
+  EXPECT_NE(bundleOf(history, options).find("pa-servicerequest"), std::string::npos);
+}
+
+TEST(FhirBundle, loincsNoticeGoesWithItsNumbers) {
+  const std::string text = bundleOf(test::yearOfHistory(1));
+  EXPECT_NE(text.find(kLoinc), std::string::npos);
+  EXPECT_NE(text.find(kLoincNotice), std::string::npos);
+  // And with the sources, for whoever only looks there.
+  std::ifstream stream(std::string(NEWEL_SOURCE_DIR) + "/sync/export/LOINC.txt");
+  std::string notice;
+  std::getline(stream, notice);
+  EXPECT_EQ(notice, kLoincNotice);
+}
+
+TEST(FhirBundle, onlyTheDaysAskedForAreToldOf) {
+  PersonHistory history = test::yearOfHistory(1);
+  history.first_day = "2026-03-02";
+  history.last_day = "2026-03-08";
+  const json bundle = json::parse(bundleOf(history));
+  EXPECT_EQ(ofType(bundle, "Procedure").size(), 3U);
+  EXPECT_EQ(ofType(bundle, "CarePlan").size(), 1U);
+}
+
+TEST(FhirBundle, longWorkCanBeLeft) {
+  const PersonHistory history = test::yearOfHistory(1);
+  int last = -1;
+  const auto whole = fhirBundle(history, {}, [&](int percent) {
+    EXPECT_GE(percent, last);
+    last = percent;
+    return true;
+  });
+  EXPECT_TRUE(whole.ok());
+  EXPECT_EQ(last, 100);
+  EXPECT_TRUE(absl::IsCancelled(fhirBundle(history, {}, [](int percent) { return percent < 40; }).status()));
+}
+
+}  // namespace
+}  // namespace newel
