@@ -22,6 +22,7 @@ DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const Q
       m_person(context),
       m_form(context),
       m_draft(context),
+      m_start(context, m_draft),
       m_wear(context, m_draft),
       m_entry(m_draft, context),
       m_media(m_draft, context),
@@ -60,6 +61,8 @@ void DeskModel::connectModels() {
     m_person.reload();
     say(tr("Programme %1 is signed and on its way to the phone.").arg(number));
   });
+  connect(&m_start, &StartModel::kept, this, &DeskModel::say);
+  connect(&m_start, &StartModel::libraryChanged, this, &DeskModel::readLibrary);
   connect(&m_measures, &MeasuresModel::saved, &m_person, &PersonModel::reload);
   connect(&m_hold, &HoldModel::sent, this, [this] {
     const bool lifted = m_hold.lifting();

@@ -32,6 +32,7 @@
 #include "qml/desk/person_model.h"
 #include "qml/desk/preview_model.h"
 #include "qml/desk/sign_in_model.h"
+#include "qml/desk/start_model.h"
 #include "qml/desk/wear_draft_model.h"
 
 namespace newel::desk {
@@ -63,6 +64,7 @@ class DeskModel : public QObject {
   Q_PROPERTY(newel::desk::PersonModel* person READ person CONSTANT)
   Q_PROPERTY(newel::desk::PersonFormModel* form READ form CONSTANT)
   Q_PROPERTY(newel::desk::DraftModel* draft READ draft CONSTANT)
+  Q_PROPERTY(newel::desk::StartModel* start READ start CONSTANT)
   Q_PROPERTY(newel::desk::WearDraftModel* wear READ wear CONSTANT)
   Q_PROPERTY(newel::desk::EntryModel* entry READ entry CONSTANT)
   Q_PROPERTY(newel::desk::EntryMediaModel* media READ media CONSTANT)
@@ -127,6 +129,7 @@ class DeskModel : public QObject {
   PersonModel* person() { return &m_person; }
   PersonFormModel* form() { return &m_form; }
   DraftModel* draft() { return &m_draft; }
+  StartModel* start() { return &m_start; }
   WearDraftModel* wear() { return &m_wear; }
   EntryModel* entry() { return &m_entry; }
   EntryMediaModel* media() { return &m_media; }
@@ -217,6 +220,7 @@ class DeskModel : public QObject {
   PersonModel m_person;
   PersonFormModel m_form;
   DraftModel m_draft;
+  StartModel m_start;
   WearDraftModel m_wear;
   EntryModel m_entry;
   EntryMediaModel m_media;

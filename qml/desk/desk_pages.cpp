@@ -50,6 +50,7 @@ void DeskModel::openRecord() {
 void DeskModel::openProgramme() {
   if (!m_person.loaded()) return;
   m_draft.begin(m_person.file());
+  m_start.begin();
   show(ProgrammePage);
 }
 

@@ -10,6 +10,7 @@
 #include <QtQml/QQmlExtensionPlugin>
 #include <QtQuick/QQuickItem>
 #include <QtQuick/QQuickWindow>
+#include <set>
 
 #include "core/library/settings.h"
 #include "platform/clock.h"
@@ -402,6 +403,107 @@ TEST_P(DeskPages, aWearPlanIsWrittenSignedAndItsBlocksAreRead) {
   EXPECT_TRUE(m_desk->done()->wear().first().toMap()["bad"].toBool());
   EXPECT_FALSE(m_desk->done()->wear().last().toMap()["bad"].toBool());
   check(DeskModel::DonePage, "-wear");
+}
+
+// Where a draft begins: the pane, what a template leaves out, what suits, and the clinic's own templates.
+TEST_P(DeskPages, aProgrammeBeginsFromATemplate) {
+  v1::Person careful = test::transfemoralLeft();
+  careful.set_id(test::idOf(800));
+  careful.add_conditions(v1::CONDITION_CANNOT_LIE_FACE_DOWN);
+  m_clinic.addPerson(careful, "Cora");
+  signIn(test::kUser);
+  m_desk->openPerson(QString::fromStdString(careful.id()));
+  answered();
+  m_desk->openProgramme();
+  check(DeskModel::ProgrammePage, "-start");
+  desk::StartModel& start = *m_desk->start();
+  EXPECT_EQ(start.lastWords(), "") << "there is none";
+  ASSERT_EQ(start.fitting(), 2) << "first weeks and walking at home, above the knee, K2";
+  parts::Driver driver(m_window, [] { return QJsonObject(); });
+  driver.run(QStringLiteral("click \"Templates for others too*\""));
+  answered();
+  scroll(10000);
+  check(DeskModel::ProgrammePage, "-start-all");
+  start.startFrom(QStringLiteral("first-steps-above-knee"));
+  answered();
+  EXPECT_EQ(m_desk->draft()->programme().entries_size(), 2);
+  EXPECT_EQ(m_desk->draft()->programme().cards_size(), 2);
+  ASSERT_EQ(start.leftOut().size(), 1);
+  EXPECT_TRUE(start.leftOut().first().toMap()["why"].toString().contains("face down"))
+      << start.leftOut().first().toMap()["why"].toString().toStdString();
+  EXPECT_TRUE(start.tookWords().contains("2 of 3")) << start.tookWords().toStdString();
+  EXPECT_TRUE(m_desk->draft()->maySign()) << m_desk->draft()->whyNot().toStdString();
+  check(DeskModel::ProgrammePage, "-from-template");
+  m_desk->draft()->undo();
+  EXPECT_EQ(m_desk->draft()->programme().entries_size(), 0);
+  EXPECT_TRUE(start.leftOut().isEmpty()) << "it went with what was undone";
+  m_desk->draft()->redo();
+  driver.run(QStringLiteral("click \"What suits this person\""));
+  answered();
+  check(DeskModel::ProgrammePage, "-suits");
+  scroll(10000);
+  check(DeskModel::ProgrammePage, "-suits-end");
+  ASSERT_FALSE(start.suggestions().isEmpty());
+  for (const QVariant& row : start.suggestions())
+    EXPECT_NE(row.toMap()["exerciseId"].toString(), "face-down-lying");
+  m_desk->draft()->add(QStringLiteral("gluteal-set"));
+  EXPECT_TRUE(start.taken().contains("gluteal-set"));
+  // As a template of the clinic's, renamed, and taken back.
+  start.keepAs(QStringLiteral("  "));
+  EXPECT_NE(start.problem(), "");
+  start.keepAs(QStringLiteral("First weeks, gently"));
+  answered();
+  ASSERT_EQ(start.problem(), "");
+  EXPECT_TRUE(m_desk->news().contains("First weeks, gently"));
+  ASSERT_EQ(start.fitting(), 3);
+  QVariantMap own = start.choices().first().toMap();
+  EXPECT_TRUE(own["own"].toBool());
+  driver.run(QStringLiteral("click \"Start from …\""));
+  answered();
+  driver.run(QStringLiteral("click \"Rename the template First weeks, gently\""));
+  answered();
+  check(DeskModel::ProgrammePage, "-own-template");
+  start.rename(own["id"].toString(), QStringLiteral("First weeks, very gently"));
+  answered();
+  EXPECT_EQ(start.choices().first().toMap()["name"].toString(), "First weeks, very gently");
+  start.ask(own["id"].toString());
+  check(DeskModel::ProgrammePage, "-withdraw");
+  start.withdraw(own["id"].toString());
+  answered();
+  EXPECT_EQ(start.fitting(), 2);
+  EXPECT_TRUE(m_clinic.desk().templates()->empty());
+}
+
+// What goes on about the person when another beginning is taken, and what is the same entry as before.
+TEST_P(DeskPages, anotherBeginningKeepsLimitsWearAndTheSameEntry) {
+  signIn(test::kUser);
+  openAda();
+  m_desk->openProgramme();
+  answered();
+  desk::StartModel& start = *m_desk->start();
+  EXPECT_NE(start.lastWords(), "");
+  m_desk->wear()->startFrom(m_desk->wear()->examples().first().toMap()["id"].toString());
+  m_desk->draft()->setPainStop(3);
+  const v1::Programme last = m_clinic.desk().programmes(m_person.id())->back();
+  // The last has sit-to-stand; so has this one.
+  start.startFrom(QStringLiteral("at-home-below-knee"));
+  const v1::Programme& draft = m_desk->draft()->programme();
+  ASSERT_EQ(draft.entries_size(), 3);
+  EXPECT_EQ(draft.thresholds().pain_stop_0_10(), last.thresholds().pain_stop_0_10())
+      << "as the last programme has it: what was typed here can be undone, not mixed";
+  std::set<std::string> ids;
+  for (const auto& entry : draft.entries()) {
+    EXPECT_TRUE(ids.insert(entry.id()).second);
+    for (const auto& before : last.entries()) {
+      if (before.exercise_id() == entry.exercise_id()) {
+        EXPECT_EQ(before.id(), entry.id());
+      }
+    }
+  }
+  start.startBlank();
+  EXPECT_EQ(m_desk->draft()->programme().entries_size(), 0);
+  start.startLast();
+  EXPECT_EQ(m_desk->draft()->programme().entries_size(), last.entries_size());
 }
 
 INSTANTIATE_TEST_SUITE_P(

@@ -93,6 +93,30 @@ TEST(DeskProgram, anOwnExerciseAndACardGoFromTheFormIntoASignedProgramme) {
   EXPECT_EQ(clinic.desk().programmes(id)->front().own_exercises(0).words(0).title(), "Reach to the shelf");
 }
 
+// A programme for a known kind of person: from the caseload to the signature in five acts, four clicks and
+// one key, each of them on something that the window shows.
+TEST(DeskProgram, aProgrammeFromATemplateTakesFiveActs) {
+  TestClinic clinic;
+  const std::string id = clinic.addPerson(transtibialRight());
+  DrivenDesk desk(clinic, clinic.folder().path());
+  desk.signIn(kUser, kPassword);
+  desk.mustRun({"wait \"Open Sample*\" 10000"});
+  const std::vector<std::string> acts = {"click \"Open Sample*\"", "click \"Write the first programme\"",
+                                         // The first template that fits has the keyboard.
+                                         "key Return", "click \"Review and sign\"", "click \"Sign for *\""};
+  const std::vector<std::string> seen = {"wait \"Write the first programme\" 10000",
+                                         "wait \"Start from *\" 10000", "until entries 3",
+                                         "until page SignPage", "until page PersonPage 10000"};
+  for (std::size_t i = 0; i < acts.size(); ++i) desk.mustRun({acts[i], seen[i], "until idle true 10000"});
+  const auto programmes = clinic.desk().programmes(id);
+  ASSERT_TRUE(programmes.ok()) << programmes.status();
+  ASSERT_EQ(programmes->size(), 1U);
+  std::vector<std::string> exercises;
+  for (const auto& entry : programmes->front().entries()) exercises.push_back(entry.exercise_id());
+  EXPECT_THAT(exercises, testing::ElementsAre("sit-to-stand", "side-stepping", "walking-programme"));
+  EXPECT_EQ(programmes->front().cards_size(), 1);
+}
+
 // From a file on the therapist's computer, place and all, to the person's phone, without it.
 TEST(DeskProgram, aPhotoAndAClipGoFromTheirFilesToThePhone) {
   TestClinic clinic;
