@@ -7,6 +7,7 @@
 #include "core/time/local_day.h"
 #include "qml/desk/problem_words.h"
 #include "qml/desk/sheets.h"
+#include "qml/print/handout.h"
 #include "qml/print/record_words.h"
 
 namespace newel::desk {
@@ -139,12 +140,26 @@ QString DeskModel::sheetFile(const QString& kind) {
   return QDir(m_sheets_folder).filePath(QStringLiteral("newel-%1-%2.pdf").arg(kind, name));
 }
 
-void DeskModel::saveHandout(bool large_print) {
+void DeskModel::saveHandout(HandoutForm form) {
   if (!m_person.loaded()) return;
-  const QString file = sheetFile(large_print ? QStringLiteral("handout-large") : QStringLiteral("handout"));
-  const auto pages = saveHandoutSheet(*m_person.file(), m_context, large_print, file);
+  SheetChoice choice;
+  choice.body_pt = form == LargePrint ? print::kLargePrintPt : print::kBodyPt;
+  choice.compact = form == Short;
+  const QString file = sheetFile(form == LargePrint ? QStringLiteral("handout-large")
+                                 : form == Short    ? QStringLiteral("handout-short")
+                                                    : QStringLiteral("handout"));
+  const auto pages = saveHandoutSheet(*m_person.file(), m_context, choice, file);
   m_sheet_problem = problemWords(pages.status(), tr("make the handout"));
   m_news = pages.ok() ? tr("Handout of %1 pages saved: %2").arg(*pages).arg(file) : QString();
+  emit newsChanged();
+}
+
+void DeskModel::saveCard() {
+  if (!m_person.loaded()) return;
+  const QString file = sheetFile(QStringLiteral("card"));
+  const auto pages = saveCardSheet(*m_person.file(), m_context, {}, file);
+  m_sheet_problem = problemWords(pages.status(), tr("make the card"));
+  m_news = pages.ok() ? tr("Card saved: %1").arg(file) : QString();
   emit newsChanged();
 }
 
@@ -165,6 +180,19 @@ void DeskModel::keepLook(int text_percent, bool dark) {
   m_settings.dark = dark;
   m_settings.look_chosen = true;
   saveSettings(m_context.data_folder, m_settings);
+}
+
+QString DeskModel::otherLanguage() const {
+  return m_context.language == "es" ? QStringLiteral("English") : QStringLiteral("Español");
+}
+
+void DeskModel::changeLanguage() {
+  if (m_signed_in || m_page != SignInPage) return;
+  m_settings.language = m_context.language == "es" ? QStringLiteral("en") : QStringLiteral("es");
+  m_context.language = m_settings.language.toStdString();
+  saveSettings(m_context.data_folder, m_settings);
+  m_content.forget();
+  emit languageChanged(m_settings.language);
 }
 
 QJsonObject DeskModel::facts() const {

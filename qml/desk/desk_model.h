@@ -57,6 +57,9 @@ class DeskModel : public QObject {
   Q_PROPERTY(bool mayWrite READ mayWrite NOTIFY sessionChanged)  // in records: not an auditor
   Q_PROPERTY(QString busyWords READ busyWords NOTIFY busyChanged)
   Q_PROPERTY(QString banner READ banner CONSTANT)
+  // The other language of this desk by its own name, and itself: one press changes to it. Before signing in
+  // only, so that no half of a page stays in the former one.
+  Q_PROPERTY(QString otherLanguage READ otherLanguage NOTIFY languageChanged)
   Q_PROPERTY(QString news READ news NOTIFY newsChanged)  // what just went well, until the next page
   Q_PROPERTY(QString sheetProblem READ sheetProblem NOTIFY newsChanged)
   Q_PROPERTY(newel::desk::SignInModel* signIn READ signInModel CONSTANT)
@@ -170,10 +173,16 @@ class DeskModel : public QObject {
   Q_INVOKABLE void signOut();
   Q_INVOKABLE void lockNow();
   // PDFs of the open person, into the sheets folder; news says where.
-  Q_INVOKABLE void saveHandout(bool large_print);
+  enum HandoutForm { Roomy, LargePrint, Short };
+  Q_ENUM(HandoutForm)
+  Q_INVOKABLE void saveHandout(newel::desk::DeskModel::HandoutForm form);
+  Q_INVOKABLE void saveCard();
   Q_INVOKABLE void saveReport();
   // What the look was changed to.
   Q_INVOKABLE void keepLook(int text_percent, bool dark);
+
+  QString otherLanguage() const;
+  Q_INVOKABLE void changeLanguage();
 
   void setSheetsFolder(const QString& folder) { m_sheets_folder = folder; }
   // For the driver: the page and what the tests wait for.
@@ -186,6 +195,7 @@ class DeskModel : public QObject {
   void busyChanged();
   void newsChanged();
   void openedChanged();
+  void languageChanged(const QString& language);  // to be shown from now on
 
  private:
   void connectModels();

@@ -133,12 +133,12 @@ void DraftModel::change(const std::string& key, const std::function<void(v1::Pro
 
 void DraftModel::refresh() {
   const v1::Programme* last = lastProgramme(*m_file);
-  m_review =
-      reviewProgramme(m_draft.value(), m_file->person, last, *m_context.catalogue, *m_context.rules, "en");
+  m_review = reviewProgramme(m_draft.value(), m_file->person, last, *m_context.catalogue, *m_context.rules,
+                             m_context.language);
   m_minutes_before = -1;
   if (last != nullptr) {
-    const auto before =
-        reviewProgramme(*last, m_file->person, nullptr, *m_context.catalogue, *m_context.rules, "en");
+    const auto before = reviewProgramme(*last, m_file->person, nullptr, *m_context.catalogue,
+                                        *m_context.rules, m_context.language);
     if (before.ok()) m_minutes_before = mostOf(before->minutes_by_weekday);
   }
   m_selected = std::clamp(m_selected, -1, m_draft.value().entries_size() - 1);

@@ -74,6 +74,11 @@ QString StartModel::nameOf(const v1::ProgrammeTemplate& one) const {
   return words == nullptr ? QString() : print::text(words->name());
 }
 
+QString StartModel::lengthWords(double minutes, int weeks) {
+  return weeks == 1 ? tr("%1 min on the fullest day, 1 week").arg(minutes)
+                    : tr("%1 min on the fullest day, %2 weeks").arg(minutes).arg(weeks);
+}
+
 QVariantMap StartModel::choiceOf(const v1::ProgrammeTemplate& one) const {
   const v1::Person& person = m_draft.file()->person;
   const Beginning beginning = beginFrom(one, person, *m_context.catalogue, *m_context.rules);
@@ -86,7 +91,8 @@ QVariantMap StartModel::choiceOf(const v1::ProgrammeTemplate& one) const {
   v1::Programme draft = programmeFrom(one, beginning);
   for (int i = 0; i < draft.entries_size(); ++i)
     draft.mutable_entries(i)->set_id(newRecordId(*m_context.clock, *m_context.random));
-  const auto review = reviewProgramme(draft, person, nullptr, *m_context.catalogue, *m_context.rules, "en");
+  const auto review =
+      reviewProgramme(draft, person, nullptr, *m_context.catalogue, *m_context.rules, m_context.language);
   const double most =
       review.ok() ? *std::max_element(review->minutes_by_weekday.begin(), review->minutes_by_weekday.end())
                   : 0;
@@ -99,9 +105,7 @@ QVariantMap StartModel::choiceOf(const v1::ProgrammeTemplate& one) const {
           {QStringLiteral("fits"), fitsPerson(one, person) && !beginning.entries.empty()},
           {QStringLiteral("titles"), titles.join(QStringLiteral(" · "))},
           {QStringLiteral("minutes"),
-           most > 0 ? tr("%1 min on the fullest day, %n week(s)", nullptr, static_cast<int>(one.weeks()))
-                          .arg(std::ceil(most))
-                    : QString()},
+           most > 0 ? lengthWords(std::ceil(most), static_cast<int>(one.weeks())) : QString()},
           {QStringLiteral("leftOut"),
            left_out.isEmpty() ? QString()
                               : tr("Not for this person: %1").arg(left_out.join(QStringLiteral(", ")))},

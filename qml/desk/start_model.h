@@ -75,6 +75,7 @@ class StartModel : public QObject {
  private:
   const v1::ProgrammeTemplate* find(const QString& id) const;
   v1::Programme programmeFrom(const v1::ProgrammeTemplate& from, const Beginning& beginning) const;
+  static QString lengthWords(double minutes, int weeks);
   QVariantMap choiceOf(const v1::ProgrammeTemplate& one) const;
   QVariantMap leftOutRow(const LeftOut& left) const;
   void tell(const QString& took, const QVariantList& left_out);

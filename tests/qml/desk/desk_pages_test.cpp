@@ -14,6 +14,7 @@
 
 #include "core/library/settings.h"
 #include "platform/clock.h"
+#include "qml/desk/desk_language.h"
 #include "qml/desk/desk_model.h"
 #include "qml/parts/driver.h"
 #include "qml/parts/theme.h"
@@ -35,6 +36,7 @@ constexpr double kLeastTarget = 24;
 struct Look {
   int percent;
   bool dark;
+  const char* language = "en";
 };
 
 class DeskPages : public testing::TestWithParam<Look> {
@@ -61,6 +63,8 @@ class DeskPages : public testing::TestWithParam<Look> {
     m_context.data_folder = QString::fromStdString(m_folder.path());
     m_context.zone = absl::UTCTimeZone();
     m_context.zone_name = "UTC";
+    m_language.use(QString::fromLatin1(GetParam().language));
+    m_context.language = GetParam().language;
     desk::DeskSettings settings;
     settings.address = QString::fromStdString(m_clinic.address());
     settings.fingerprint = QString::fromStdString(toHex(m_clinic.hub().clinic().certificate_sha256));
@@ -121,8 +125,8 @@ class DeskPages : public testing::TestWithParam<Look> {
     m_warnings.clear();
     const QString folder = qEnvironmentVariable("NEWEL_SHOTS");
     if (folder.isEmpty()) return;
-    const QString place =
-        folder + "/" + QString::number(GetParam().percent) + (GetParam().dark ? "dark" : "");
+    const QString place = folder + "/" + GetParam().language + QString::number(GetParam().percent) +
+                          (GetParam().dark ? "dark" : "");
     QDir().mkpath(place);
     EXPECT_TRUE(m_window->grabWindow().save(place + "/" + QString::fromStdString(where) + ".png"));
   }
@@ -174,7 +178,18 @@ class DeskPages : public testing::TestWithParam<Look> {
     }
   }
 
+  // As the screen says it now.
+  static QString said(const char* context, const char* words) {
+    return QCoreApplication::translate(context, words);
+  }
+  void click(const QString& name) {
+    parts::Driver driver(m_window, [] { return QJsonObject(); });
+    driver.run(QStringLiteral("click \"%1\"").arg(name));
+    answered();
+  }
+
   test::TestClinic m_clinic;
+  desk::DeskLanguage m_language;
   TempFolder m_folder;
   v1::Person m_person;
   std::unique_ptr<HomeEngine> m_phone;
@@ -346,7 +361,7 @@ TEST_P(DeskPages, measuresHoldTogetherAndSayWhatAChangeMeans) {
   ASSERT_EQ(measures.taken().size(), 1);
   const QVariantMap row = measures.taken().first().toMap();
   EXPECT_EQ(row["points"].toList().size(), 3);
-  EXPECT_TRUE(row["verdict"].toString().contains(QStringLiteral("beyond error")))
+  EXPECT_TRUE(row["verdict"].toString().contains(said("Report", "better, beyond error")))
       << row["verdict"].toString().toStdString();
   check(DeskModel::MeasuresPage, "-taken");
   scroll(10000);
@@ -362,9 +377,7 @@ TEST_P(DeskPages, aWearPlanIsWrittenSignedAndItsBlocksAreRead) {
   openAda();
   m_desk->openProgramme();
   check(DeskModel::ProgrammePage);
-  parts::Driver driver(m_window, [] { return QJsonObject(); });
-  driver.run(QStringLiteral("click \"Wearing time, measures\""));
-  answered();
+  click(said("DraftList", "Wearing time, measures"));
   check(DeskModel::ProgrammePage, "-no-wear");
   desk::WearDraftModel& wear = *m_desk->wear();
   EXPECT_FALSE(wear.planned());
@@ -373,7 +386,8 @@ TEST_P(DeskPages, aWearPlanIsWrittenSignedAndItsBlocksAreRead) {
   wear.setBlocks(0, 2);
   wear.setMinutes(0, 45);
   wear.toggleMeasure(QStringLiteral("two-minute-walk"));
-  EXPECT_EQ(wear.steps().first().toMap()["words"].toString(), "90 min a day");
+  EXPECT_EQ(wear.steps().first().toMap()["words"].toString(),
+            said("newel::desk::WearDraftModel", "%1 min a day").arg(90));
   check(DeskModel::ProgrammePage, "-wear");
   scroll(10000);
   check(DeskModel::ProgrammePage, "-wear-end");
@@ -419,9 +433,7 @@ TEST_P(DeskPages, aProgrammeBeginsFromATemplate) {
   desk::StartModel& start = *m_desk->start();
   EXPECT_EQ(start.lastWords(), "") << "there is none";
   ASSERT_EQ(start.fitting(), 2) << "first weeks and walking at home, above the knee, K2";
-  parts::Driver driver(m_window, [] { return QJsonObject(); });
-  driver.run(QStringLiteral("click \"Templates for others too*\""));
-  answered();
+  click(said("StartPane", "Templates for others too (%1)").arg(11));
   scroll(10000);
   check(DeskModel::ProgrammePage, "-start-all");
   start.startFrom(QStringLiteral("first-steps-above-knee"));
@@ -429,17 +441,18 @@ TEST_P(DeskPages, aProgrammeBeginsFromATemplate) {
   EXPECT_EQ(m_desk->draft()->programme().entries_size(), 2);
   EXPECT_EQ(m_desk->draft()->programme().cards_size(), 2);
   ASSERT_EQ(start.leftOut().size(), 1);
-  EXPECT_TRUE(start.leftOut().first().toMap()["why"].toString().contains("face down"))
+  EXPECT_TRUE(start.leftOut().first().toMap()["why"].toString().contains(
+      GetParam().language == std::string("es") ? "boca abajo" : "face down"))
       << start.leftOut().first().toMap()["why"].toString().toStdString();
-  EXPECT_TRUE(start.tookWords().contains("2 of 3")) << start.tookWords().toStdString();
+  EXPECT_TRUE(start.tookWords().contains(GetParam().language == std::string("es") ? "2 de 3" : "2 of 3"))
+      << start.tookWords().toStdString();
   EXPECT_TRUE(m_desk->draft()->maySign()) << m_desk->draft()->whyNot().toStdString();
   check(DeskModel::ProgrammePage, "-from-template");
   m_desk->draft()->undo();
   EXPECT_EQ(m_desk->draft()->programme().entries_size(), 0);
   EXPECT_TRUE(start.leftOut().isEmpty()) << "it went with what was undone";
   m_desk->draft()->redo();
-  driver.run(QStringLiteral("click \"What suits this person\""));
-  answered();
+  click(said("DraftList", "What suits this person"));
   check(DeskModel::ProgrammePage, "-suits");
   scroll(10000);
   check(DeskModel::ProgrammePage, "-suits-end");
@@ -458,10 +471,8 @@ TEST_P(DeskPages, aProgrammeBeginsFromATemplate) {
   ASSERT_EQ(start.fitting(), 3);
   QVariantMap own = start.choices().first().toMap();
   EXPECT_TRUE(own["own"].toBool());
-  driver.run(QStringLiteral("click \"Start from …\""));
-  answered();
-  driver.run(QStringLiteral("click \"Rename the template First weeks, gently\""));
-  answered();
+  click(said("DraftList", "Start from …"));
+  click(said("TemplateRow", "Rename the template %1").arg("First weeks, gently"));
   check(DeskModel::ProgrammePage, "-own-template");
   start.rename(own["id"].toString(), QStringLiteral("First weeks, very gently"));
   answered();
@@ -506,11 +517,13 @@ TEST_P(DeskPages, anotherBeginningKeepsLimitsWearAndTheSameEntry) {
   EXPECT_EQ(m_desk->draft()->programme().entries_size(), last.entries_size());
 }
 
-INSTANTIATE_TEST_SUITE_P(
-    Looks, DeskPages, testing::Values(Look{100, false}, Look{150, false}, Look{200, false}, Look{100, true}),
-    [](const testing::TestParamInfo<Look>& info) {
-      return "at" + std::to_string(info.param.percent) + (info.param.dark ? "dark" : "light");
-    });
+INSTANTIATE_TEST_SUITE_P(Looks, DeskPages,
+                         testing::Values(Look{100, false}, Look{150, false}, Look{200, false},
+                                         Look{100, true}, Look{100, false, "es"}, Look{200, false, "es"}),
+                         [](const testing::TestParamInfo<Look>& info) {
+                           return std::string(info.param.language) + std::to_string(info.param.percent) +
+                                  (info.param.dark ? "dark" : "light");
+                         });
 
 }  // namespace
 }  // namespace newel::tests
