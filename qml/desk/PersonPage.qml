@@ -134,6 +134,11 @@ FocusScope {
                 }
 
                 SmallButton {
+                    text: qsTr("What happened")
+                    onClicked: page.desk.openTimeline()
+                }
+
+                SmallButton {
                     text: qsTr("Measures")
                     onClicked: page.desk.openMeasures()
                 }

@@ -32,6 +32,7 @@ DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const Q
       m_done(context),
       m_hold(context),
       m_measures(context),
+      m_timeline(context),
       m_content(context),
       m_own(context, m_content),
       m_clinic_settings(context, m_content),
@@ -130,6 +131,7 @@ void DeskModel::gotFile() {
   if (m_page == PairingPage) m_pairing.follow(*file);
   if (m_page == DonePage) m_done.show(file);
   if (m_page == MeasuresPage) m_measures.follow(file);
+  if (m_page == TimelinePage) m_timeline.show(file);
   if (m_page == ProgrammePage || m_page == SignPage) m_draft.follow(file);
 }
 

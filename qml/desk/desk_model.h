@@ -33,6 +33,7 @@
 #include "qml/desk/preview_model.h"
 #include "qml/desk/sign_in_model.h"
 #include "qml/desk/start_model.h"
+#include "qml/desk/timeline_model.h"
 #include "qml/desk/wear_draft_model.h"
 
 namespace newel::desk {
@@ -74,6 +75,7 @@ class DeskModel : public QObject {
   Q_PROPERTY(newel::desk::PreviewModel* preview READ preview CONSTANT)
   Q_PROPERTY(newel::desk::PairingModel* pairing READ pairing CONSTANT)
   Q_PROPERTY(newel::desk::DoneModel* done READ done CONSTANT)
+  Q_PROPERTY(newel::desk::TimelineModel* timeline READ timeline CONSTANT)
   Q_PROPERTY(newel::desk::MeasuresModel* measures READ measures CONSTANT)
   Q_PROPERTY(newel::desk::HoldModel* hold READ hold CONSTANT)
   Q_PROPERTY(newel::desk::OwnExerciseModel* ownExercises READ ownExercises CONSTANT)
@@ -97,6 +99,7 @@ class DeskModel : public QObject {
     DonePage,
     HoldPage,
     MeasuresPage,
+    TimelinePage,
     OwnExercisePage,
     ClinicSettingsPage,
     OwnAccountPage,
@@ -140,6 +143,7 @@ class DeskModel : public QObject {
   PairingModel* pairing() { return &m_pairing; }
   DoneModel* done() { return &m_done; }
   MeasuresModel* measures() { return &m_measures; }
+  TimelineModel* timeline() { return &m_timeline; }
   HoldModel* hold() { return &m_hold; }
   OwnExerciseModel* ownExercises() { return &m_own; }
   ClinicSettingsModel* clinicSettings() { return &m_clinic_settings; }
@@ -159,6 +163,7 @@ class DeskModel : public QObject {
   Q_INVOKABLE void openDone();
   Q_INVOKABLE void openHold();
   Q_INVOKABLE void openMeasures();
+  Q_INVOKABLE void openTimeline();
   Q_INVOKABLE void openOwnExercises();
   Q_INVOKABLE void openClinicSettings();
   Q_INVOKABLE void openLift(const QString& hold_id);
@@ -239,6 +244,7 @@ class DeskModel : public QObject {
   DoneModel m_done;
   HoldModel m_hold;
   MeasuresModel m_measures;
+  TimelineModel m_timeline;
   DeskContent m_content;
   OwnExerciseModel m_own;
   ClinicSettingsModel m_clinic_settings;

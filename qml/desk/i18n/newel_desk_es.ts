@@ -871,7 +871,7 @@
     </message>
     <message>
         <source>Find by name, side, level or words</source>
-        <translation>Buscar por nombre, lado, nivel o palabras</translation>
+        <translation>Buscar: nombre, lado, nivel …</translation>
     </message>
     <message>
         <source>Read again</source>
@@ -2866,6 +2866,10 @@
         <source>last heard from %1</source>
         <translation>último contacto %1</translation>
     </message>
+    <message>
+        <source>What happened</source>
+        <translation>Lo ocurrido</translation>
+    </message>
 </context>
 <context>
     <name>PhonePane</name>
@@ -3462,7 +3466,7 @@
     </message>
     <message>
         <source>For example: first weeks, above the knee, at our clinic</source>
-        <translation>Por ejemplo: primeras semanas, por encima de la rodilla, en nuestra clínica</translation>
+        <translation>Por ejemplo: primeras semanas, como aquí</translation>
     </message>
     <message>
         <source>Keep for the clinic</source>
@@ -3574,6 +3578,21 @@
     <message>
         <source>No, keep it</source>
         <translation>No, dejarla</translation>
+    </message>
+</context>
+<context>
+    <name>TimelinePage</name>
+    <message>
+        <source>What happened: %1</source>
+        <translation>Lo ocurrido: %1</translation>
+    </message>
+    <message>
+        <source>What to look at</source>
+        <translation>Qué mirar</translation>
+    </message>
+    <message>
+        <source>Nothing yet.</source>
+        <translation>Aún nada.</translation>
     </message>
 </context>
 <context>
@@ -5156,6 +5175,65 @@
     <message>
         <source>Withdrawn: %1.</source>
         <translation>Retirada: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>newel::desk::TimelineModel</name>
+    <message>
+        <source>Programmes</source>
+        <translation>Programas</translation>
+    </message>
+    <message>
+        <source>Hold orders</source>
+        <translation>Órdenes de suspensión</translation>
+    </message>
+    <message>
+        <source>Messages</source>
+        <translation>Mensajes</translation>
+    </message>
+    <message>
+        <source>Measures</source>
+        <translation>Medidas</translation>
+    </message>
+    <message>
+        <source>All of it</source>
+        <translation>Todo</translation>
+    </message>
+    <message>
+        <source>Programme %1, %2 to %3, signed by %4</source>
+        <translation>Programa %1, %2 a %3, firmado por %4</translation>
+    </message>
+    <message>
+        <source>everything</source>
+        <translation>todo</translation>
+    </message>
+    <message>
+        <source>an earlier exercise</source>
+        <translation>un ejercicio anterior</translation>
+    </message>
+    <message>
+        <source>Hold on %1, by %2</source>
+        <translation>Suspensión de %1, por %2</translation>
+    </message>
+    <message>
+        <source>Hold lifted by %1</source>
+        <translation>Suspensión levantada por %1</translation>
+    </message>
+    <message>
+        <source>Urgent message from %1</source>
+        <translation>Mensaje urgente de %1</translation>
+    </message>
+    <message>
+        <source>Message from %1</source>
+        <translation>Mensaje de %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

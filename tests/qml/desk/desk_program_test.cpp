@@ -175,6 +175,24 @@ TEST(DeskProgram, printsEverySheetInEveryLanguageWithoutAScreen) {
   EXPECT_TRUE(language_words.contains("--language: ar, en, es")) << language_words.toStdString();
 }
 
+// The other language is one press away before signing in, counts at once and is remembered.
+TEST(DeskProgram, speaksSpanishOnceItIsChosen) {
+  TestClinic clinic;
+  clinic.addPerson(transtibialRight());
+  {
+    DrivenDesk desk(clinic, clinic.folder().path());
+    desk.mustRun({"wait \"Sign in\"", "click \"Español\"", "wait \"Entrar\"", "wait \"Nombre de usuario\"",
+                  "wait \"English\""});
+  }
+  DrivenDesk desk(clinic, clinic.folder().path());
+  desk.mustRun({"wait \"Entrar\"", std::string("type \"Nombre de usuario\" ") + kUser,
+                std::string("type \"Contraseña\" \"") + kPassword + "\"", "click \"Entrar\"",
+                "until page CaseloadPage 15000", "wait \"Abrir Sample*\" 10000", "click \"Abrir Sample*\"",
+                "wait \"Escribir el primer programa\" 10000", "click \"Escribir el primer programa\"",
+                "wait \"Empezar desde Andar por casa, por debajo de la rodilla\" 10000"});
+  desk.shot("desk-spanish");
+}
+
 // A programme for a known kind of person: from the caseload to the signature in five acts, four clicks and
 // one key, each of them on something that the window shows.
 TEST(DeskProgram, aProgrammeFromATemplateTakesFiveActs) {

@@ -751,7 +751,7 @@ TEST_F(Report, listsHoldsAndChangesOfProgramme) {
   input.holds = {hold};
   const QString words = textOf(write(input));
   for (const char* wanted :
-       {"Rest until I have seen the skin", "6 repetitions instead of 8", "Programme 2, signed on",
+       {"Rest until I have seen the skin", "6 times instead of 8", "Programme 2, signed on",
         "Seen in clinic, steady with the rail", "number 2 from Fri 13 Nov 2026"}) {
     EXPECT_TRUE(words.contains(QString::fromUtf8(wanted))) << wanted;
   }
