@@ -517,6 +517,41 @@ TEST_P(DeskPages, anotherBeginningKeepsLimitsWearAndTheSameEntry) {
   EXPECT_EQ(m_desk->draft()->programme().entries_size(), last.entries_size());
 }
 
+// Everything on one list by date, each with how far it got.
+TEST_P(DeskPages, whatHappenedIsOneListByDate) {
+  v1::IssueHoldRequest hold;
+  hold.set_person_id(m_person.id());
+  hold.set_reason("Rest until I have seen the skin.");
+  m_clinic.clock().advance(absl::Minutes(10));
+  const auto held = m_clinic.desk().issueHold(hold);
+  ASSERT_TRUE(held.ok()) << held.status();
+  v1::PutMeasureRequest measure;
+  *measure.mutable_measure() = test::timedWalk(test::idOf(760), m_person.id(), 12.5);
+  const auto kept = m_clinic.desk().putMeasure(measure);
+  ASSERT_TRUE(kept.ok()) << kept.status();
+  ASSERT_EQ(m_phone->syncOnce(), absl::OkStatus());
+  ASSERT_EQ(m_phone->syncOnce(), absl::OkStatus());
+  signIn(test::kUser);
+  openAda();
+  m_desk->openTimeline();
+  check(DeskModel::TimelinePage);
+  desk::TimelineModel& timeline = *m_desk->timeline();
+  std::set<int> kinds;
+  for (const QVariant& row : timeline.rows()) kinds.insert(row.toMap()["kind"].toInt());
+  EXPECT_EQ(kinds, (std::set<int>{desk::TimelineModel::Programmes, desk::TimelineModel::Holds,
+                                  desk::TimelineModel::Messages, desk::TimelineModel::Measures}));
+  const QVariantMap newest = timeline.rows().first().toMap();
+  EXPECT_EQ(newest["kind"].toInt(), desk::TimelineModel::Holds);
+  EXPECT_EQ(newest["text"].toString(), "Rest until I have seen the skin.");
+  EXPECT_NE(newest["arrived"].toString(), "") << "the phone has it";
+  timeline.setWanted(desk::TimelineModel::Messages);
+  ASSERT_EQ(timeline.rows().size(), 1);
+  check(DeskModel::TimelinePage, "-messages");
+  EXPECT_EQ(m_desk->backWords(), said("newel::desk::DeskModel", "Person"));
+  m_desk->back();
+  EXPECT_EQ(m_desk->page(), DeskModel::PersonPage);
+}
+
 INSTANTIATE_TEST_SUITE_P(Looks, DeskPages,
                          testing::Values(Look{100, false}, Look{150, false}, Look{200, false},
                                          Look{100, true}, Look{100, false, "es"}, Look{200, false, "es"}),

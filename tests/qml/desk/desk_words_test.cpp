@@ -99,6 +99,8 @@ TEST(DeskWords, haveEveryWordThatTheSourcesMark) {
       files + QStringList{"-I", QStringLiteral(NEWEL_SOURCE_DIR), "-locations", "none", "-ts", copy});
   if (!process.waitForStarted()) GTEST_SKIP() << "lupdate is not where it is looked for";
   ASSERT_TRUE(process.waitForFinished(60000));
+  ASSERT_EQ(process.exitCode(), 0) << process.readAllStandardError().toStdString();
+  EXPECT_TRUE(process.readAllStandardOutput().contains("source text(s)")) << "it looked";
   for (const Word& word : wordsOf(copy))
     EXPECT_TRUE(word.finished) << word.context.toStdString() << ": " << word.source.toStdString();
 }

@@ -406,6 +406,34 @@ TEST(SheetCatalogues, areWholeWithTheMarksOfEnglish) {
   }
 }
 
+// Words that were added since a catalogue was last brought up to date: lupdate finds them, on a copy.
+TEST(SheetCatalogues, haveEveryWordThatTheSourcesMark) {
+  QTemporaryDir folder;
+  const QString root = QStringLiteral(NEWEL_SOURCE_DIR "/qml/print/");
+  QStringList takes_home;
+  for (const char* name :
+       {"card", "handout", "paper", "record_words", "sheet_html", "tick_grid", "value_words"})
+    takes_home << root + QLatin1String(name) + ".cpp";
+  const QStringList for_the_record = {root + "report.cpp", root + "report_extras.cpp",
+                                      root + "wear_lines.cpp"};
+  for (const auto& [language, files] : {std::pair(QStringLiteral("es"), takes_home + for_the_record),
+                                        std::pair(QStringLiteral("ar"), takes_home)}) {
+    const QString copy = folder.filePath(language + ".ts");
+    ASSERT_TRUE(QFile::copy(root + "i18n/newel_print_" + language + ".ts", copy));
+    QProcess process;
+    process.start(QStringLiteral("/usr/lib/qt6/bin/lupdate"),
+                  files + QStringList{"-I", QStringLiteral(NEWEL_SOURCE_DIR), "-locations", "none",
+                                      "-tr-function-alias", "translate+=sheetWords", "-ts", copy});
+    if (!process.waitForStarted()) GTEST_SKIP() << "lupdate is not where it is looked for";
+    ASSERT_TRUE(process.waitForFinished(60000));
+    ASSERT_EQ(process.exitCode(), 0) << process.readAllStandardError().toStdString();
+    EXPECT_TRUE(process.readAllStandardOutput().contains("source text(s)")) << "it looked";
+    QFile file(copy);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_EQ(file.readAll().count("type=\"unfinished\""), 0) << language.toStdString();
+  }
+}
+
 HandoutInput eightExercises() {
   const v1::Person person = test::transtibialRight();
   HandoutInput input = handoutFor(person);
