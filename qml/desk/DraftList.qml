@@ -11,6 +11,7 @@ Column {
     required property DeskModel desk
     required property string shown // "start", "entry", "catalogue", "suggestions", "whole" or "wear"
     readonly property DraftModel draft: desk.draft
+    readonly property bool begun: draft.entries.count > 0
 
     signal entryChosen(int row)
     signal catalogueChosen
@@ -145,14 +146,17 @@ Column {
         }
     }
 
+    // With nothing to count and nothing to sign, where to begin lies right below.
     Say {
         width: parent.width
+        visible: list.begun
         text: qsTr("Minutes a day: %1").arg(list.draft.minutesWords)
         font.bold: true
     }
 
     WeekMinutes {
         width: parent.width
+        visible: list.begun
         minutes: list.draft.minutes
     }
 
@@ -172,13 +176,14 @@ Column {
 
     MainButton {
         width: parent.width
+        visible: list.begun
         text: qsTr("Review and sign")
         onClicked: list.desk.openSign()
     }
 
     Say {
         width: parent.width
-        visible: text !== ""
+        visible: list.begun && text !== ""
         text: list.draft.whyNot
         color: Theme.brass
         Accessible.name: qsTr("In the way of signing: %1").arg(text)

@@ -19,7 +19,7 @@ FocusScope {
         middle.toTop();
         // Where the columns lie one below the other, what was asked for comes into view.
         if (!own)
-            Qt.callLater(() => outer.contentY = Math.max(0, Math.min(middle.y, outer.contentHeight - outer.height)));
+            laidOut.start();
     }
 
     function showStart(): void {
@@ -62,9 +62,17 @@ FocusScope {
         onActivated: page.showSuggestions()
     }
 
+    // Once the columns have their heights.
+    Timer {
+        id: laidOut
+
+        interval: 0
+        onTriggered: outer.contentY = Math.max(0, Math.min(middle.y, outer.contentHeight - outer.height))
+    }
+
     Component.onCompleted: {
         if (shown === "start")
-            Qt.callLater(start.takeFocus);
+            start.takeFocus();
     }
 
     Connections {

@@ -11,6 +11,7 @@ Column {
 
     required property StartModel start
     property bool all: false // also the templates that are for others
+    readonly property var offered: start.choices
 
     signal blankChosen
     signal suggestionsChosen
@@ -51,7 +52,7 @@ Column {
     Repeater {
         id: templates
 
-        model: pane.all ? pane.start.choices : pane.start.choices.slice(0, pane.start.fitting)
+        model: pane.all ? pane.offered : pane.offered.slice(0, pane.start.fitting)
 
         TemplateRow {
             required property var modelData

@@ -12,13 +12,14 @@ T.AbstractButton {
     property string brings: ""
     property string facts: ""
     property string leftOut: ""
+    readonly property var told: [about, brings, facts, leftOut]
 
     implicitHeight: column.implicitHeight + Theme.space * 1.5
     focusPolicy: Qt.StrongFocus
 
     Accessible.role: Accessible.Button
     Accessible.name: qsTr("Start from %1").arg(title)
-    Accessible.description: [about, brings, facts, leftOut].filter(w => w !== "").join(". ")
+    Accessible.description: told.filter(w => w !== "").join(". ")
     Accessible.onPressAction: row.clicked()
     Keys.onReturnPressed: row.clicked()
     Keys.onEnterPressed: row.clicked()

@@ -11,6 +11,7 @@ Column {
     property bool telling: false
     property bool renaming: false
     readonly property bool asked: start.asked === choice.id
+    readonly property var facts: [choice.minutes, choice.written]
 
     spacing: Theme.space / 2
 
@@ -19,7 +20,7 @@ Column {
         title: item.choice.name
         about: item.choice.forWhom
         brings: item.choice.titles
-        facts: [item.choice.minutes, item.choice.written].filter(w => w !== "").join(". ")
+        facts: item.facts.filter(w => w !== "").join(". ")
         leftOut: item.choice.leftOut
         onClicked: item.start.startFrom(item.choice.id)
     }

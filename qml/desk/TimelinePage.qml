@@ -77,7 +77,7 @@ FocusScope {
                         width: Math.round(Theme.small * 1.1)
                         height: width
                         y: 3
-                        shape: row.modelData.kind === TimelineModel.Holds ? Mark.Octagon : row.modelData.kind === TimelineModel.Messages ? Mark.Lines : row.modelData.kind === TimelineModel.Measures ? Mark.Triangle : Mark.Square
+                        shape: row.modelData.kind === TimelineModel.Holds ? Mark.Octagon : row.modelData.kind === TimelineModel.Messages ? Mark.Letter : row.modelData.kind === TimelineModel.Measures ? Mark.Bars : Mark.Lines
                         colour: row.modelData.kind === TimelineModel.Holds ? Theme.stop : Theme.ink
                         inner: Theme.paper
                     }

@@ -3512,6 +3512,9 @@
         <source>Usual for the level and the mobility, and no rule asks or refuses. Each comes with its starting dose.</source>
         <translation>Habituales para el nivel y la movilidad, y ninguna regla pregunta ni rechaza. Cada uno viene con su dosis inicial.</translation>
     </message>
+</context>
+<context>
+    <name>SuggestionRow</name>
     <message>
         <source>In the programme: %1</source>
         <translation>En el programa: %1</translation>
