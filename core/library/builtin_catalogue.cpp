@@ -32,6 +32,7 @@ const Catalogue& Catalogue::builtIn() {
       recordsOf<v1::AdviceWords>(CatalogueFileKind::CardWords),
       recordsOf<v1::Movement>(CatalogueFileKind::Movements),
       recordsOf<v1::SettingKind>(CatalogueFileKind::Settings),
+      recordsOf<v1::ProgrammeTemplate>(CatalogueFileKind::Template),
   });
   return catalogue;
 }

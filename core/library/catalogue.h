@@ -1,5 +1,5 @@
-// The catalogue: exercises, cards of advice, movements and settings, with their words, compiled in and
-// checked at build time.
+// The catalogue: exercises, cards of advice, movements, settings and starting templates, with their words,
+// compiled in and checked at build time.
 #pragma once
 
 #include <absl/status/statusor.h>
@@ -12,6 +12,7 @@
 #include "core/records/exercise.pb.h"
 #include "core/records/own_exercise.pb.h"
 #include "core/records/setting.pb.h"
+#include "core/records/template.pb.h"
 
 namespace newel {
 
@@ -23,8 +24,8 @@ class Catalogue {
   static const Catalogue& builtIn();
 
   // A catalogue from files, for tests and clinics: every "*.textproto" under `folder`/exercises, /cards,
-  // /settings, /movements, /words/<language> and /words/<language>/cards. kInvalidArgument with file, line
-  // and reason.
+  // /settings, /movements, /templates, /words/<language> and /words/<language>/cards. kInvalidArgument with
+  // file, line and reason.
   static absl::StatusOr<Catalogue> load(const std::string& folder);
 
   // This catalogue and a clinic's own exercises, which must have passed checkOwn() (own_exercises.h). Several
@@ -59,6 +60,9 @@ class Catalogue {
   const std::vector<v1::SettingKind>& settings() const { return m_settings; }
   const v1::SettingKind* setting(const std::string& id) const;  // nullptr: there is none
 
+  // Where a programme may begin, by phase and then by name.
+  const std::vector<v1::ProgrammeTemplate>& templates() const { return m_templates; }
+
  private:
   friend class CatalogueBuilder;
   std::vector<v1::Exercise> m_exercises;
@@ -68,6 +72,7 @@ class Catalogue {
   std::vector<v1::AdviceWords> m_card_words;
   std::vector<v1::Movement> m_movements;
   std::vector<v1::SettingKind> m_settings;
+  std::vector<v1::ProgrammeTemplate> m_templates;
 };
 
 }  // namespace newel

@@ -11,6 +11,7 @@
 #include "core/library/exercise_checks.h"
 #include "core/library/language_checks.h"
 #include "core/library/source_lines.h"
+#include "core/library/templates.h"
 #include "core/records/check.h"
 #include "core/records/record_text.h"
 
@@ -214,6 +215,7 @@ absl::StatusOr<std::vector<CatalogueFile>> readCatalogueFiles(const std::string&
   readAll(root / "cards", CatalogueFileKind::Card, "");
   readAll(root / "movements", CatalogueFileKind::Movements, "");
   readAll(root / "settings", CatalogueFileKind::Settings, "");
+  readAll(root / "templates", CatalogueFileKind::Template, "");
   std::set<fs::path> languages;
   std::error_code ignored;
   for (const auto& item : fs::directory_iterator(root / "words", ignored)) {
@@ -236,12 +238,14 @@ absl::StatusOr<Catalogue> CatalogueBuilder::build(const std::vector<CatalogueFil
   const auto card_words = parseAll<v1::AdviceWords>(files, CatalogueFileKind::CardWords, problems);
   const auto movements = parseAll<v1::MovementFile>(files, CatalogueFileKind::Movements, problems);
   const auto settings = parseAll<v1::SettingFile>(files, CatalogueFileKind::Settings, problems);
+  const auto templates = parseAll<v1::ProgrammeTemplate>(files, CatalogueFileKind::Template, problems);
   // What does not parse has no content to judge, and would only make false followers.
   if (problems.any()) return problems.status();
 
   checkPhrases(phrases, problems);
   checkNames(cards, problems, "id", &v1::AdviceCard::id);
   checkNames(card_words, problems, "card_id", &v1::AdviceWords::card_id);
+  checkNames(templates, problems, "id", &v1::ProgrammeTemplate::id);
   checkEach(cards, problems, [](const v1::AdviceCard&) { return std::vector<CatalogueProblem>(); });
   CatalogueRecords records;
   records.exercises = recordsIn(exercises);
@@ -249,6 +253,7 @@ absl::StatusOr<Catalogue> CatalogueBuilder::build(const std::vector<CatalogueFil
   records.phrases = recordsIn(phrases);
   records.cards = recordsIn(cards);
   records.card_words = recordsIn(card_words);
+  records.templates = recordsIn(templates);
   records.movements =
       checkedList(movements, problems, "movements", &v1::MovementFile::movements, &problemsOfMovement);
   records.settings =
@@ -258,6 +263,8 @@ absl::StatusOr<Catalogue> CatalogueBuilder::build(const std::vector<CatalogueFil
   checkWords(words, catalogue, problems);
   checkEach(card_words, problems,
             [&catalogue](const v1::AdviceWords& one) { return problemsOfCard(one, catalogue); });
+  checkEach(templates, problems,
+            [&catalogue](const v1::ProgrammeTemplate& one) { return problemsOfTemplate(one, catalogue); });
   checkLanguages(phrases, catalogue, problems);
   for (const auto& exercise : exercises) {
     if (catalogue.words(exercise.record.id(), "en") == nullptr)
@@ -271,6 +278,10 @@ absl::StatusOr<Catalogue> CatalogueBuilder::build(const std::vector<CatalogueFil
 Catalogue CatalogueBuilder::assemble(CatalogueRecords records) {
   std::stable_sort(records.exercises.begin(), records.exercises.end(),
                    [](const v1::Exercise& a, const v1::Exercise& b) { return a.purpose() < b.purpose(); });
+  std::stable_sort(records.templates.begin(), records.templates.end(),
+                   [](const v1::ProgrammeTemplate& a, const v1::ProgrammeTemplate& b) {
+                     return a.fit().phase() < b.fit().phase();
+                   });
   Catalogue catalogue;
   catalogue.m_exercises = std::move(records.exercises);
   catalogue.m_words = std::move(records.words);
@@ -279,12 +290,13 @@ Catalogue CatalogueBuilder::assemble(CatalogueRecords records) {
   catalogue.m_card_words = std::move(records.card_words);
   catalogue.m_movements = std::move(records.movements);
   catalogue.m_settings = std::move(records.settings);
+  catalogue.m_templates = std::move(records.templates);
   return catalogue;
 }
 
 CatalogueRecords CatalogueBuilder::recordsOf(const Catalogue& catalogue) {
-  return {catalogue.m_exercises,  catalogue.m_words,     catalogue.m_phrases, catalogue.m_cards,
-          catalogue.m_card_words, catalogue.m_movements, catalogue.m_settings};
+  return {catalogue.m_exercises,  catalogue.m_words,     catalogue.m_phrases,  catalogue.m_cards,
+          catalogue.m_card_words, catalogue.m_movements, catalogue.m_settings, catalogue.m_templates};
 }
 
 }  // namespace newel

@@ -12,7 +12,7 @@
 
 namespace newel {
 
-enum class CatalogueFileKind { Exercise, Words, Phrases, Card, CardWords, Movements, Settings };
+enum class CatalogueFileKind { Exercise, Words, Phrases, Card, CardWords, Movements, Settings, Template };
 
 struct CatalogueFile {
   CatalogueFileKind kind = CatalogueFileKind::Exercise;
@@ -35,6 +35,7 @@ struct CatalogueRecords {
   std::vector<v1::AdviceWords> card_words;
   std::vector<v1::Movement> movements;
   std::vector<v1::SettingKind> settings;
+  std::vector<v1::ProgrammeTemplate> templates;
 };
 
 class CatalogueBuilder {

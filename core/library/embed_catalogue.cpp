@@ -58,6 +58,7 @@ int main(int argc, char** argv) {
   writeParts(out, "CardWords", all.card_words);
   writeParts(out, "Movements", all.movements);
   writeParts(out, "Settings", all.settings);
+  writeParts(out, "Template", all.templates);
   out << "};\n}  // namespace\n\nnamespace newel {\n"
       << "const EmbeddedPart* embeddedParts() { return kParts; }\n"
       << "std::size_t embeddedPartCount() { return sizeof(kParts) / sizeof(kParts[0]); }\n"

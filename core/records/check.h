@@ -21,6 +21,7 @@
 #include "core/records/reminder.pb.h"
 #include "core/records/rule.pb.h"
 #include "core/records/setting.pb.h"
+#include "core/records/template.pb.h"
 #include "core/records/wear.pb.h"
 
 namespace newel {
@@ -65,6 +66,12 @@ absl::Status check(const v1::ClinicSettings& settings);
 absl::Status check(const v1::Movement& movement);
 // The form alone; that words and exercise fit together: core/library/own_exercises.h.
 absl::Status check(const v1::OwnExercise& own);
+// The form alone, of a starting template or a clinic's own (isOwnTemplate()); that exercises, rungs and doses
+// exist: core/library/templates.h.
+absl::Status check(const v1::ProgrammeTemplate& programme_template);
+
+// A clinic's own has a UUID, a starting template a name for its id.
+bool isOwnTemplate(const v1::ProgrammeTemplate& programme_template);
 
 // True for an exercise that a clinic wrote: such ids begin with "own-", the catalogue's never do.
 bool isOwnExerciseId(const std::string& id);

@@ -33,6 +33,10 @@ const std::set<std::string>& mayBeAbsent() {
       "newel.v1.Finding.until",
       "newel.v1.ReminderSettings.wanted",
       "newel.v1.ReminderShown.answer",
+      "newel.v1.TemplateEntry.support",
+      "newel.v1.TemplateEntry.side_policy",
+      "newel.v1.TemplateEntry.prosthesis",
+      "newel.v1.TemplateEntry.pacing",
   };
   return fields;
 }

@@ -30,11 +30,11 @@ struct Review {
   std::vector<v1::Finding> programme_findings;
   std::array<double, 7> minutes_by_weekday{};  // Monday first; rests between sets included
   bool may_sign = false;                       // nothing blocks, every ask has a reason, every entry compiles
-  std::vector<std::string> changes;            // against `last`, in plain English words
+  std::vector<std::string> changes;            // against `last`, in `language`
 };
 
 // `draft` need not be signed yet: numbers, ids of clinic and signer and the instant may be missing. `last`
-// may be null (a first programme). `language` (BCP 47): of titles in `changes` where the catalogue has it. A
+// may be null (a first programme). `language` (BCP 47): of `changes`, as changesBetween(). A
 // times-per-week entry counts on the days of spreadOverWeek(). An entry that cannot be compiled adds no
 // minutes and says why in `problem`; it is not an error. An ASK over the whole programme is answered by an
 // override of that rule in any entry.
@@ -45,8 +45,9 @@ absl::StatusOr<Review> reviewProgramme(const v1::Programme& draft, const v1::Per
                                        const RuleBook& rules, const std::string& language);
 
 // What is new in `draft` against `last`, one sentence a change, entries in the order of `draft`, then what is
-// gone. Empty when nothing that the person does has changed. Used by reviewProgramme(); an entry is the same
-// one when its id is.
+// gone. Whole in `language` or its base language where the catalogue has it, else in English; titles of what
+// is not in it are English. Empty when nothing that the person does has changed. Used by reviewProgramme();
+// an entry is the same one when its id is.
 std::vector<std::string> changesBetween(const v1::Programme& last, const v1::Programme& draft,
                                         const Catalogue& catalogue, const std::string& language);
 

@@ -190,6 +190,11 @@ std::vector<v1::Finding> RuleBook::practiceFindings(const RuleFacts& facts,
   return findings(v1::STAGE_PRACTICE, facts, language);
 }
 
+std::string RuleBook::therapistWords(const std::string& rule_id) const {
+  const v1::Rule* found = rule(rule_id);
+  return found == nullptr ? "" : wordsIn(found->words(), m_therapist_language).therapist();
+}
+
 const v1::Rule* RuleBook::rule(const std::string& id) const {
   const auto found =
       std::find_if(m_rules.begin(), m_rules.end(), [&id](const auto& rule) { return rule.id() == id; });

@@ -58,6 +58,8 @@ class RuleBook {
   std::vector<v1::Finding> practiceFindings(const RuleFacts& facts, const std::string& language = "en") const;
 
   const v1::Rule* rule(const std::string& id) const;  // nullptr: there is none
+  // What the rule says to the therapist, in the language of with(); empty: there is no such rule.
+  std::string therapistWords(const std::string& rule_id) const;
   const std::vector<v1::Rule>& rules() const { return m_rules; }
   const std::vector<v1::ReadyQuestion>& questions() const { return m_questions; }
 

@@ -89,6 +89,12 @@ Rectangle {
                 spacing: Theme.space
 
                 SmallButton {
+                    visible: !head.desk.signedIn
+                    text: head.desk.otherLanguage
+                    onClicked: head.desk.changeLanguage()
+                }
+
+                SmallButton {
                     text: qsTr("Text %1 %").arg(Theme.textPercent)
                     Accessible.name: qsTr("Text size, now %1 percent").arg(Theme.textPercent)
                     onClicked: {

@@ -9,13 +9,16 @@ Column {
     id: list
 
     required property DeskModel desk
-    required property string shown // "entry", "catalogue", "whole" or "wear"
+    required property string shown // "start", "entry", "catalogue", "suggestions", "whole" or "wear"
     readonly property DraftModel draft: desk.draft
+    readonly property bool begun: draft.entries.count > 0
 
     signal entryChosen(int row)
     signal catalogueChosen
     signal wholeChosen
     signal wearChosen
+    signal startChosen
+    signal suggestionsChosen
 
     spacing: Theme.space
 
@@ -44,6 +47,39 @@ Column {
         text: list.draft.saveProblem
     }
 
+    Say {
+        width: parent.width
+        visible: text !== ""
+        text: list.desk.start.tookWords
+        color: Theme.soft
+    }
+
+    Repeater {
+        model: list.desk.start.leftOut
+
+        Row {
+            id: left
+
+            required property var modelData
+
+            width: list.width
+            spacing: Theme.space
+
+            EffectMark {
+                width: Math.round(Theme.small * 1.25)
+                height: width
+                y: 2
+                effect: 1
+            }
+
+            Say {
+                width: left.width - Theme.small * 1.25 - Theme.space
+                text: qsTr("Not taken: %1. %2").arg(left.modelData.title).arg(left.modelData.why)
+                color: Theme.stop
+            }
+        }
+    }
+
     Repeater {
         model: list.draft.entries
 
@@ -57,7 +93,7 @@ Column {
     Say {
         width: parent.width
         visible: list.draft.entries.count === 0
-        text: qsTr("No exercise yet. Pick one from the catalogue.")
+        text: qsTr("No exercise yet. Start from a template, or pick one from the catalogue.")
         color: Theme.soft
     }
 
@@ -70,6 +106,13 @@ Column {
             words: Theme.rail
             edge: Theme.rail
             onClicked: list.catalogueChosen()
+        }
+
+        SmallButton {
+            text: qsTr("What suits")
+            edge: list.shown === "suggestions" ? Theme.rail : Theme.soft
+            Accessible.name: qsTr("What suits this person")
+            onClicked: list.suggestionsChosen()
         }
 
         SmallButton {
@@ -97,20 +140,23 @@ Column {
         }
 
         SmallButton {
-            text: qsTr("Start again")
-            Accessible.name: qsTr("Start again from the last programme")
-            onClicked: list.draft.startAgain()
+            text: qsTr("Start from …")
+            edge: list.shown === "start" ? Theme.rail : Theme.soft
+            onClicked: list.startChosen()
         }
     }
 
+    // With nothing to count and nothing to sign, where to begin lies right below.
     Say {
         width: parent.width
+        visible: list.begun
         text: qsTr("Minutes a day: %1").arg(list.draft.minutesWords)
         font.bold: true
     }
 
     WeekMinutes {
         width: parent.width
+        visible: list.begun
         minutes: list.draft.minutes
     }
 
@@ -130,13 +176,14 @@ Column {
 
     MainButton {
         width: parent.width
+        visible: list.begun
         text: qsTr("Review and sign")
         onClicked: list.desk.openSign()
     }
 
     Say {
         width: parent.width
-        visible: text !== ""
+        visible: list.begun && text !== ""
         text: list.draft.whyNot
         color: Theme.brass
         Accessible.name: qsTr("In the way of signing: %1").arg(text)

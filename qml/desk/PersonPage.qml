@@ -134,6 +134,11 @@ FocusScope {
                 }
 
                 SmallButton {
+                    text: qsTr("What happened")
+                    onClicked: page.desk.openTimeline()
+                }
+
+                SmallButton {
                     text: qsTr("Measures")
                     onClicked: page.desk.openMeasures()
                 }
@@ -163,13 +168,24 @@ FocusScope {
                 SmallButton {
                     text: qsTr("Handout PDF")
                     enabled: page.person.hasProgramme
-                    onClicked: page.desk.saveHandout(false)
+                    onClicked: page.desk.saveHandout(DeskModel.Roomy)
                 }
 
                 SmallButton {
                     text: qsTr("Handout PDF, large print")
                     enabled: page.person.hasProgramme
-                    onClicked: page.desk.saveHandout(true)
+                    onClicked: page.desk.saveHandout(DeskModel.LargePrint)
+                }
+
+                SmallButton {
+                    text: qsTr("Handout PDF, short")
+                    enabled: page.person.hasProgramme
+                    onClicked: page.desk.saveHandout(DeskModel.Short)
+                }
+
+                SmallButton {
+                    text: qsTr("Wallet card PDF")
+                    onClicked: page.desk.saveCard()
                 }
 
                 SmallButton {

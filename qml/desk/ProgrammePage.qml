@@ -10,13 +10,26 @@ FocusScope {
     id: page
 
     required property DeskModel desk
-    property string shown: desk.draft.entries.count === 0 ? "catalogue" : "entry"
+    property string shown: desk.draft.entries.count === 0 ? "start" : "entry"
     readonly property int columns: width >= 1120 * Theme.scale ? 3 : width >= 760 * Theme.scale ? 2 : 1
     readonly property bool own: columns > 1
 
     function show(what: string): void {
         shown = what;
         middle.toTop();
+        // Where the columns lie one below the other, what was asked for comes into view.
+        if (!own)
+            laidOut.start();
+    }
+
+    function showStart(): void {
+        show("start");
+        start.takeFocus();
+    }
+
+    function showSuggestions(): void {
+        show("suggestions");
+        suggestions.takeFocus();
     }
 
     Shortcut {
@@ -36,6 +49,37 @@ FocusScope {
         onActivated: {
             page.show("catalogue");
             catalogue.takeFocus();
+        }
+    }
+
+    Shortcut {
+        sequences: ["Ctrl+B"]
+        onActivated: page.showStart()
+    }
+
+    Shortcut {
+        sequences: ["Ctrl+G"]
+        onActivated: page.showSuggestions()
+    }
+
+    // Once the columns have their heights.
+    Timer {
+        id: laidOut
+
+        interval: 0
+        onTriggered: outer.contentY = Math.max(0, Math.min(middle.y, outer.contentHeight - outer.height))
+    }
+
+    Component.onCompleted: {
+        if (shown === "start")
+            start.takeFocus();
+    }
+
+    Connections {
+        target: page.desk.start
+
+        function onStarted(): void {
+            page.show(page.desk.draft.entries.count === 0 ? "catalogue" : "entry");
         }
     }
 
@@ -82,6 +126,8 @@ FocusScope {
                 }
                 onWholeChosen: page.show("whole")
                 onWearChosen: page.show("wear")
+                onStartChosen: page.showStart()
+                onSuggestionsChosen: page.showSuggestions()
             }
         }
 
@@ -93,6 +139,28 @@ FocusScope {
             width: page.columns === 3 ? Math.round(page.width * 0.46) : page.width - x
             height: page.columns === 3 ? outer.height : page.columns === 2 ? Math.round(outer.height * 0.62) : wanted
             scrolls: page.own
+
+            StartPane {
+                id: start
+
+                width: parent.width
+                visible: page.shown === "start"
+                start: page.desk.start
+                onBlankChosen: {
+                    page.show("catalogue");
+                    catalogue.takeFocus();
+                }
+                onSuggestionsChosen: page.showSuggestions()
+            }
+
+            SuggestionList {
+                id: suggestions
+
+                width: parent.width
+                visible: page.shown === "suggestions"
+                start: page.desk.start
+                draft: page.desk.draft
+            }
 
             EntryEditor {
                 width: parent.width

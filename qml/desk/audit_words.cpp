@@ -31,6 +31,8 @@ const std::map<std::string, const char*>& table() {
       {"device.revoke", QT_TRANSLATE_NOOP("AuditWords", "took a phone's access away")},
       {"devices.see", QT_TRANSLATE_NOOP("AuditWords", "looked at the phones")},
       {"exercise.write", QT_TRANSLATE_NOOP("AuditWords", "wrote an exercise of the clinic")},
+      {"template.write", QT_TRANSLATE_NOOP("AuditWords", "wrote a template of the clinic")},
+      {"template.withdraw", QT_TRANSLATE_NOOP("AuditWords", "withdrew a template of the clinic")},
       {"hold.issue", QT_TRANSLATE_NOOP("AuditWords", "sent a hold order")},
       {"hold.lift", QT_TRANSLATE_NOOP("AuditWords", "lifted a hold order")},
       {"holds.see", QT_TRANSLATE_NOOP("AuditWords", "looked at the hold orders")},

@@ -58,24 +58,23 @@ std::optional<Snooze> snoozeOf(const v1::CaseRow& row) {
 }  // namespace
 
 QString kindWords(ReasonKind kind) {
-  const auto say = [](const char* words) { return QCoreApplication::translate("CaseloadRows", words); };
   switch (kind) {
     case ReasonKind::Safety:
-      return say("Safety");
+      return QCoreApplication::translate("CaseloadRows", "Safety");
     case ReasonKind::PainAndSkin:
-      return say("Pain and skin");
+      return QCoreApplication::translate("CaseloadRows", "Pain and skin");
     case ReasonKind::Messages:
-      return say("Messages");
+      return QCoreApplication::translate("CaseloadRows", "Messages");
     case ReasonKind::Contact:
-      return say("No contact");
+      return QCoreApplication::translate("CaseloadRows", "No contact");
     case ReasonKind::Doing:
-      return say("Doing less");
+      return QCoreApplication::translate("CaseloadRows", "Doing less");
     case ReasonKind::NextStep:
-      return say("Next step");
+      return QCoreApplication::translate("CaseloadRows", "Next step");
     case ReasonKind::Programme:
       break;
   }
-  return say("Programme");
+  return QCoreApplication::translate("CaseloadRows", "Programme");
 }
 
 std::optional<ReasonKind> kindOf(const std::string& key) {

@@ -9,9 +9,9 @@
 namespace newel::desk {
 namespace {
 
-QString factsOf(const v1::Exercise& exercise, const Catalogue& catalogue) {
-  const auto phrase = [&catalogue](const char* group, const std::string& name, const char* prefix) {
-    return print::text(catalogue.phrase(phraseKey(group, name, prefix), "en"));
+QString factsOf(const v1::Exercise& exercise, const Catalogue& catalogue, const std::string& language) {
+  const auto phrase = [&](const char* group, const std::string& name, const char* prefix) {
+    return print::text(catalogue.phrase(phraseKey(group, name, prefix), language));
   };
   QStringList parts{phrase("purpose", v1::Purpose_Name(exercise.purpose()), "PURPOSE_"),
                     phrase("position", v1::Position_Name(exercise.position()), "POSITION_")};
@@ -55,10 +55,10 @@ void CatalogueListModel::showFor(const v1::Person& person) {
   for (const auto& exercise : m_context.catalogue->exercises()) {
     Row row;
     row.exercise = &exercise;
-    row.title = print::titleOf(*m_context.catalogue, exercise.id(), "en");
-    const v1::ExerciseWords* words = m_context.catalogue->words(exercise.id(), "en");
+    row.title = print::titleOf(*m_context.catalogue, exercise.id(), m_context.language);
+    const v1::ExerciseWords* words = wordsOrEnglish(*m_context.catalogue, exercise.id(), m_context.language);
     if (words != nullptr) row.purpose = print::text(words->purpose());
-    row.facts = factsOf(exercise, *m_context.catalogue);
+    row.facts = factsOf(exercise, *m_context.catalogue, m_context.language);
     const auto findings =
         m_context.rules->check(defaultEntry(exercise, person), person, *m_context.catalogue);
     if (findings.ok() && !findings->empty()) {

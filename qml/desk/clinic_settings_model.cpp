@@ -1,5 +1,6 @@
 #include "qml/desk/clinic_settings_model.h"
 
+#include "qml/desk/in_language.h"
 #include "qml/desk/problem_words.h"
 #include "qml/print/record_words.h"
 
@@ -18,20 +19,20 @@ void ClinicSettingsModel::begin() {
 QVariantList ClinicSettingsModel::rows() const {
   QVariantList rows;
   for (const v1::SettingKind& kind : m_context.catalogue->settings()) {
-    const v1::SettingWords& words = kind.words().at("en");
+    const v1::SettingWords& words = inLanguage(kind.words(), m_context.language);
     QStringList sources;
     for (const auto& source : kind.sources()) sources << print::text(source.text());
     const auto value = m_values.find(kind.id());
-    rows << QVariantMap{
-        {QStringLiteral("id"), print::text(kind.id())},
-        {QStringLiteral("title"), print::text(words.title())},
-        {QStringLiteral("help"), print::text(words.help())},
-        {QStringLiteral("unit"), print::text(m_context.catalogue->phrase("unit." + kind.unit(), "en"))},
-        {QStringLiteral("value"), value == m_values.end() ? kind.usual() : value->second},
-        {QStringLiteral("usual"), kind.usual()},
-        {QStringLiteral("least"), kind.least()},
-        {QStringLiteral("most"), kind.most()},
-        {QStringLiteral("source"), sources.join(QStringLiteral("; "))}};
+    rows << QVariantMap{{QStringLiteral("id"), print::text(kind.id())},
+                        {QStringLiteral("title"), print::text(words.title())},
+                        {QStringLiteral("help"), print::text(words.help())},
+                        {QStringLiteral("unit"),
+                         print::text(m_context.catalogue->phrase("unit." + kind.unit(), m_context.language))},
+                        {QStringLiteral("value"), value == m_values.end() ? kind.usual() : value->second},
+                        {QStringLiteral("usual"), kind.usual()},
+                        {QStringLiteral("least"), kind.least()},
+                        {QStringLiteral("most"), kind.most()},
+                        {QStringLiteral("source"), sources.join(QStringLiteral("; "))}};
   }
   return rows;
 }

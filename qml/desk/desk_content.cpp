@@ -16,14 +16,13 @@ void DeskContent::takeOwn(std::vector<v1::OwnExercise> own) {
 
 void DeskContent::takeSettings(const v1::ClinicSettings& settings) {
   m_context.settings = settingValues(settings, Catalogue::builtIn());
-  m_rules.push_back(RuleBook::builtIn().with(m_context.settings));
+  m_rules.push_back(RuleBook::builtIn().with(m_context.settings, m_context.language));
   m_context.rules = &m_rules.back();
 }
 
 void DeskContent::forget() {
   takeOwn({});
-  m_context.settings = usualSettings(Catalogue::builtIn());
-  m_context.rules = &RuleBook::builtIn();
+  takeSettings({});
 }
 
 }  // namespace newel::desk

@@ -18,7 +18,7 @@ class DeskContent {
   void takeOwn(std::vector<v1::OwnExercise> own);  // every revision of each
   void takeSettings(const v1::ClinicSettings& settings);
   const std::vector<v1::OwnExercise>& own() const { return m_own; }
-  // Back to what the program brings: nobody is signed in.
+  // Back to what the program brings, in this desk's language: nobody is signed in.
   void forget();
 
  private:

@@ -22,7 +22,8 @@ struct DeskContext {
   Random* random = nullptr;
   const Catalogue* catalogue = nullptr;
   const RuleBook* rules = nullptr;
-  SettingValues settings;  // the clinic's, or the usual ones
+  SettingValues settings;       // the clinic's, or the usual ones
+  std::string language = "en";  // of this desk: of titles, phrases and what rules say to the therapist
   HubWorker* worker = nullptr;
   QString data_folder;
   absl::TimeZone zone;    // where this desk is

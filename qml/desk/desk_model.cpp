@@ -7,6 +7,7 @@
 #include "core/time/local_day.h"
 #include "qml/desk/problem_words.h"
 #include "qml/desk/sheets.h"
+#include "qml/print/handout.h"
 #include "qml/print/record_words.h"
 
 namespace newel::desk {
@@ -22,6 +23,7 @@ DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const Q
       m_person(context),
       m_form(context),
       m_draft(context),
+      m_start(context, m_draft),
       m_wear(context, m_draft),
       m_entry(m_draft, context),
       m_media(m_draft, context),
@@ -30,6 +32,7 @@ DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const Q
       m_done(context),
       m_hold(context),
       m_measures(context),
+      m_timeline(context),
       m_content(context),
       m_own(context, m_content),
       m_clinic_settings(context, m_content),
@@ -60,6 +63,8 @@ void DeskModel::connectModels() {
     m_person.reload();
     say(tr("Programme %1 is signed and on its way to the phone.").arg(number));
   });
+  connect(&m_start, &StartModel::kept, this, &DeskModel::say);
+  connect(&m_start, &StartModel::libraryChanged, this, &DeskModel::readLibrary);
   connect(&m_measures, &MeasuresModel::saved, &m_person, &PersonModel::reload);
   connect(&m_hold, &HoldModel::sent, this, [this] {
     const bool lifted = m_hold.lifting();
@@ -126,6 +131,7 @@ void DeskModel::gotFile() {
   if (m_page == PairingPage) m_pairing.follow(*file);
   if (m_page == DonePage) m_done.show(file);
   if (m_page == MeasuresPage) m_measures.follow(file);
+  if (m_page == TimelinePage) m_timeline.show(file);
   if (m_page == ProgrammePage || m_page == SignPage) m_draft.follow(file);
 }
 
@@ -136,12 +142,26 @@ QString DeskModel::sheetFile(const QString& kind) {
   return QDir(m_sheets_folder).filePath(QStringLiteral("newel-%1-%2.pdf").arg(kind, name));
 }
 
-void DeskModel::saveHandout(bool large_print) {
+void DeskModel::saveHandout(HandoutForm form) {
   if (!m_person.loaded()) return;
-  const QString file = sheetFile(large_print ? QStringLiteral("handout-large") : QStringLiteral("handout"));
-  const auto pages = saveHandoutSheet(*m_person.file(), m_context, large_print, file);
+  SheetChoice choice;
+  choice.body_pt = form == LargePrint ? print::kLargePrintPt : print::kBodyPt;
+  choice.compact = form == Short;
+  const QString file = sheetFile(form == LargePrint ? QStringLiteral("handout-large")
+                                 : form == Short    ? QStringLiteral("handout-short")
+                                                    : QStringLiteral("handout"));
+  const auto pages = saveHandoutSheet(*m_person.file(), m_context, choice, file);
   m_sheet_problem = problemWords(pages.status(), tr("make the handout"));
   m_news = pages.ok() ? tr("Handout of %1 pages saved: %2").arg(*pages).arg(file) : QString();
+  emit newsChanged();
+}
+
+void DeskModel::saveCard() {
+  if (!m_person.loaded()) return;
+  const QString file = sheetFile(QStringLiteral("card"));
+  const auto pages = saveCardSheet(*m_person.file(), m_context, {}, file);
+  m_sheet_problem = problemWords(pages.status(), tr("make the card"));
+  m_news = pages.ok() ? tr("Card saved: %1").arg(file) : QString();
   emit newsChanged();
 }
 
@@ -162,6 +182,19 @@ void DeskModel::keepLook(int text_percent, bool dark) {
   m_settings.dark = dark;
   m_settings.look_chosen = true;
   saveSettings(m_context.data_folder, m_settings);
+}
+
+QString DeskModel::otherLanguage() const {
+  return m_context.language == "es" ? QStringLiteral("English") : QStringLiteral("Español");
+}
+
+void DeskModel::changeLanguage() {
+  if (m_signed_in || m_page != SignInPage) return;
+  m_settings.language = m_context.language == "es" ? QStringLiteral("en") : QStringLiteral("es");
+  m_context.language = m_settings.language.toStdString();
+  saveSettings(m_context.data_folder, m_settings);
+  m_content.forget();
+  emit languageChanged(m_settings.language);
 }
 
 QJsonObject DeskModel::facts() const {

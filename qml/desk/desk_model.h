@@ -32,6 +32,8 @@
 #include "qml/desk/person_model.h"
 #include "qml/desk/preview_model.h"
 #include "qml/desk/sign_in_model.h"
+#include "qml/desk/start_model.h"
+#include "qml/desk/timeline_model.h"
 #include "qml/desk/wear_draft_model.h"
 
 namespace newel::desk {
@@ -56,6 +58,9 @@ class DeskModel : public QObject {
   Q_PROPERTY(bool mayWrite READ mayWrite NOTIFY sessionChanged)  // in records: not an auditor
   Q_PROPERTY(QString busyWords READ busyWords NOTIFY busyChanged)
   Q_PROPERTY(QString banner READ banner CONSTANT)
+  // The other language of this desk by its own name, and itself: one press changes to it. Before signing in
+  // only, so that no half of a page stays in the former one.
+  Q_PROPERTY(QString otherLanguage READ otherLanguage NOTIFY languageChanged)
   Q_PROPERTY(QString news READ news NOTIFY newsChanged)  // what just went well, until the next page
   Q_PROPERTY(QString sheetProblem READ sheetProblem NOTIFY newsChanged)
   Q_PROPERTY(newel::desk::SignInModel* signIn READ signInModel CONSTANT)
@@ -63,12 +68,14 @@ class DeskModel : public QObject {
   Q_PROPERTY(newel::desk::PersonModel* person READ person CONSTANT)
   Q_PROPERTY(newel::desk::PersonFormModel* form READ form CONSTANT)
   Q_PROPERTY(newel::desk::DraftModel* draft READ draft CONSTANT)
+  Q_PROPERTY(newel::desk::StartModel* start READ start CONSTANT)
   Q_PROPERTY(newel::desk::WearDraftModel* wear READ wear CONSTANT)
   Q_PROPERTY(newel::desk::EntryModel* entry READ entry CONSTANT)
   Q_PROPERTY(newel::desk::EntryMediaModel* media READ media CONSTANT)
   Q_PROPERTY(newel::desk::PreviewModel* preview READ preview CONSTANT)
   Q_PROPERTY(newel::desk::PairingModel* pairing READ pairing CONSTANT)
   Q_PROPERTY(newel::desk::DoneModel* done READ done CONSTANT)
+  Q_PROPERTY(newel::desk::TimelineModel* timeline READ timeline CONSTANT)
   Q_PROPERTY(newel::desk::MeasuresModel* measures READ measures CONSTANT)
   Q_PROPERTY(newel::desk::HoldModel* hold READ hold CONSTANT)
   Q_PROPERTY(newel::desk::OwnExerciseModel* ownExercises READ ownExercises CONSTANT)
@@ -92,6 +99,7 @@ class DeskModel : public QObject {
     DonePage,
     HoldPage,
     MeasuresPage,
+    TimelinePage,
     OwnExercisePage,
     ClinicSettingsPage,
     OwnAccountPage,
@@ -127,6 +135,7 @@ class DeskModel : public QObject {
   PersonModel* person() { return &m_person; }
   PersonFormModel* form() { return &m_form; }
   DraftModel* draft() { return &m_draft; }
+  StartModel* start() { return &m_start; }
   WearDraftModel* wear() { return &m_wear; }
   EntryModel* entry() { return &m_entry; }
   EntryMediaModel* media() { return &m_media; }
@@ -134,6 +143,7 @@ class DeskModel : public QObject {
   PairingModel* pairing() { return &m_pairing; }
   DoneModel* done() { return &m_done; }
   MeasuresModel* measures() { return &m_measures; }
+  TimelineModel* timeline() { return &m_timeline; }
   HoldModel* hold() { return &m_hold; }
   OwnExerciseModel* ownExercises() { return &m_own; }
   ClinicSettingsModel* clinicSettings() { return &m_clinic_settings; }
@@ -153,6 +163,7 @@ class DeskModel : public QObject {
   Q_INVOKABLE void openDone();
   Q_INVOKABLE void openHold();
   Q_INVOKABLE void openMeasures();
+  Q_INVOKABLE void openTimeline();
   Q_INVOKABLE void openOwnExercises();
   Q_INVOKABLE void openClinicSettings();
   Q_INVOKABLE void openLift(const QString& hold_id);
@@ -167,10 +178,16 @@ class DeskModel : public QObject {
   Q_INVOKABLE void signOut();
   Q_INVOKABLE void lockNow();
   // PDFs of the open person, into the sheets folder; news says where.
-  Q_INVOKABLE void saveHandout(bool large_print);
+  enum HandoutForm { Roomy, LargePrint, Short };
+  Q_ENUM(HandoutForm)
+  Q_INVOKABLE void saveHandout(newel::desk::DeskModel::HandoutForm form);
+  Q_INVOKABLE void saveCard();
   Q_INVOKABLE void saveReport();
   // What the look was changed to.
   Q_INVOKABLE void keepLook(int text_percent, bool dark);
+
+  QString otherLanguage() const;
+  Q_INVOKABLE void changeLanguage();
 
   void setSheetsFolder(const QString& folder) { m_sheets_folder = folder; }
   // For the driver: the page and what the tests wait for.
@@ -183,6 +200,7 @@ class DeskModel : public QObject {
   void busyChanged();
   void newsChanged();
   void openedChanged();
+  void languageChanged(const QString& language);  // to be shown from now on
 
  private:
   void connectModels();
@@ -217,6 +235,7 @@ class DeskModel : public QObject {
   PersonModel m_person;
   PersonFormModel m_form;
   DraftModel m_draft;
+  StartModel m_start;
   WearDraftModel m_wear;
   EntryModel m_entry;
   EntryMediaModel m_media;
@@ -225,6 +244,7 @@ class DeskModel : public QObject {
   DoneModel m_done;
   HoldModel m_hold;
   MeasuresModel m_measures;
+  TimelineModel m_timeline;
   DeskContent m_content;
   OwnExerciseModel m_own;
   ClinicSettingsModel m_clinic_settings;

@@ -21,6 +21,7 @@ QString DeskModel::backWords() const {
     case DonePage:
     case HoldPage:
     case MeasuresPage:
+    case TimelinePage:
       return tr("Person");
     case FindPage:
       if (m_page == AccessPage) return tr("Find a person");
@@ -50,6 +51,7 @@ void DeskModel::openRecord() {
 void DeskModel::openProgramme() {
   if (!m_person.loaded()) return;
   m_draft.begin(m_person.file());
+  m_start.begin();
   show(ProgrammePage);
 }
 
@@ -79,6 +81,12 @@ void DeskModel::openMeasures() {
   if (!m_person.loaded()) return;
   m_measures.begin(m_person.file());
   show(MeasuresPage);
+}
+
+void DeskModel::openTimeline() {
+  if (!m_person.loaded()) return;
+  m_timeline.show(m_person.file());
+  show(TimelinePage);
 }
 
 void DeskModel::openOwnExercises() {
@@ -168,6 +176,7 @@ void DeskModel::back() {
     case DonePage:
     case HoldPage:
     case MeasuresPage:
+    case TimelinePage:
       show(PersonPage);
       break;
     case OwnExercisePage:

@@ -140,15 +140,17 @@ void DeskModel::dutiesDone(const QString& words) {
 void DeskModel::readLibrary() {
   struct Library {
     absl::StatusOr<std::vector<v1::OwnExercise>> own;
+    absl::StatusOr<std::vector<v1::ProgrammeTemplate>> templates;
     absl::StatusOr<v1::ClinicCard> clinic;
   };
   m_context.worker->run(
       this, tr("Reading the clinic's exercises"),
       [records = maySeeRecords()](DeskClient* client) -> Library {
         const absl::Status none = absl::UnauthenticatedError("not signed in");
-        if (client == nullptr) return {none, none};
-        Library library{none, client->clinic()};
+        if (client == nullptr) return {none, none, none};
+        Library library{none, none, client->clinic()};
         if (records) library.own = client->ownExercises();
+        if (records) library.templates = client->templates();
         return library;
       },
       [this](const Library& library) {
@@ -157,6 +159,12 @@ void DeskModel::readLibrary() {
           m_context.clinic = *library.clinic;
           m_content.takeSettings(library.clinic->settings());
           m_lock.takeSettings();
+        }
+        // Last, since it looks at the rest; what was there stays where the hub did not answer.
+        if (library.templates.ok()) {
+          m_start.take(*library.templates);
+        } else {
+          m_start.refresh();
         }
         emit m_own.changed();
         if (m_page != ClinicSettingsPage) m_clinic_settings.begin();
@@ -236,6 +244,7 @@ void DeskModel::forgetAll() {
   m_own_account.forget();
   m_context.therapist.Clear();
   m_content.forget();
+  m_start.take({});
   checkOpening();
 }
 

@@ -24,6 +24,7 @@ DeskSettings loadSettings(const QString& data_folder) {
   const QJsonArray pins = json.value(QStringLiteral("pins")).toArray();
   for (const auto& pin : pins) settings.pins << pin.toString();
   settings.user_name = json.value(QStringLiteral("user_name")).toString();
+  settings.language = json.value(QStringLiteral("language")).toString();
   settings.text_percent = json.value(QStringLiteral("text_percent")).toInt(100);
   settings.look_chosen = json.contains(QStringLiteral("dark"));
   settings.dark = json.value(QStringLiteral("dark")).toBool();
@@ -36,6 +37,7 @@ bool saveSettings(const QString& data_folder, const DeskSettings& settings) {
                    {QStringLiteral("pins"), QJsonArray::fromStringList(settings.pins)},
                    {QStringLiteral("user_name"), settings.user_name},
                    {QStringLiteral("text_percent"), settings.text_percent}};
+  if (!settings.language.isEmpty()) json.insert(QStringLiteral("language"), settings.language);
   if (settings.look_chosen) json.insert(QStringLiteral("dark"), settings.dark);
   if (!QDir().mkpath(data_folder)) return false;
   QSaveFile file(fileOf(data_folder));

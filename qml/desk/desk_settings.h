@@ -12,6 +12,7 @@ struct DeskSettings {
   QString fingerprint;
   QStringList pins;  // what the hub of that fingerprint said it may show from then on, in hex
   QString user_name;
+  QString language;  // "en", "es"; empty: the system's
   int text_percent = 100;
   bool dark = false;
   bool look_chosen = false;  // false: the look follows the system

@@ -9,8 +9,8 @@
 #include "core/schedule/wear_plan.h"
 #include "core/time/local_day.h"
 #include "qml/desk/problem_words.h"
-#include "qml/desk/wear_lines.h"
 #include "qml/print/record_words.h"
+#include "qml/print/wear_lines.h"
 
 namespace newel::desk {
 namespace {
@@ -108,7 +108,7 @@ QString DoneModel::definition() const { return print::adherenceDefinition(); }
 QString DoneModel::titleOfEntry(const std::string& entry_id) const {
   const v1::Entry* entry = entryOf(*m_file, entry_id);
   return entry == nullptr ? tr("an earlier exercise")
-                          : print::titleOf(*m_context.catalogue, entry->exercise_id(), "en");
+                          : print::titleOf(*m_context.catalogue, entry->exercise_id(), m_context.language);
 }
 
 void DoneModel::makeDays() {
@@ -219,7 +219,7 @@ QVariantList DoneModel::wear() const {
     if (!day.ok() || *day < m_first || *day > m_last) continue;
     const SkinVerdict verdict = skinVerdict(*block, plan);
     list << QVariantMap{{"day", print::text(block->local_day())},
-                        {"words", wearWords(*block, verdict, zone)},
+                        {"words", print::wearWords(*block, verdict, zone)},
                         {"bad", verdict == SkinVerdict::Harm || verdict == SkinVerdict::TooRed}};
   }
   return list;

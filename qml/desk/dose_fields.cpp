@@ -16,21 +16,23 @@ struct Field {
   int step;
 };
 
-constexpr Field kSets[] = {{"sets", "Sets", "", 1, 10, 1},
-                           {"repetitions", "Repetitions", "", 1, 60, 1},
-                           {"hold_s", "Hold seconds", "s", 0, 120, 1},
-                           {"move_s", "Seconds out", "s", 1, 20, 1},
-                           {"return_s", "Seconds back", "s", 1, 20, 1},
-                           {"repetition_rest_s", "Seconds between", "s", 0, 60, 1},
-                           {"rest_s", "Rest between sets", "s", 0, 300, 15}};
-constexpr Field kMinutes[] = {{"minutes", "Minutes", "min", 1, 60, 1},
-                              {"bouts", "Times in a row", "", 1, 6, 1},
-                              {"rest_s", "Rest between", "s", 0, 600, 15}};
-constexpr Field kPasses[] = {{"passes", "Times there and back", "", 1, 30, 1},
-                             {"distance_m", "Metres one way", "m", 1, 200, 1},
-                             {"step_count", "Steps one way", "", 1, 40, 1},
-                             {"step_s", "Seconds a step", "s", 1, 10, 1},
-                             {"rest_s", "Rest between", "s", 0, 300, 15}};
+constexpr Field kSets[] = {
+    {"sets", QT_TRANSLATE_NOOP("DoseFields", "Sets"), "", 1, 10, 1},
+    {"repetitions", QT_TRANSLATE_NOOP("DoseFields", "Repetitions"), "", 1, 60, 1},
+    {"hold_s", QT_TRANSLATE_NOOP("DoseFields", "Hold seconds"), "s", 0, 120, 1},
+    {"move_s", QT_TRANSLATE_NOOP("DoseFields", "Seconds out"), "s", 1, 20, 1},
+    {"return_s", QT_TRANSLATE_NOOP("DoseFields", "Seconds back"), "s", 1, 20, 1},
+    {"repetition_rest_s", QT_TRANSLATE_NOOP("DoseFields", "Seconds between"), "s", 0, 60, 1},
+    {"rest_s", QT_TRANSLATE_NOOP("DoseFields", "Rest between sets"), "s", 0, 300, 15}};
+constexpr Field kMinutes[] = {{"minutes", QT_TRANSLATE_NOOP("DoseFields", "Minutes"), "min", 1, 60, 1},
+                              {"bouts", QT_TRANSLATE_NOOP("DoseFields", "Times in a row"), "", 1, 6, 1},
+                              {"rest_s", QT_TRANSLATE_NOOP("DoseFields", "Rest between"), "s", 0, 600, 15}};
+constexpr Field kPasses[] = {
+    {"passes", QT_TRANSLATE_NOOP("DoseFields", "Times there and back"), "", 1, 30, 1},
+    {"distance_m", QT_TRANSLATE_NOOP("DoseFields", "Metres one way"), "m", 1, 200, 1},
+    {"step_count", QT_TRANSLATE_NOOP("DoseFields", "Steps one way"), "", 1, 40, 1},
+    {"step_s", QT_TRANSLATE_NOOP("DoseFields", "Seconds a step"), "s", 1, 10, 1},
+    {"rest_s", QT_TRANSLATE_NOOP("DoseFields", "Rest between"), "s", 0, 300, 15}};
 
 template <std::size_t Size>
 QVariantList listOf(const Field (&fields)[Size], const google::protobuf::Message& dose) {
@@ -41,7 +43,7 @@ QVariantList listOf(const Field (&fields)[Size], const google::protobuf::Message
     if (known->containing_oneof() != nullptr && !dose.GetReflection()->HasField(dose, known)) continue;
     list << QVariantMap{{QStringLiteral("key"), QString::fromLatin1(field.key)},
                         {QStringLiteral("label"), QCoreApplication::translate("DoseFields", field.label)},
-                        {QStringLiteral("unit"), QCoreApplication::translate("DoseFields", field.unit)},
+                        {QStringLiteral("unit"), QString::fromLatin1(field.unit)},
                         {QStringLiteral("from"), field.from},
                         {QStringLiteral("to"), field.to},
                         {QStringLiteral("step"), field.step}};

@@ -27,7 +27,7 @@ const v1::AdviceEntry* entryOf(const v1::Programme& draft, const std::string& ca
 QVariantList DraftModel::cards() const {
   QVariantList rows;
   for (const v1::AdviceCard& card : m_context.catalogue->cards()) {
-    const v1::AdviceWords* words = cardWordsOrEnglish(*m_context.catalogue, card.id(), "en");
+    const v1::AdviceWords* words = cardWordsOrEnglish(*m_context.catalogue, card.id(), m_context.language);
     if (words == nullptr) continue;
     const v1::AdviceEntry* entry = entryOf(m_draft.value(), card.id());
     QVariantList days;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include "core/library/default_entry.h"
 #include "core/time/local_day.h"
@@ -74,7 +75,7 @@ void DraftModel::begin(std::shared_ptr<const PersonFile> file) {
   if (kept.ok()) {
     m_notice =
         m_draft.baseNumber() == base
-            ? tr("This draft was kept on this desk. Start again goes back to the last programme.")
+            ? tr("This draft was kept on this desk. \"Start from\" begins anew.")
             : tr("Programme %1 was signed after this draft was begun. What is new is shown against it.")
                   .arg(base);
     m_draft.setBaseNumber(base);
@@ -132,12 +133,12 @@ void DraftModel::change(const std::string& key, const std::function<void(v1::Pro
 
 void DraftModel::refresh() {
   const v1::Programme* last = lastProgramme(*m_file);
-  m_review =
-      reviewProgramme(m_draft.value(), m_file->person, last, *m_context.catalogue, *m_context.rules, "en");
+  m_review = reviewProgramme(m_draft.value(), m_file->person, last, *m_context.catalogue, *m_context.rules,
+                             m_context.language);
   m_minutes_before = -1;
   if (last != nullptr) {
-    const auto before =
-        reviewProgramme(*last, m_file->person, nullptr, *m_context.catalogue, *m_context.rules, "en");
+    const auto before = reviewProgramme(*last, m_file->person, nullptr, *m_context.catalogue,
+                                        *m_context.rules, m_context.language);
     if (before.ok()) m_minutes_before = mostOf(before->minutes_by_weekday);
   }
   m_selected = std::clamp(m_selected, -1, m_draft.value().entries_size() - 1);
@@ -215,6 +216,7 @@ void DraftModel::moveSelected(int by) {
 
 void DraftModel::undo() {
   m_draft.undo();
+  emit steppedBack();
   takeDays();
   scheduleKeep();
   refresh();
@@ -229,10 +231,27 @@ void DraftModel::redo() {
   emit selectedChanged();
 }
 
-void DraftModel::startAgain() {
+v1::Programme DraftModel::startingPoint() const {
+  if (!m_file) return {};
+  return startingDraft(lastProgramme(*m_file), m_context.settings, m_file->person.id(), m_file->person.zone(),
+                       todayOf(*m_file, m_context.now()));
+}
+
+void DraftModel::beginWith(v1::Programme fresh) {
   if (!m_file) return;
-  const v1::Programme fresh = startingDraft(lastProgramme(*m_file), m_context.settings, m_file->person.id(),
-                                            m_file->person.zone(), todayOf(*m_file, m_context.now()));
+  const v1::Programme* last = lastProgramme(*m_file);
+  std::set<std::string> taken;
+  for (auto& entry : *fresh.mutable_entries()) {
+    if (!entry.id().empty()) continue;
+    if (last != nullptr) {
+      for (const auto& before : last->entries()) {
+        if (before.exercise_id() != entry.exercise_id() || !taken.insert(before.id()).second) continue;
+        entry.set_id(before.id());
+        break;
+      }
+    }
+    if (entry.id().empty()) entry.set_id(newRecordId(*m_context.clock, *m_context.random));
+  }
   m_notice.clear();
   m_selected = fresh.entries().empty() ? -1 : 0;
   change("", [&fresh](v1::Programme& draft) { draft = fresh; });
@@ -240,6 +259,8 @@ void DraftModel::startAgain() {
   emit changed();
   emit selectedChanged();
 }
+
+void DraftModel::startAgain() { beginWith(startingPoint()); }
 
 void DraftModel::sign() {
   if (!maySign() || m_signing) return;

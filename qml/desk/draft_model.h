@@ -128,6 +128,11 @@ class DraftModel : public QObject {
   void editProgramme(const std::string& key, const std::function<void(v1::Programme&)>& edit) {
     change(key, edit);
   }
+  // Another beginning, as one change that can be undone: its entries get their ids here, one that the last
+  // programme has of the same exercise where there is one, so that what was done of it is told as one.
+  void beginWith(v1::Programme fresh);
+  // The last programme's, or an empty one; what every beginning goes on from.
+  v1::Programme startingPoint() const;
   // The same rhythm and windows for every entry; each keeps its own pauses.
   void scheduleForAll(const v1::Schedule& schedule);
   const PersonFile* file() const { return m_file.get(); }
@@ -137,6 +142,7 @@ class DraftModel : public QObject {
   void changed();
   void selectedChanged();
   void signedAs(int number);
+  void steppedBack();  // undo
 
  private:
   void change(const std::string& key, const std::function<void(v1::Programme&)>& edit);

@@ -142,9 +142,13 @@ QStringList DraftModel::changes() const {
 
 QString DraftModel::changesForPerson() const {
   if (!m_draft.value().changes().empty()) return print::text(m_draft.value().changes());
-  if (!m_review.ok() || m_draft.baseNumber() == 0) return {};
+  const v1::Programme* last = m_file ? lastProgramme(*m_file) : nullptr;
+  if (!m_review.ok() || last == nullptr) return {};
+  // In the person's language, whatever the desk's.
   QStringList list;
-  for (const auto& change : m_review->changes) list << print::text(change);
+  for (const auto& change :
+       changesBetween(*last, m_draft.value(), *m_context.catalogue, m_file->person.language()))
+    list << print::text(change);
   return list.join(QLatin1Char('\n'));
 }
 

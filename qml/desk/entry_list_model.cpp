@@ -20,11 +20,12 @@ bool sameEntries(const v1::Programme& left, const v1::Programme& right) {
 
 }  // namespace
 
-QStringList entryTitles(const v1::Programme& programme, const Catalogue& catalogue) {
+QStringList entryTitles(const v1::Programme& programme, const Catalogue& catalogue,
+                        const std::string& language) {
   QStringList titles;
   QMap<QString, int> seen;
   for (const auto& entry : programme.entries()) {
-    const QString title = print::titleOf(catalogue, entry.exercise_id(), "en");
+    const QString title = print::titleOf(catalogue, entry.exercise_id(), language);
     const int number = ++seen[title];
     titles << (number == 1 ? title : QStringLiteral("%1 (%2)").arg(title).arg(number));
   }
@@ -95,7 +96,7 @@ void EntryListModel::show(const v1::Programme& draft, const Review& review, cons
   m_review = review;
   m_has_last = last != nullptr;
   m_last = last == nullptr ? v1::Programme() : *last;
-  m_titles = entryTitles(draft, *m_context.catalogue);
+  m_titles = entryTitles(draft, *m_context.catalogue, m_context.language);
   if (same) {
     if (count() > 0) emit dataChanged(index(0), index(count() - 1));
   } else {

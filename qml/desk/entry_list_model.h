@@ -58,6 +58,7 @@ class EntryListModel : public QAbstractListModel {
 };
 
 // Each entry's title, numbered where an exercise comes more than once.
-QStringList entryTitles(const v1::Programme& programme, const Catalogue& catalogue);
+QStringList entryTitles(const v1::Programme& programme, const Catalogue& catalogue,
+                        const std::string& language);
 
 }  // namespace newel::desk

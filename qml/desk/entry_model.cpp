@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/library/wording.h"
 #include "core/records/check.h"
 #include "qml/desk/dose_fields.h"
 #include "qml/print/record_words.h"
@@ -45,7 +46,8 @@ const v1::Exercise* EntryModel::exercise() const {
 QString EntryModel::entryId() const { return print::text(entry().id()); }
 
 QString EntryModel::purpose() const {
-  const v1::ExerciseWords* words = m_context.catalogue->words(entry().exercise_id(), "en");
+  const v1::ExerciseWords* words =
+      wordsOrEnglish(*m_context.catalogue, entry().exercise_id(), m_context.language);
   return words == nullptr ? QString() : print::text(words->purpose());
 }
 

@@ -34,7 +34,7 @@ QVariantList HoldModel::entries() const {
   QVariantList list;
   const v1::Programme* last = m_file ? lastProgramme(*m_file) : nullptr;
   if (last == nullptr) return list;
-  const QStringList titles = entryTitles(*last, *m_context.catalogue);
+  const QStringList titles = entryTitles(*last, *m_context.catalogue, m_context.language);
   for (int i = 0; i < last->entries_size(); ++i) {
     list << QVariantMap{{QStringLiteral("id"), print::text(last->entries(i).id())},
                         {QStringLiteral("title"), titles.value(i)}};

@@ -4,7 +4,6 @@
 #include <QtCore/QMetaEnum>
 #include <QtCore/QTimeZone>
 #include <QtCore/QTimer>
-#include <QtCore/QTranslator>
 #include <QtGui/QGuiApplication>
 #include <QtQml/QQmlApplicationEngine>
 #include <QtQml/QQmlExtensionPlugin>
@@ -14,6 +13,7 @@
 #include "platform/clock.h"
 #include "platform/offset_clock.h"
 #include "platform/paths.h"
+#include "qml/desk/desk_language.h"
 #include "qml/desk/desk_model.h"
 #include "qml/desk/print_command.h"
 #include "qml/paint/contact_sheet.h"
@@ -68,7 +68,7 @@ void addOptions(QCommandLineParser& parser) {
               "file.png"),
        {QStringLiteral("self-test"), QStringLiteral("Load every page, report every warning, exit.")},
        valued("print",
-              "Write a PDF and exit, no screen needed: handout or report. The password comes from the "
+              "Write a PDF and exit, no screen needed: handout, report or card. The password comes from the "
               "environment's NEWEL_PASSWORD, the code of a second factor from NEWEL_CODE.",
               "kind"),
        valued("person", "With --print: id of the person.", "id"),
@@ -78,7 +78,10 @@ void addOptions(QCommandLineParser& parser) {
        valued("size", "With --print: a4 or letter.", "paper"),
        valued("body", "With --print: size of the text in points, 8 to 24.", "points"),
        {QStringLiteral("large-print"), QStringLiteral("With --print handout: text of 16 points.")},
-       {QStringLiteral("no-name"), QStringLiteral("With --print handout: leave the name off.")}});
+       valued("language", "With --print: language of the sheet, en, es or ar (the person's; a report's: en).",
+              "language"),
+       {QStringLiteral("compact"), QStringLiteral("With --print handout: several exercises to a page.")},
+       {QStringLiteral("no-name"), QStringLiteral("With --print handout or card: leave the name off.")}});
 }
 
 Arguments readArguments(const QCommandLineParser& parser) {
@@ -111,6 +114,8 @@ Arguments readArguments(const QCommandLineParser& parser) {
                           : QPageSize::A4;
   print.choice.body_pt = value("body").toDouble();
   if (parser.isSet(QStringLiteral("large-print"))) print.choice.body_pt = print::kLargePrintPt;
+  print.choice.language = value("language").toStdString();
+  print.choice.compact = parser.isSet(QStringLiteral("compact"));
   print.choice.with_name = !parser.isSet(QStringLiteral("no-name"));
   return arguments;
 }
@@ -184,7 +189,8 @@ DeskContext makeContext(const Clock& clock, Random& random, const QString& data)
   return context;
 }
 
-int runWindow(QGuiApplication& app, const Arguments& arguments, DeskContext& context, const QString& banner) {
+int runWindow(QGuiApplication& app, const Arguments& arguments, DeskContext& context, DeskLanguage& language,
+              const QString& banner) {
   HubWorker worker;
   context.worker = &worker;
   DeskSettings settings = loadSettings(arguments.data);
@@ -202,6 +208,10 @@ int runWindow(QGuiApplication& app, const Arguments& arguments, DeskContext& con
   QQmlApplicationEngine qml;
   QObject::connect(&qml, &QQmlApplicationEngine::warnings, &app,
                    [&](const QList<QQmlError>& errors) { warnings += static_cast<int>(errors.size()); });
+  QObject::connect(&model, &DeskModel::languageChanged, &qml, [&](const QString& chosen) {
+    language.use(chosen);
+    qml.retranslate();
+  });
   qml.addImportPath(QStringLiteral("qrc:/qt/qml"));
   const QSize size = windowSize();
   qml.setInitialProperties({{QStringLiteral("desk"), QVariant::fromValue(&model)},
@@ -254,18 +264,17 @@ int main(int argc, char** argv) {
     std::cerr << "newel-desk: the font Noto Sans is missing (fonts-noto-core)" << std::endl;
   }
   if (!arguments.figures.isEmpty()) return paintFigures(arguments.figures);
-  QTranslator translator;
-  if (translator.load(QLocale(), QStringLiteral("newel"), QStringLiteral("_"), QStringLiteral(":/i18n"))) {
-    QGuiApplication::installTranslator(&translator);
-  }
+  DeskLanguage language;
+  language.use(loadSettings(arguments.data).language);
   const std::unique_ptr<Clock> system_clock = platform::makeSystemClock();
   const absl::Duration offset = platform::wallOffsetAskedFor();
   const platform::OffsetClock clock(*system_clock, offset);
   RealRandom random;
   DeskContext context = makeContext(clock, random, arguments.data);
+  context.language = language.shown().toStdString();
   if (!arguments.print.kind.isEmpty()) return runPrint(arguments.print, context);
   const QString banner = offset == absl::ZeroDuration()
                              ? QString()
                              : QCoreApplication::translate("main", "Test clock: the date is shifted");
-  return runWindow(app, arguments, context, banner);
+  return runWindow(app, arguments, context, language, banner);
 }

@@ -11,22 +11,17 @@
 #include "qml/desk/hub_worker.h"
 #include "qml/desk/problem_words.h"
 #include "qml/print/record_words.h"
+#include "qml/print/report_extras.h"
 #include "sync/common/record_id.h"
 
 namespace newel::desk {
 namespace {
 
-const std::string kLanguage = "en";
 // Usual for smallest detectable changes in rehabilitation; the studies print it most often.
 constexpr Sureness kSure = Sureness::Ninety;
 
-QString numberWords(const v1::MeasureKind& kind, double value) {
-  return QStringLiteral("%1 %2").arg(QLocale().toString(value, 'f', static_cast<int>(kind.decimals())),
-                                     print::text(kind.unit() == "{score}" ? "points" : kind.unit()));
-}
-
 QString signedWords(const v1::MeasureKind& kind, double value) {
-  return (value > 0 ? QStringLiteral("+") : QString()) + numberWords(kind, value);
+  return (value > 0 ? QStringLiteral("+") : QString()) + print::measuredWords(kind, value);
 }
 
 }  // namespace
@@ -67,7 +62,7 @@ QVariantList MeasuresModel::kinds() const {
   QVariantList list;
   for (const v1::MeasureKind& kind : MeasureTable::builtIn().kinds()) {
     list << QVariantMap{{"id", print::text(kind.id())},
-                        {"name", print::text(measureWords(kind, kLanguage).name())}};
+                        {"name", print::text(measureWords(kind, m_context.language).name())}};
   }
   return list;
 }
@@ -93,37 +88,33 @@ std::vector<MeasuresModel::Series> MeasuresModel::series() const {
 
 QVariantMap MeasuresModel::rowOf(const Series& series) const {
   const v1::MeasureKind& kind = *series.kind;
-  QString title = print::text(measureWords(kind, kLanguage).name());
+  QString title = print::text(measureWords(kind, m_context.language).name());
   if (series.side != v1::SIDE_UNSPECIFIED) title = tr("%1, %2").arg(title, print::words(series.side));
   const v1::Measure& first = *series.values.front();
   const v1::Measure& last = *series.values.back();
   QVariantMap row{
       {"title", title},
-      {"last", tr("%1 on %2").arg(numberWords(kind, last.value()), print::text(last.local_day()))}};
+      {"last", tr("%1 on %2").arg(print::measuredWords(kind, last.value()), print::text(last.local_day()))}};
   QVariantList band;
   QStringList studies;
   if (series.values.size() > 1) {
     const MeasuredChange change = changedBeyondError(kind, first.value(), last.value(), kSure);
     row["change"] =
         tr("%1 since %2").arg(signedWords(kind, change.difference), print::text(first.local_day()));
-    row["verdict"] = change.answer == Beyond::Yes
-                         ? (change.better ? tr("better, beyond error") : tr("worse, beyond error"))
-                     : change.answer == Beyond::No         ? tr("within error: no change can be told")
-                     : change.doubt == Doubt::NoErrorKnown ? tr("no published error to judge it by")
-                                                           : tr("the studies differ: cannot be told");
+    row["verdict"] = print::verdictWords(change);
     double widest = 0;
     for (const JudgedError& judged : change.known) {
       widest = std::max(widest, judged.detectable.high);
       studies << tr("smallest detectable change (90 %) %1, in %2. %3%4")
-                     .arg(numberWords(kind, judged.detectable.high),
+                     .arg(print::measuredWords(kind, judged.detectable.high),
                           print::text(judged.error.stated->population()),
                           print::text(judged.error.stated->source().text()),
                           judged.error.printed_90 ? QString() : tr(" (worked out by formula)"));
     }
     for (const ReachedChange& reached : change.important) {
       studies << tr("%1 (%2, in %3): %4. %5")
-                     .arg(numberWords(kind, reached.stated->change()), print::text(reached.stated->meaning()),
-                          print::text(reached.stated->population()),
+                     .arg(print::measuredWords(kind, reached.stated->change()),
+                          print::text(reached.stated->meaning()), print::text(reached.stated->population()),
                           reached.reached ? tr("reached") : tr("not reached"),
                           print::text(reached.stated->source().text()));
     }
@@ -150,7 +141,8 @@ QVariantMap MeasuresModel::rowOf(const Series& series) const {
          series.values.size() == 1 ? 0.5 : absl::ToDoubleSeconds(toTime(measure->taken_at()) - from) / span},
         {"value", measure->value()},
         {"joined", !points.isEmpty()}};
-    QString words = tr("%1: %2").arg(print::text(measure->local_day()), numberWords(kind, measure->value()));
+    QString words =
+        tr("%1: %2").arg(print::text(measure->local_day()), print::measuredWords(kind, measure->value()));
     if (!measure->walking_aid().empty()) words += tr(", with %1").arg(print::text(measure->walking_aid()));
     if (!measure->note().empty()) words += QStringLiteral(". ") + print::text(measure->note());
     values.prepend(QVariantMap{{"id", print::text(measure->id())}, {"words", words}});
@@ -182,7 +174,8 @@ void MeasuresModel::setKind(const QString& kind) {
 }
 
 QString MeasuresModel::protocol() const {
-  return current() == nullptr ? QString() : print::text(measureWords(*current(), kLanguage).protocol());
+  return current() == nullptr ? QString()
+                              : print::text(measureWords(*current(), m_context.language).protocol());
 }
 QString MeasuresModel::unit() const {
   if (current() == nullptr) return {};
@@ -226,7 +219,8 @@ QString MeasuresModel::valueProblem() const {
   if (!value.has_value()) return tr("Type a number.");
   if (*value < current()->least() || *value > current()->most())
     return tr("Between %1 and %2.")
-        .arg(numberWords(*current(), current()->least()), numberWords(*current(), current()->most()));
+        .arg(print::measuredWords(*current(), current()->least()),
+             print::measuredWords(*current(), current()->most()));
   return {};
 }
 

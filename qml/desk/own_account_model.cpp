@@ -8,22 +8,21 @@
 namespace newel::desk {
 namespace {
 
-QString say(const char* words) { return QCoreApplication::translate("OwnAccount", words); }
-
 // What is wrong with a new password, from the hub's own words for the field.
 QString newPasswordWords(const std::string& message) {
   if (message.find("shorter") != std::string::npos)
-    return say(
+    return QCoreApplication::translate(
+        "OwnAccount",
         "The new password is too short: 8 characters at least, and 15 are better. Some words in a row are "
         "easy to keep in mind.");
   if (message.find("longer") != std::string::npos)
-    return say("The new password is too long: 256 bytes at most.");
+    return QCoreApplication::translate("OwnAccount", "The new password is too long: 256 bytes at most.");
   if (message.find("user name") != std::string::npos)
-    return say("The new password must not be your user name.");
+    return QCoreApplication::translate("OwnAccount", "The new password must not be your user name.");
   if (message.find("old one") != std::string::npos)
-    return say("The new password must not be the old one again.");
+    return QCoreApplication::translate("OwnAccount", "The new password must not be the old one again.");
   if (message.find("repeated") != std::string::npos)
-    return say("The new password is one character repeated.");
+    return QCoreApplication::translate("OwnAccount", "The new password is one character repeated.");
   return QString::fromStdString(message);
 }
 
@@ -32,15 +31,15 @@ QString newPasswordWords(const std::string& message) {
 QString roleWords(v1::Role role) {
   switch (role) {
     case v1::ROLE_THERAPIST:
-      return say("Therapist");
+      return QCoreApplication::translate("OwnAccount", "Therapist");
     case v1::ROLE_LEAD:
-      return say("Lead");
+      return QCoreApplication::translate("OwnAccount", "Lead");
     case v1::ROLE_ADMINISTRATOR:
-      return say("Administrator");
+      return QCoreApplication::translate("OwnAccount", "Administrator");
     case v1::ROLE_AUDITOR:
-      return say("Auditor");
+      return QCoreApplication::translate("OwnAccount", "Auditor");
     default:
-      return say("not known");
+      return QCoreApplication::translate("OwnAccount", "not known");
   }
 }
 

@@ -5,6 +5,7 @@
 
 #include "core/library/own_exercises.h"
 #include "qml/desk/dose_fields.h"
+#include "qml/desk/in_language.h"
 #include "qml/desk/own_exercise_options.h"
 #include "qml/desk/picture_file.h"
 #include "qml/desk/problem_words.h"
@@ -89,8 +90,9 @@ QVariantList OwnExerciseModel::list() const {
 QVariantList OwnExerciseModel::movements() const {
   QVariantList rows;
   for (const v1::Movement& movement : m_context.catalogue->movements()) {
-    rows << QVariantMap{{QStringLiteral("value"), print::text(movement.id())},
-                        {QStringLiteral("text"), print::text(movement.words().at("en").title())}};
+    rows << QVariantMap{
+        {QStringLiteral("value"), print::text(movement.id())},
+        {QStringLiteral("text"), print::text(inLanguage(movement.words(), m_context.language).title())}};
   }
   return rows;
 }
@@ -102,7 +104,8 @@ QString OwnExerciseModel::heading() const {
 
 QString OwnExerciseModel::movement() const {
   const v1::Movement* movement = m_context.catalogue->movement(m_own.movement());
-  return movement == nullptr ? QString() : print::text(movement->words().at("en").title());
+  return movement == nullptr ? QString()
+                             : print::text(inLanguage(movement->words(), m_context.language).title());
 }
 
 QVariantList OwnExerciseModel::phases() const {
@@ -112,7 +115,7 @@ QVariantList OwnExerciseModel::phases() const {
   for (const v1::Part& part : movement->parts()) {
     for (const v1::Phase& phase : part.phases()) {
       const auto cue = words().cues().find(phase.id());
-      QString label = print::text(movement->words().at("en").phases().at(phase.id()));
+      QString label = print::text(inLanguage(movement->words(), m_context.language).phases().at(phase.id()));
       label.replace(QStringLiteral("{working}"), tr("working leg"));
       rows << QVariantMap{{QStringLiteral("key"), print::text(phase.id())},
                           {QStringLiteral("label"), label},
@@ -145,7 +148,7 @@ QVariantMap OwnExerciseModel::values() const {
 }
 
 QVariantMap OwnExerciseModel::options() const {
-  return ownExerciseOptions(*m_context.catalogue, m_own.movement());
+  return ownExerciseOptions(*m_context.catalogue, m_own.movement(), m_context.language);
 }
 
 QVariantMap OwnExerciseModel::chosen() const {
@@ -201,7 +204,8 @@ void OwnExerciseModel::beginNew(const QString& movement_id) {
   const v1::Movement* movement = m_context.catalogue->movement(movement_id.toStdString());
   if (movement == nullptr) return;
   const std::string unique = newRecordId(*m_context.clock, *m_context.random);
-  m_own = beginOwn(*movement, *m_context.catalogue, "own-" + unique.substr(unique.size() - 12), "en");
+  m_own = beginOwn(*movement, *m_context.catalogue, "own-" + unique.substr(unique.size() - 12),
+                   m_context.language);
   auto& exercise = *m_own.mutable_exercise();
   // Usual for every level, until the therapist's own eyes say otherwise; the least mobility is asked.
   for (int level = v1::LimbLossLevel_MIN + 1; level <= v1::LimbLossLevel_MAX; ++level)

@@ -10,7 +10,8 @@ namespace newel::desk {
 
 // Lists of {value, text}: position, purpose_group, prosthesis, mobility, both, supports, sides (of the
 // movement), equipment, muscles, tags.
-QVariantMap ownExerciseOptions(const Catalogue& catalogue, const std::string& movement);
+QVariantMap ownExerciseOptions(const Catalogue& catalogue, const std::string& movement,
+                               const std::string& language);
 
 // From the message of checkOwn(): which question of the form, and what is wrong with its answer.
 QString ownExerciseProblem(const std::string& message);

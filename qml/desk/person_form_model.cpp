@@ -36,7 +36,7 @@ void PersonFormModel::beginNew() {
   m_base_identity = v1::Identity();
   m_base_revision = 0;
   m_base_person.set_id(newRecordId(*m_context.clock, *m_context.random));
-  m_values = {{QStringLiteral("language"), QStringLiteral("en")},
+  m_values = {{QStringLiteral("language"), print::text(m_context.language)},
               {QStringLiteral("zone"), print::text(m_context.zone_name)},
               {QStringLiteral("home.sturdy_chairs"), 0},
               {QStringLiteral("height_cm"), 0}};

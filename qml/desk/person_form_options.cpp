@@ -9,8 +9,6 @@
 namespace newel::desk {
 namespace {
 
-QString say(const char* text) { return QCoreApplication::translate("PersonForm", text); }
-
 QVariantMap option(const QVariant& value, const QString& text) {
   return {{QStringLiteral("value"), value}, {QStringLiteral("text"), text}};
 }
@@ -42,7 +40,9 @@ QStringList answerKeys() {
 QVariantMap personFormOptions(const Catalogue& catalogue) {
   QVariantMap options;
   options[QStringLiteral("lost")] =
-      QVariantList{option(1, say("left")), option(2, say("right")), option(3, say("both"))};
+      QVariantList{option(1, QCoreApplication::translate("PersonForm", "left")),
+                   option(2, QCoreApplication::translate("PersonForm", "right")),
+                   option(3, QCoreApplication::translate("PersonForm", "both"))};
   const QVariantList levels =
       optionsOf({v1::LIMB_LOSS_LEVEL_PARTIAL_FOOT, v1::LIMB_LOSS_LEVEL_ANKLE_DISARTICULATION,
                  v1::LIMB_LOSS_LEVEL_TRANSTIBIAL, v1::LIMB_LOSS_LEVEL_KNEE_DISARTICULATION,
@@ -52,7 +52,8 @@ QVariantMap personFormOptions(const Catalogue& catalogue) {
   const QVariantList feet = optionsOf({v1::FOOT_KIND_FIXED_ANKLE, v1::FOOT_KIND_MOVING_ANKLE,
                                        v1::FOOT_KIND_ENERGY_STORING, v1::FOOT_KIND_NOT_KNOWN});
   const QVariantList owns =
-      QVariantList{option(v1::ANSWER_YES, say("yes")), option(v1::ANSWER_NO, say("no, none yet"))};
+      QVariantList{option(v1::ANSWER_YES, QCoreApplication::translate("PersonForm", "yes")),
+                   option(v1::ANSWER_NO, QCoreApplication::translate("PersonForm", "no, none yet"))};
   for (const QString& side : {QStringLiteral("left"), QStringLiteral("right")}) {
     options[side + QStringLiteral(".level")] = levels;
     options[side + QStringLiteral(".knee")] = knees;

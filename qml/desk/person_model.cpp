@@ -121,8 +121,9 @@ QString PersonModel::holdWhat(const v1::HoldOrder& hold) const {
   QStringList titles;
   for (const auto& id : hold.entry_ids()) {
     const v1::Entry* entry = entryOf(*m_file, id);
-    titles << (entry == nullptr ? tr("an earlier exercise")
-                                : print::titleOf(*m_context.catalogue, entry->exercise_id(), "en"));
+    titles << (entry == nullptr
+                   ? tr("an earlier exercise")
+                   : print::titleOf(*m_context.catalogue, entry->exercise_id(), m_context.language));
   }
   return titles.join(QStringLiteral(", "));
 }

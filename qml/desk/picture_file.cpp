@@ -43,7 +43,7 @@ absl::StatusOr<std::string> drawnAnew(const QString& path, const Bounds& bounds)
   QImageReader reader(path);
   reader.setAutoTransform(true);  // turned as it was taken; that note is not kept either
   const QImage read = reader.read();
-  if (read.isNull()) return bad("This file is no picture that can be read.");
+  if (read.isNull()) return bad(QT_TRANSLATE_NOOP("Picture", "This file is no picture that can be read."));
   // Pixels alone go on: texts inside the file are left behind.
   QImage pixels = read.convertToFormat(QImage::Format_RGB888);
   pixels = pixels.copy();
@@ -54,7 +54,8 @@ absl::StatusOr<std::string> drawnAnew(const QString& path, const Bounds& bounds)
     const QByteArray bytes = jpegOf(pixels, quality);
     if (!bytes.isEmpty() && bytes.size() <= bounds.bytes) return bytes.toStdString();
   }
-  return bad("This picture cannot be made small enough. Take one with less in it.");
+  return bad(
+      QT_TRANSLATE_NOOP("Picture", "This picture cannot be made small enough. Take one with less in it."));
 }
 
 // What the cleaning says, without the field's name in front.
@@ -73,11 +74,13 @@ absl::StatusOr<std::string> smallPicture(const QString& file) { return drawnAnew
 absl::StatusOr<CleanMedia> mediaFrom(const QString& file) {
   const QString path = pathOf(file.trimmed());
   QFile from(path);
-  if (!from.open(QIODevice::ReadOnly)) return bad("This file cannot be opened. Look at its name and place.");
+  if (!from.open(QIODevice::ReadOnly))
+    return bad(QT_TRANSLATE_NOOP("Picture", "This file cannot be opened. Look at its name and place."));
   constexpr qint64 kHead = 16;
   const bool clip = isClip(sniffMedia(from.peek(kHead).toStdString()));
   if (clip && from.size() > static_cast<qint64>(kMostClipBytes))
-    return bad("This clip is larger than 16 MiB. Take a shorter one, or save it smaller.");
+    return bad(QT_TRANSLATE_NOOP("Picture",
+                                 "This clip is larger than 16 MiB. Take a shorter one, or save it smaller."));
   auto content =
       clip ? absl::StatusOr<std::string>(from.readAll().toStdString()) : drawnAnew(path, kForEntry);
   if (!content.ok()) return content.status();

@@ -3,6 +3,8 @@
 #include <iostream>
 
 #include "core/time/local_day.h"
+#include "qml/desk/desk_content.h"
+#include "qml/print/sheet_language.h"
 #include "sync/common/pairing_ticket.h"
 #include "sync/desk/desk_client.h"
 
@@ -31,7 +33,7 @@ std::string missingOption(const PrintCommand& command) {
   return command.password.isEmpty() ? "the environment's NEWEL_PASSWORD" : "";
 }
 
-absl::StatusOr<PersonFile> fetched(const PrintCommand& command, DeskContext& context) {
+absl::StatusOr<PersonFile> fetched(const PrintCommand& command, DeskContext& context, DeskContent& content) {
   const auto pin = parseFingerprint(command.fingerprint.toStdString());
   if (!pin.ok()) return pin.status();
   auto client = DeskClient::connect({command.address.toStdString(), *pin, context.random});
@@ -41,6 +43,7 @@ absl::StatusOr<PersonFile> fetched(const PrintCommand& command, DeskContext& con
   if (!reply.ok()) return reply.status();
   context.therapist = reply->therapist();
   context.clinic = reply->clinic();
+  content.takeSettings(reply->clinic().settings());
   auto file = fetchPerson(**client, command.person_id.toStdString(), false);
   const absl::Status out = (*client)->signOut();
   if (!out.ok()) std::cerr << "newel-desk: not signed out: " << out.message() << std::endl;
@@ -50,6 +53,7 @@ absl::StatusOr<PersonFile> fetched(const PrintCommand& command, DeskContext& con
 absl::StatusOr<int> saved(const PrintCommand& command, const DeskContext& context, const PersonFile& file) {
   if (command.kind == QLatin1String("handout"))
     return saveHandoutSheet(file, context, command.choice, command.out);
+  if (command.kind == QLatin1String("card")) return saveCardSheet(file, context, command.choice, command.out);
   absl::CivilDay last = todayOf(file, context.now());
   if (!command.last_day.isEmpty()) {
     const auto day = parseLocalDay(command.last_day.toStdString());
@@ -69,12 +73,18 @@ absl::StatusOr<int> saved(const PrintCommand& command, const DeskContext& contex
 }  // namespace
 
 int runPrint(const PrintCommand& command, DeskContext& context) {
-  if (command.kind != QLatin1String("handout") && command.kind != QLatin1String("report")) {
-    return wrong("--print: handout or report");
+  if (!QStringList{QStringLiteral("handout"), QStringLiteral("report"), QStringLiteral("card")}.contains(
+          command.kind)) {
+    return wrong("--print: handout, report or card");
   }
+  const QStringList languages = print::SheetLanguage::languages();
+  const QString language = QString::fromStdString(command.choice.language);
+  if (!language.isEmpty() && !languages.contains(language))
+    return wrong("--language: " + languages.join(QStringLiteral(", ")).toStdString());
   const std::string missing = missingOption(command);
   if (!missing.empty()) return wrong("--print needs " + missing);
-  const auto file = fetched(command, context);
+  DeskContent content(context);
+  const auto file = fetched(command, context, content);
   if (!file.ok()) return failed(file.status());
   const auto pages = saved(command, context, *file);
   if (!pages.ok()) return failed(pages.status());

@@ -9,7 +9,7 @@
 namespace newel::desk {
 
 struct PrintCommand {
-  QString kind;  // "handout" or "report"
+  QString kind;  // "handout", "report" or "card"
   QString person_id;
   QString address;
   QString fingerprint;

@@ -5,26 +5,30 @@
 namespace newel::desk {
 namespace {
 
-QString say(const char* words) { return QCoreApplication::translate("ProblemWords", words); }
-
 QString whatToDo(absl::StatusCode code) {
   switch (code) {
     case absl::StatusCode::kUnavailable:
     case absl::StatusCode::kDeadlineExceeded:
-      return say(
+      return QCoreApplication::translate(
+          "ProblemWords",
           "The hub does not answer. Nothing was changed there as far as this desk knows. Check the network, "
           "then try again.");
     case absl::StatusCode::kUnauthenticated:
-      return say("The hub does not know this sign-in any more. Sign in again; drafts are kept.");
+      return QCoreApplication::translate(
+          "ProblemWords", "The hub does not know this sign-in any more. Sign in again; drafts are kept.");
     case absl::StatusCode::kPermissionDenied:
-      return say("Your role may not do this. Ask whoever runs the clinic's hub.");
+      return QCoreApplication::translate("ProblemWords",
+                                         "Your role may not do this. Ask whoever runs the clinic's hub.");
     case absl::StatusCode::kAborted:
-      return say(
+      return QCoreApplication::translate(
+          "ProblemWords",
           "Somebody changed it meanwhile. Look at the newest one and do it again; what you wrote is kept.");
     case absl::StatusCode::kResourceExhausted:
-      return say("Too many tries or too much at once. Wait a minute, then try again.");
+      return QCoreApplication::translate(
+          "ProblemWords", "Too many tries or too much at once. Wait a minute, then try again.");
     case absl::StatusCode::kNotFound:
-      return say("The hub does not know it. Go back to the list and open it again.");
+      return QCoreApplication::translate("ProblemWords",
+                                         "The hub does not know it. Go back to the list and open it again.");
     default:
       return {};
   }
@@ -34,12 +38,13 @@ QString whatToDo(absl::StatusCode code) {
 
 QString problemWords(const absl::Status& status, const QString& doing) {
   if (status.ok()) return {};
-  QString words = say("Could not %1.").arg(doing);
+  QString words = QCoreApplication::translate("ProblemWords", "Could not %1.").arg(doing);
   const QString todo = whatToDo(status.code());
   if (!todo.isEmpty()) words += QLatin1Char(' ') + todo;
   const std::string message(status.message());
   if (todo.isEmpty() && !message.empty())
-    words += say(" The hub says: %1").arg(QString::fromStdString(message));
+    words +=
+        QCoreApplication::translate("ProblemWords", " The hub says: %1").arg(QString::fromStdString(message));
   return words;
 }
 

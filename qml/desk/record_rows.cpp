@@ -8,8 +8,6 @@ namespace {
 
 using print::words;
 
-QString say(const char* text) { return QCoreApplication::translate("RecordRows", text); }
-
 class Rows {
  public:
   void add(const QString& label, const QString& value, bool missing = false) {
@@ -29,14 +27,15 @@ class Rows {
 void addLimbs(const v1::Person& person, Rows& rows) {
   for (const auto& limb : person.limbs()) {
     const QString side = words(limb.side());
-    rows.add(say("Lost, %1").arg(side), words(limb.level()));
-    rows.add(say("Prosthesis, %1").arg(side),
-             limb.has_prosthesis() ? say("knee: %1; foot: %2").arg(words(limb.knee()), words(limb.foot()))
-                                   : say("none"),
+    rows.add(QCoreApplication::translate("RecordRows", "Lost, %1").arg(side), words(limb.level()));
+    rows.add(QCoreApplication::translate("RecordRows", "Prosthesis, %1").arg(side),
+             limb.has_prosthesis() ? QCoreApplication::translate("RecordRows", "knee: %1; foot: %2")
+                                         .arg(words(limb.knee()), words(limb.foot()))
+                                   : QCoreApplication::translate("RecordRows", "none"),
              limb.foot() == v1::FOOT_KIND_NOT_KNOWN);
   }
   if (person.limbs_size() == 2) {
-    rows.add(say("Goes first on stairs"), words(person.strong_side()),
+    rows.add(QCoreApplication::translate("RecordRows", "Goes first on stairs"), words(person.strong_side()),
              person.strong_side() == v1::SIDE_UNSPECIFIED);
   }
 }
@@ -46,28 +45,36 @@ void addLimbs(const v1::Person& person, Rows& rows) {
 QVariantList recordRows(const v1::Person& person, const v1::Identity& identity) {
   Rows rows;
   addLimbs(person, rows);
-  rows.add(say("Mobility level"), words(person.mobility()));
+  rows.add(QCoreApplication::translate("RecordRows", "Mobility level"), words(person.mobility()));
   QStringList conditions;
   for (const int condition : person.conditions()) conditions << words(static_cast<v1::Condition>(condition));
-  rows.add(say("Conditions"),
-           conditions.isEmpty() ? say("asked, none of the list") : conditions.join(QStringLiteral(", ")));
-  rows.add(say("Walking aid"), words(person.walking_aid()));
-  rows.answer(say("Gets up from the floor"), person.can_get_up_from_floor());
+  rows.add(QCoreApplication::translate("RecordRows", "Conditions"),
+           conditions.isEmpty() ? QCoreApplication::translate("RecordRows", "asked, none of the list")
+                                : conditions.join(QStringLiteral(", ")));
+  rows.add(QCoreApplication::translate("RecordRows", "Walking aid"), words(person.walking_aid()));
+  rows.answer(QCoreApplication::translate("RecordRows", "Gets up from the floor"),
+              person.can_get_up_from_floor());
   const auto& home = person.home();
-  rows.add(say("Stairs at home"), words(home.rails()), home.rails() == v1::RAILS_NOT_KNOWN);
-  rows.answer(say("Ramp"), home.ramp());
-  rows.add(say("Sturdy chairs"), QString::number(home.sturdy_chairs()));
-  rows.answer(say("Chair on wheels"), home.rolling_chair());
-  rows.answer(say("Worktop or heavy table"), home.counter());
-  rows.answer(say("Room on the floor"), home.floor_space());
-  rows.answer(say("Someone near"), home.someone_near());
-  rows.answer(say("Low vision"), person.senses().low_vision());
-  rows.answer(say("Hard of hearing"), person.senses().hard_of_hearing());
-  rows.add(say("Height"), say("%1 cm").arg(person.height_cm()));
-  rows.add(say("Language, zone"),
-           say("%1, %2").arg(print::text(person.language()), print::text(person.zone())));
-  if (!identity.birth_date().empty()) rows.add(say("Born"), print::dayWords(identity.birth_date()));
-  if (!identity.phone().empty()) rows.add(say("Phone"), print::text(identity.phone()));
+  rows.add(QCoreApplication::translate("RecordRows", "Stairs at home"), words(home.rails()),
+           home.rails() == v1::RAILS_NOT_KNOWN);
+  rows.answer(QCoreApplication::translate("RecordRows", "Ramp"), home.ramp());
+  rows.add(QCoreApplication::translate("RecordRows", "Sturdy chairs"), QString::number(home.sturdy_chairs()));
+  rows.answer(QCoreApplication::translate("RecordRows", "Chair on wheels"), home.rolling_chair());
+  rows.answer(QCoreApplication::translate("RecordRows", "Worktop or heavy table"), home.counter());
+  rows.answer(QCoreApplication::translate("RecordRows", "Room on the floor"), home.floor_space());
+  rows.answer(QCoreApplication::translate("RecordRows", "Someone near"), home.someone_near());
+  rows.answer(QCoreApplication::translate("RecordRows", "Low vision"), person.senses().low_vision());
+  rows.answer(QCoreApplication::translate("RecordRows", "Hard of hearing"),
+              person.senses().hard_of_hearing());
+  rows.add(QCoreApplication::translate("RecordRows", "Height"),
+           QCoreApplication::translate("RecordRows", "%1 cm").arg(person.height_cm()));
+  rows.add(QCoreApplication::translate("RecordRows", "Language, zone"),
+           QCoreApplication::translate("RecordRows", "%1, %2")
+               .arg(print::text(person.language()), print::text(person.zone())));
+  if (!identity.birth_date().empty())
+    rows.add(QCoreApplication::translate("RecordRows", "Born"), print::dayWords(identity.birth_date()));
+  if (!identity.phone().empty())
+    rows.add(QCoreApplication::translate("RecordRows", "Phone"), print::text(identity.phone()));
   return rows.take();
 }
 

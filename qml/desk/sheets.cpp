@@ -1,10 +1,22 @@
 #include "qml/desk/sheets.h"
 
+#include "qml/print/card.h"
 #include "qml/print/handout.h"
 #include "qml/print/record_words.h"
 #include "qml/print/report.h"
 
 namespace newel::desk {
+namespace {
+
+// With what the programmes themselves carry: a sheet needs nothing that was not signed.
+Catalogue catalogueOf(const PersonFile& file, const DeskContext& context) {
+  std::vector<v1::OwnExercise> own;
+  for (const auto& programme : file.programmes)
+    own.insert(own.end(), programme.own_exercises().begin(), programme.own_exercises().end());
+  return context.catalogue->with(own);
+}
+
+}  // namespace
 
 absl::StatusOr<int> saveHandoutSheet(const PersonFile& file, const DeskContext& context,
                                      const SheetChoice& choice, const QString& name) {
@@ -18,14 +30,19 @@ absl::StatusOr<int> saveHandoutSheet(const PersonFile& file, const DeskContext& 
   print::HandoutOptions options;
   options.size = choice.size;
   if (choice.body_pt > 0) options.body_pt = choice.body_pt;
-  return print::writeHandout(input, options, *context.catalogue, *context.rules, name);
+  if (choice.compact) options.layout = print::HandoutLayout::Compact;
+  options.language = choice.language;
+  return print::writeHandout(input, options, catalogueOf(file, context), *context.rules, name);
 }
 
-absl::StatusOr<int> saveHandoutSheet(const PersonFile& file, const DeskContext& context, bool large_print,
-                                     const QString& name) {
-  SheetChoice choice;
-  choice.body_pt = large_print ? print::kLargePrintPt : print::kBodyPt;
-  return saveHandoutSheet(file, context, choice, name);
+absl::StatusOr<int> saveCardSheet(const PersonFile& file, const DeskContext& context,
+                                  const SheetChoice& choice, const QString& name) {
+  print::CardInput input;
+  input.person = file.person;
+  if (choice.with_name) input.name = print::fullName(file.identity);
+  input.clinic = context.clinic;
+  if (const v1::Programme* last = lastProgramme(file)) input.thresholds = last->thresholds();
+  return print::writeCard(input, {choice.size, choice.language}, name);
 }
 
 absl::StatusOr<int> saveReportSheet(const PersonFile& file, const DeskContext& context, absl::CivilDay first,
@@ -38,6 +55,10 @@ absl::StatusOr<int> saveReportSheet(const PersonFile& file, const DeskContext& c
   input.programmes = file.programmes;
   input.practices = file.practices;
   input.holds = file.holds;
+  input.measures = file.measures;
+  input.wear_blocks = file.wear_blocks;
+  input.language = choice.language.empty() ? context.language : choice.language;
+  input.redness_min = context.settings.at("redness-minutes");
   input.first = first;
   input.last = last;
   input.today = todayOf(file, context.now());
@@ -46,7 +67,7 @@ absl::StatusOr<int> saveReportSheet(const PersonFile& file, const DeskContext& c
   print::ReportOptions options;
   options.size = choice.size;
   if (choice.body_pt > 0) options.body_pt = choice.body_pt;
-  return print::writeReport(input, options, *context.catalogue, *context.rules, name);
+  return print::writeReport(input, options, catalogueOf(file, context), *context.rules, name);
 }
 
 }  // namespace newel::desk

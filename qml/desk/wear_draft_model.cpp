@@ -5,14 +5,11 @@
 #include "core/progress/measure_table.h"
 #include "core/records/record_text.h"
 #include "core/time/local_day.h"
+#include "qml/desk/in_language.h"
 #include "qml/print/record_words.h"
 
 namespace newel::desk {
 namespace {
-
-const std::string kLanguage = "en";
-
-const v1::WearExampleWords& wordsOf(const v1::WearExample& example) { return example.words().at(kLanguage); }
 
 QString sourcesOf(const v1::WearExample& example) {
   QStringList lines;
@@ -36,8 +33,8 @@ QVariantList WearDraftModel::examples() const {
   QVariantList list;
   for (const v1::WearExample& example : WearLibrary::builtIn().examples()) {
     list << QVariantMap{{"id", print::text(example.id())},
-                        {"name", print::text(wordsOf(example).name())},
-                        {"when", print::text(wordsOf(example).when())},
+                        {"name", print::text(inLanguage(example.words(), m_context.language).name())},
+                        {"when", print::text(inLanguage(example.words(), m_context.language).when())},
                         {"sources", sourcesOf(example)}};
   }
   return list;
@@ -96,7 +93,7 @@ QVariantList WearDraftModel::measures() const {
     for (const v1::AskedMeasure& asked : m_draft.programme().measures())
       if (asked.kind() == kind.id()) by = print::text(asked.by_day());
     list << QVariantMap{{"id", print::text(kind.id())},
-                        {"name", print::text(measureWords(kind, kLanguage).name())},
+                        {"name", print::text(measureWords(kind, m_context.language).name())},
                         {"byDay", by}};
   }
   return list;

@@ -10,8 +10,9 @@
 
 namespace newel::print {
 
-// Three poses at most, drawn for `person` as `timeline` has it. nullptr when the exercise has no drawing.
+// Three poses at most, drawn for `person` as `timeline` has it, in the order of reading and no higher than
+// `highest_mm`. nullptr when the exercise has no drawing.
 std::unique_ptr<PaperBlock> figureStrip(const v1::Timeline& timeline, const v1::Person& person,
-                                        const Catalogue& catalogue);
+                                        const Catalogue& catalogue, double highest_mm);
 
 }  // namespace newel::print

@@ -25,10 +25,17 @@ struct HandoutInput {
   v1::ClinicCard clinic;  // with its settings: numbers in cards of advice are the clinic's
 };
 
+enum class HandoutLayout {
+  Roomy,    // one or two exercises to a page, all that is said of each
+  Compact,  // several to a page: how much, how, what to mind, when to stop
+};
+
 struct HandoutOptions {
   double body_pt = kBodyPt;  // kLargePrintPt for large print
   QPageSize::PageSizeId size = QPageSize::A4;
   int most_weeks = 6;  // of the tick-off grid
+  HandoutLayout layout = HandoutLayout::Roomy;
+  std::string language;  // BCP 47; empty: the person's
 };
 
 // Returns the number of pages. kInvalidArgument naming the field when the programme does not pass check(),

@@ -1,6 +1,5 @@
 #include "qml/print/paper.h"
 
-#include <QtCore/QCoreApplication>
 #include <QtCore/QSaveFile>
 #include <QtGui/QAbstractTextDocumentLayout>
 #include <QtGui/QPainter>
@@ -8,6 +7,8 @@
 #include <QtGui/QTextDocument>
 #include <QtGui/QTextLayout>
 #include <algorithm>
+
+#include "qml/print/sheet_language.h"
 
 namespace newel::print {
 namespace {
@@ -24,6 +25,9 @@ class TextBlock : public PaperBlock {
     m_document.documentLayout()->setPaintDevice(&device);
     m_document.setDefaultFont(paperFont(m_points));
     m_document.setDocumentMargin(0);
+    QTextOption option = m_document.defaultTextOption();
+    option.setTextDirection(sheetReadsRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);
+    m_document.setDefaultTextOption(option);
     m_document.setDefaultStyleSheet(styleSheet());
     m_document.setHtml(m_html);
     m_document.setTextWidth(width);
@@ -54,18 +58,22 @@ class TextBlock : public PaperBlock {
   // there.
   QString styleSheet() const {
     const double px = m_points * 96 / 72;
-    return QStringLiteral(
+    // Arabic letters come with tall lines of their own; closer, a page holds as much as in other languages.
+    const QString closer =
+        sheetReadsRightToLeft() ? QStringLiteral("p, li, td, h2, h3 { line-height: 76%; }") : QString();
+    return closer +
+           QStringLiteral(
                "h1 { font-size: %1pt; margin: 0 0 %5px 0; } h2 { font-size: %2pt; margin: %6px 0 %5px 0; }"
                "h3 { font-size: %3pt; margin: %5px 0 0 0; } p { margin: 0 0 %5px 0; }"
                "ol, ul { margin: 0 0 %5px 0; } td, th { padding: 1px %6px 1px 0; vertical-align: top; }"
                "th { text-align: left; } table.lines td, table.lines th { padding: 3px 6px; }"
                "table.box td { padding: 6px; } .soft { color: #404040; font-size: %4pt; }")
-        .arg(m_points * 1.7)
-        .arg(m_points * 1.3)
-        .arg(m_points)
-        .arg(m_points * 0.88)
-        .arg(px * 0.28)
-        .arg(px * 0.7);
+               .arg(m_points * 1.7)
+               .arg(m_points * 1.3)
+               .arg(m_points)
+               .arg(m_points * 0.88)
+               .arg(px * 0.28)
+               .arg(px * 0.7);
   }
 
   QString m_html;
@@ -162,12 +170,18 @@ absl::Status Paper::write(const QString& file) {
     const auto foot = [&] {
       painter.setFont(paperFont(std::min(m_options.body_pt * 0.8, 12.0)));
       const QRectF room(0, height + 2 * mm, width, (kFootMm - 2) * mm);
-      const QString number = QCoreApplication::translate("Paper", "Page %1 of %2").arg(page + 1).arg(m_pages);
+      const QString number = sheetWords("Paper", "Page %1 of %2").arg(page + 1).arg(m_pages);
       painter.setPen(QPen(Qt::black, 0.2 * mm));
       painter.drawLine(room.topLeft(), room.topRight());
       QRectF used;
-      painter.drawText(room.adjusted(0, mm, 0, 0), Qt::AlignRight | Qt::AlignTop, number, &used);
-      painter.drawText(room.adjusted(0, mm, -used.width() - 4 * mm, 0), Qt::AlignLeft | Qt::TextWordWrap,
+      const bool mirrored = sheetReadsRightToLeft();
+      painter.setLayoutDirection(mirrored ? Qt::RightToLeft : Qt::LeftToRight);
+      const double aside = 4 * mm;
+      painter.drawText(room.adjusted(0, mm, 0, 0),
+                       (mirrored ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignAbsolute, number, &used);
+      const double taken = used.width() + aside;
+      painter.drawText(room.adjusted(mirrored ? taken : 0, mm, mirrored ? 0 : -taken, 0),
+                       (mirrored ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignAbsolute | Qt::TextWordWrap,
                        m_options.foot);
     };
     for (const auto& piece : placed) {

@@ -13,9 +13,11 @@
 
 #include "core/library/catalogue.h"
 #include "core/records/identity.pb.h"
+#include "core/records/measure.pb.h"
 #include "core/records/person.pb.h"
 #include "core/records/practice.pb.h"
 #include "core/records/programme.pb.h"
+#include "core/records/wear.pb.h"
 #include "core/safety/rule_book.h"
 
 namespace newel::print {
@@ -24,11 +26,15 @@ struct ReportInput {
   v1::Person person;
   v1::Identity identity;
   v1::ClinicCard clinic;
-  QString made_by;                        // the therapist
-  std::vector<v1::Programme> programmes;  // all numbers, oldest first
-  std::vector<v1::Practice> practices;    // all, each id once
-  std::vector<v1::HoldOrder> holds;       // all, oldest first
-  absl::CivilDay first;                   // the period, both ends included
+  QString made_by;                         // the therapist
+  std::vector<v1::Programme> programmes;   // all numbers, oldest first
+  std::vector<v1::Practice> practices;     // all, each id once
+  std::vector<v1::HoldOrder> holds;        // all, oldest first
+  std::vector<v1::Measure> measures;       // last revisions
+  std::vector<v1::WearBlock> wear_blocks;  // last revisions
+  std::string language = "en";             // of the record: the clinic's, not the person's
+  std::uint32_t redness_min = 0;           // the clinic's setting, where no plan says otherwise
+  absl::CivilDay first;                    // the period, both ends included
   absl::CivilDay last;
   absl::CivilDay today;                       // the person's
   std::optional<absl::CivilDay> heard_until;  // nullopt: the phone was never heard from

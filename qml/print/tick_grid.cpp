@@ -1,6 +1,5 @@
 #include "qml/print/tick_grid.h"
 
-#include <QtCore/QCoreApplication>
 #include <QtCore/QDateTime>
 #include <QtCore/QLocale>
 #include <QtGui/QPainter>
@@ -10,11 +9,10 @@
 #include "core/schedule/occasions.h"
 #include "core/time/local_day.h"
 #include "qml/print/record_words.h"
+#include "qml/print/sheet_language.h"
 
 namespace newel::print {
 namespace {
-
-QString say(const char* words) { return QCoreApplication::translate("TickGrid", words); }
 
 class GridBlock : public PaperBlock {
  public:
@@ -26,7 +24,8 @@ class GridBlock : public PaperBlock {
     m_first = width * 0.36;
     const QFontMetricsF metrics(paperFont(m_points * 0.9), &device);
     m_rows.clear();
-    double height = m_unit * 4.2;
+    m_head = std::max(m_unit * 2.2, 2 * metrics.lineSpacing());
+    double height = m_unit * 2 + m_head;
     for (const auto& row : m_week.rows) {
       const QString words = row.note.isEmpty() ? row.title : row.title + QLatin1Char('\n') + row.note;
       const QRectF rect =
@@ -39,20 +38,21 @@ class GridBlock : public PaperBlock {
 
   void paint(QPainter& painter, double from, double) override {
     painter.translate(0, -from);
+    painter.setLayoutDirection(m_right_to_left ? Qt::RightToLeft : Qt::LeftToRight);
     painter.setPen(QPen(Qt::black, m_unit * 0.06));
     painter.setFont(paperFont(m_points));
     QFont bold = paperFont(m_points);
     bold.setBold(true);
     painter.setFont(bold);
-    painter.drawText(QRectF(0, 0, m_width, m_unit * 2), Qt::AlignLeft | Qt::AlignVCenter, m_week.title);
+    painter.drawText(QRectF(0, 0, m_width, m_unit * 2), atStart(Qt::AlignVCenter), m_week.title);
     painter.setFont(paperFont(m_points * 0.9));
     double y = m_unit * 2;
     const double cell = (m_width - m_first) / 7;
     for (int day = 0; day < 7; ++day) {
-      painter.drawText(QRectF(m_first + day * cell, y, cell, m_unit * 2.2), Qt::AlignCenter,
+      painter.drawText(mirrored(QRectF(m_first + day * cell, y, cell, m_head)), Qt::AlignCenter,
                        m_week.days[day]);
     }
-    y += m_unit * 2.2;
+    y += m_head;
     for (std::size_t i = 0; i < m_week.rows.size(); ++i) {
       paintRow(painter, m_week.rows[i], y, m_rows[i], cell);
       y += m_rows[i];
@@ -61,7 +61,7 @@ class GridBlock : public PaperBlock {
   }
 
   double cutBefore(double from, double at) const override {
-    double cut = m_unit * 4.2;
+    double cut = m_unit * 2 + m_head;
     double best = from;
     for (const double row : m_rows) {
       cut += row;
@@ -71,13 +71,22 @@ class GridBlock : public PaperBlock {
   }
 
  private:
+  // In a language that reads from the right the whole table does.
+  QRectF mirrored(QRectF rect) const {
+    if (m_right_to_left) rect.moveLeft(m_width - rect.right());
+    return rect;
+  }
+  int atStart(int flags) const {
+    return flags | Qt::AlignAbsolute | (m_right_to_left ? Qt::AlignRight : Qt::AlignLeft);
+  }
+
   void paintRow(QPainter& painter, const TickRow& row, double y, double height, double cell) const {
     painter.drawLine(QPointF(0, y), QPointF(m_width, y));
     const QString words = row.note.isEmpty() ? row.title : row.title + QLatin1Char('\n') + row.note;
-    painter.drawText(QRectF(0, y, m_first - m_unit * 0.6, height),
-                     Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, words);
+    painter.drawText(mirrored(QRectF(0, y, m_first - m_unit * 0.6, height)),
+                     atStart(Qt::AlignVCenter | Qt::TextWordWrap), words);
     for (int day = 0; day < 7; ++day) {
-      const QRectF room(m_first + day * cell, y, cell, height);
+      const QRectF room = mirrored(QRectF(m_first + day * cell, y, cell, height));
       const int boxes = std::abs(row.boxes[day]);
       if (boxes == 0) {
         painter.drawText(room, Qt::AlignCenter, QStringLiteral("–"));
@@ -93,17 +102,19 @@ class GridBlock : public PaperBlock {
   }
 
   TickWeek m_week;
+  bool m_right_to_left = sheetReadsRightToLeft();
   double m_points;
   double m_width = 0;
   double m_unit = 0;
   double m_first = 0;
+  double m_head = 0;  // days above the boxes, two lines
   std::vector<double> m_rows;
 };
 
 QString dayHead(absl::CivilDay day) {
   const QDate date(static_cast<int>(day.year()), day.month(), day.day());
-  return QLocale().toString(date, QStringLiteral("ddd")) + QLatin1Char('\n') +
-         QLocale().toString(date, QStringLiteral("d MMM"));
+  return plainDigits(sheetLocale().toString(date, QStringLiteral("ddd")) + QLatin1Char('\n') +
+                     sheetLocale().toString(date, QStringLiteral("d MMM")));
 }
 
 TickRow emptyRow(const v1::Entry& entry, const Catalogue& catalogue, const std::string& language) {
@@ -111,9 +122,8 @@ TickRow emptyRow(const v1::Entry& entry, const Catalogue& catalogue, const std::
   row.title = titleOf(catalogue, entry.exercise_id(), language);
   if (entry.schedule().rhythm_case() == v1::Schedule::kTimesPerWeek &&
       entry.schedule().times_per_week() < 7) {
-    row.note = entry.schedule().times_per_week() == 1
-                   ? say("any one day")
-                   : say("any %1 days").arg(entry.schedule().times_per_week());
+    const auto days = static_cast<int>(entry.schedule().times_per_week());
+    row.note = sheetWords("TickGrid", "any %n day(s)", nullptr, days);
   }
   return row;
 }
@@ -132,7 +142,7 @@ absl::StatusOr<std::vector<TickWeek>> tickWeeks(const v1::Programme& programme, 
     const auto occasions = occasionsOf(programme, monday, monday + 6);
     if (!occasions.ok()) return occasions.status();
     TickWeek week;
-    week.title = say("Week of %1").arg(dayWords(monday));
+    week.title = sheetWords("TickGrid", "Week of %1").arg(dayWords(monday));
     for (int day = 0; day < 7; ++day) week.days[day] = dayHead(monday + day);
     std::map<std::string, std::size_t> row_of;
     for (const auto& entry : programme.entries()) {

@@ -1,34 +1,35 @@
 // The plain value lists of record_words.h, one word or few for each value.
-#include <QtCore/QCoreApplication>
 
 #include "qml/print/record_words.h"
+#include "qml/print/sheet_language.h"
 
 namespace newel::print {
 namespace {
 
-QString say(const char* words) { return QCoreApplication::translate("RecordWords", words); }
-QString notGiven() { return say("not given"); }
+QString notGiven() { return sheetWords("RecordWords", "not given"); }
 
 }  // namespace
 
 QString words(v1::Side side) {
-  return side == v1::SIDE_LEFT ? say("left") : side == v1::SIDE_RIGHT ? say("right") : notGiven();
+  return side == v1::SIDE_LEFT    ? sheetWords("RecordWords", "left")
+         : side == v1::SIDE_RIGHT ? sheetWords("RecordWords", "right")
+                                  : notGiven();
 }
 
 QString words(v1::LimbLossLevel level) {
   switch (level) {
     case v1::LIMB_LOSS_LEVEL_PARTIAL_FOOT:
-      return say("partial foot");
+      return sheetWords("RecordWords", "partial foot");
     case v1::LIMB_LOSS_LEVEL_ANKLE_DISARTICULATION:
-      return say("ankle disarticulation");
+      return sheetWords("RecordWords", "ankle disarticulation");
     case v1::LIMB_LOSS_LEVEL_TRANSTIBIAL:
-      return say("transtibial");
+      return sheetWords("RecordWords", "transtibial");
     case v1::LIMB_LOSS_LEVEL_KNEE_DISARTICULATION:
-      return say("knee disarticulation");
+      return sheetWords("RecordWords", "knee disarticulation");
     case v1::LIMB_LOSS_LEVEL_TRANSFEMORAL:
-      return say("transfemoral");
+      return sheetWords("RecordWords", "transfemoral");
     case v1::LIMB_LOSS_LEVEL_HIP_DISARTICULATION:
-      return say("hip disarticulation");
+      return sheetWords("RecordWords", "hip disarticulation");
     default:
       return notGiven();
   }
@@ -37,15 +38,15 @@ QString words(v1::LimbLossLevel level) {
 QString words(v1::KneeKind knee) {
   switch (knee) {
     case v1::KNEE_KIND_OWN_KNEE:
-      return say("own knee");
+      return sheetWords("RecordWords", "own knee");
     case v1::KNEE_KIND_LOCKED:
-      return say("locked");
+      return sheetWords("RecordWords", "locked");
     case v1::KNEE_KIND_MECHANICAL:
-      return say("swings freely");
+      return sheetWords("RecordWords", "swings freely");
     case v1::KNEE_KIND_YIELDING:
-      return say("yields under load");
+      return sheetWords("RecordWords", "yields under load");
     case v1::KNEE_KIND_NO_PROSTHESIS:
-      return say("no prosthesis");
+      return sheetWords("RecordWords", "no prosthesis");
     default:
       return notGiven();
   }
@@ -54,15 +55,15 @@ QString words(v1::KneeKind knee) {
 QString words(v1::FootKind foot) {
   switch (foot) {
     case v1::FOOT_KIND_NO_PROSTHESIS:
-      return say("no prosthesis");
+      return sheetWords("RecordWords", "no prosthesis");
     case v1::FOOT_KIND_FIXED_ANKLE:
-      return say("fixed ankle");
+      return sheetWords("RecordWords", "fixed ankle");
     case v1::FOOT_KIND_MOVING_ANKLE:
-      return say("moving ankle");
+      return sheetWords("RecordWords", "moving ankle");
     case v1::FOOT_KIND_ENERGY_STORING:
-      return say("energy storing");
+      return sheetWords("RecordWords", "energy storing");
     case v1::FOOT_KIND_NOT_KNOWN:
-      return say("not known");
+      return sheetWords("RecordWords", "not known");
     default:
       return notGiven();
   }
@@ -74,70 +75,71 @@ QString words(v1::MobilityLevel mobility) {
 }
 
 QString words(v1::Condition condition) {
-  static constexpr const char* kWords[] = {"not given",
-                                           "diabetes",
-                                           "takes insulin",
-                                           "heart disease",
-                                           "breathing problem",
-                                           "high blood pressure",
-                                           "vascular disease",
-                                           "osteoporosis",
-                                           "seizures",
-                                           "back pain",
-                                           "hernia",
-                                           "pregnancy",
-                                           "recent surgery",
-                                           "open wound",
-                                           "cannot lie face down",
-                                           "shoulder problem",
-                                           "neuropathy",
-                                           "blood thinners",
-                                           "hip flexion contracture",
-                                           "knee flexion contracture",
-                                           "sound knee pain",
-                                           "blood clot in the last four weeks"};
+  static constexpr const char* kWords[] = {
+      QT_TRANSLATE_NOOP("RecordWords", "not given"),
+      QT_TRANSLATE_NOOP("RecordWords", "diabetes"),
+      QT_TRANSLATE_NOOP("RecordWords", "takes insulin"),
+      QT_TRANSLATE_NOOP("RecordWords", "heart disease"),
+      QT_TRANSLATE_NOOP("RecordWords", "breathing problem"),
+      QT_TRANSLATE_NOOP("RecordWords", "high blood pressure"),
+      QT_TRANSLATE_NOOP("RecordWords", "vascular disease"),
+      QT_TRANSLATE_NOOP("RecordWords", "osteoporosis"),
+      QT_TRANSLATE_NOOP("RecordWords", "seizures"),
+      QT_TRANSLATE_NOOP("RecordWords", "back pain"),
+      QT_TRANSLATE_NOOP("RecordWords", "hernia"),
+      QT_TRANSLATE_NOOP("RecordWords", "pregnancy"),
+      QT_TRANSLATE_NOOP("RecordWords", "recent surgery"),
+      QT_TRANSLATE_NOOP("RecordWords", "open wound"),
+      QT_TRANSLATE_NOOP("RecordWords", "cannot lie face down"),
+      QT_TRANSLATE_NOOP("RecordWords", "shoulder problem"),
+      QT_TRANSLATE_NOOP("RecordWords", "neuropathy"),
+      QT_TRANSLATE_NOOP("RecordWords", "blood thinners"),
+      QT_TRANSLATE_NOOP("RecordWords", "hip flexion contracture"),
+      QT_TRANSLATE_NOOP("RecordWords", "knee flexion contracture"),
+      QT_TRANSLATE_NOOP("RecordWords", "sound knee pain"),
+      QT_TRANSLATE_NOOP("RecordWords", "blood clot in the last four weeks")};
   const auto at = static_cast<std::size_t>(condition);
-  return at < std::size(kWords) ? say(kWords[at]) : notGiven();
+  return at < std::size(kWords) ? sheetWords("RecordWords", kWords[at]) : notGiven();
 }
 
 QString words(v1::WalkingAid aid) {
   switch (aid) {
     case v1::WALKING_AID_NONE:
-      return say("none");
+      return sheetWords("RecordWords", "none");
     case v1::WALKING_AID_ONE_CANE:
-      return say("one cane");
+      return sheetWords("RecordWords", "one cane");
     case v1::WALKING_AID_TWO_CANES:
-      return say("two canes");
+      return sheetWords("RecordWords", "two canes");
     case v1::WALKING_AID_CRUTCHES:
-      return say("crutches");
+      return sheetWords("RecordWords", "crutches");
     case v1::WALKING_AID_WALKER:
-      return say("walker");
+      return sheetWords("RecordWords", "walker");
     default:
       return notGiven();
   }
 }
 
 QString words(v1::Answer answer) {
-  return answer == v1::ANSWER_YES         ? say("yes")
-         : answer == v1::ANSWER_NO        ? say("no")
-         : answer == v1::ANSWER_NOT_KNOWN ? say("not known")
+  return answer == v1::ANSWER_YES         ? sheetWords("RecordWords", "yes")
+         : answer == v1::ANSWER_NO        ? sheetWords("RecordWords", "no")
+         : answer == v1::ANSWER_NOT_KNOWN ? sheetWords("RecordWords", "not known")
                                           : notGiven();
 }
 
 QString words(v1::Rails rails) {
   switch (rails) {
     case v1::RAILS_NO_STAIRS:
-      return say("no stairs");
+      return sheetWords("RecordWords", "no stairs");
     case v1::RAILS_NONE:
-      return say("stairs, no rail");
+      return sheetWords("RecordWords", "stairs, no rail");
     case v1::RAILS_LEFT_GOING_UP:
-      return say("rail on the left going up");
+      return sheetWords("RecordWords", "rail on the left going up");
     case v1::RAILS_RIGHT_GOING_UP:
-      return say("rail on the right going up");
+      return sheetWords("RecordWords", "rail on the right going up");
     case v1::RAILS_BOTH:
-      return say("rails on both sides");
+      return sheetWords("RecordWords", "rails on both sides");
     case v1::RAILS_NOT_KNOWN:
-      return say("not known");
+      return sheetWords("RecordWords", "not known");
     default:
       return notGiven();
   }
@@ -146,96 +148,103 @@ QString words(v1::Rails rails) {
 QString words(v1::Support support) {
   switch (support) {
     case v1::SUPPORT_TWO_HANDS:
-      return say("both hands");
+      return sheetWords("RecordWords", "both hands");
     case v1::SUPPORT_ONE_HAND:
-      return say("one hand");
+      return sheetWords("RecordWords", "one hand");
     case v1::SUPPORT_FINGERTIPS:
-      return say("fingertips");
+      return sheetWords("RecordWords", "fingertips");
     case v1::SUPPORT_NO_HANDS:
-      return say("no hands");
+      return sheetWords("RecordWords", "no hands");
     case v1::SUPPORT_LYING:
-      return say("lying");
+      return sheetWords("RecordWords", "lying");
     case v1::SUPPORT_SEATED:
-      return say("seated");
+      return sheetWords("RecordWords", "seated");
     default:
       return notGiven();
   }
 }
 
 QString words(v1::ProsthesisUse use) {
-  return use == v1::PROSTHESIS_USE_ON    ? say("prosthesis on")
-         : use == v1::PROSTHESIS_USE_OFF ? say("prosthesis off")
+  return use == v1::PROSTHESIS_USE_ON    ? sheetWords("RecordWords", "prosthesis on")
+         : use == v1::PROSTHESIS_USE_OFF ? sheetWords("RecordWords", "prosthesis off")
                                          : notGiven();
 }
 
 QString words(v1::SidePolicy policy) {
   switch (policy) {
     case v1::SIDE_POLICY_WHOLE_BODY:
-      return say("whole body");
+      return sheetWords("RecordWords", "whole body");
     case v1::SIDE_POLICY_ALTERNATING:
-      return say("sides in turn");
+      return sheetWords("RecordWords", "sides in turn");
     case v1::SIDE_POLICY_ONE_THEN_OTHER:
-      return say("one side, then the other");
+      return sheetWords("RecordWords", "one side, then the other");
     case v1::SIDE_POLICY_PROSTHETIC:
-      return say("prosthesis side");
+      return sheetWords("RecordWords", "prosthesis side");
     case v1::SIDE_POLICY_SOUND:
-      return say("sound side");
+      return sheetWords("RecordWords", "sound side");
     case v1::SIDE_POLICY_LEFT:
-      return say("left side");
+      return sheetWords("RecordWords", "left side");
     case v1::SIDE_POLICY_RIGHT:
-      return say("right side");
+      return sheetWords("RecordWords", "right side");
     default:
       return notGiven();
   }
 }
 
 QString words(v1::Weekday day) {
-  static constexpr const char* kWords[] = {"not given", "Monday", "Tuesday",  "Wednesday",
-                                           "Thursday",  "Friday", "Saturday", "Sunday"};
+  static constexpr const char* kWords[] = {
+      QT_TRANSLATE_NOOP("RecordWords", "not given"), QT_TRANSLATE_NOOP("RecordWords", "Monday"),
+      QT_TRANSLATE_NOOP("RecordWords", "Tuesday"),   QT_TRANSLATE_NOOP("RecordWords", "Wednesday"),
+      QT_TRANSLATE_NOOP("RecordWords", "Thursday"),  QT_TRANSLATE_NOOP("RecordWords", "Friday"),
+      QT_TRANSLATE_NOOP("RecordWords", "Saturday"),  QT_TRANSLATE_NOOP("RecordWords", "Sunday")};
   const auto at = static_cast<std::size_t>(day);
-  return at < std::size(kWords) ? say(kWords[at]) : notGiven();
+  return at < std::size(kWords) ? sheetWords("RecordWords", kWords[at]) : notGiven();
 }
 
 QString shortWords(v1::Weekday day) {
-  static constexpr const char* kWords[] = {"not given", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
+  static constexpr const char* kWords[] = {
+      QT_TRANSLATE_NOOP("RecordWords", "not given"), QT_TRANSLATE_NOOP("RecordWords", "Mon"),
+      QT_TRANSLATE_NOOP("RecordWords", "Tue"),       QT_TRANSLATE_NOOP("RecordWords", "Wed"),
+      QT_TRANSLATE_NOOP("RecordWords", "Thu"),       QT_TRANSLATE_NOOP("RecordWords", "Fri"),
+      QT_TRANSLATE_NOOP("RecordWords", "Sat"),       QT_TRANSLATE_NOOP("RecordWords", "Sun")};
   const auto at = static_cast<std::size_t>(day);
-  return at < std::size(kWords) ? say(kWords[at]) : notGiven();
+  return at < std::size(kWords) ? sheetWords("RecordWords", kWords[at]) : notGiven();
 }
 
 QString words(v1::StopReason reason) {
   switch (reason) {
     case v1::STOP_REASON_PAIN:
-      return say("pain");
+      return sheetWords("RecordWords", "pain");
     case v1::STOP_REASON_DIZZY:
-      return say("dizzy");
+      return sheetWords("RecordWords", "dizzy");
     case v1::STOP_REASON_UNSTEADY:
-      return say("unsteady");
+      return sheetWords("RecordWords", "unsteady");
     case v1::STOP_REASON_PROSTHESIS:
-      return say("trouble with the prosthesis");
+      return sheetWords("RecordWords", "trouble with the prosthesis");
     case v1::STOP_REASON_TIRED:
-      return say("tired");
+      return sheetWords("RecordWords", "tired");
     case v1::STOP_REASON_INTERRUPTED:
-      return say("interrupted");
+      return sheetWords("RecordWords", "interrupted");
     case v1::STOP_REASON_CHEST_PAIN:
-      return say("chest pain");
+      return sheetWords("RecordWords", "chest pain");
     case v1::STOP_REASON_BREATHLESS:
-      return say("breathless");
+      return sheetWords("RecordWords", "breathless");
     case v1::STOP_REASON_FALL:
-      return say("a fall");
+      return sheetWords("RecordWords", "a fall");
     case v1::STOP_REASON_SKIN:
-      return say("skin");
+      return sheetWords("RecordWords", "skin");
     case v1::STOP_REASON_HOLD_ORDER:
-      return say("hold order");
+      return sheetWords("RecordWords", "hold order");
     case v1::STOP_REASON_OTHER:
-      return say("another reason");
+      return sheetWords("RecordWords", "another reason");
     case v1::STOP_REASON_WEAKNESS_OR_SPEECH:
-      return say("sudden weakness or trouble with speech");
+      return sheetWords("RecordWords", "sudden weakness or trouble with speech");
     case v1::STOP_REASON_LIMB_SWELLING:
-      return say("swelling of a leg");
+      return sheetWords("RecordWords", "swelling of a leg");
     case v1::STOP_REASON_NO_TIME:
-      return say("no time");
+      return sheetWords("RecordWords", "no time");
     case v1::STOP_REASON_FELT_UNWELL:
-      return say("felt unwell");
+      return sheetWords("RecordWords", "felt unwell");
     default:
       return notGiven();
   }
@@ -244,17 +253,17 @@ QString words(v1::StopReason reason) {
 QString words(v1::PracticeEnd end) {
   switch (end) {
     case v1::PRACTICE_END_FINISHED:
-      return say("finished");
+      return sheetWords("RecordWords", "finished");
     case v1::PRACTICE_END_STOPPED:
-      return say("stopped by the person");
+      return sheetWords("RecordWords", "stopped by the person");
     case v1::PRACTICE_END_RED_FLAG:
-      return say("ended by a safety rule");
+      return sheetWords("RecordWords", "ended by a safety rule");
     case v1::PRACTICE_END_HELD:
-      return say("ended by a hold order");
+      return sheetWords("RecordWords", "ended by a hold order");
     case v1::PRACTICE_END_INTERRUPTED:
-      return say("interrupted and not taken up again");
+      return sheetWords("RecordWords", "interrupted and not taken up again");
     case v1::PRACTICE_END_REFUSED:
-      return say("not begun: the ready check said not today");
+      return sheetWords("RecordWords", "not begun: the ready check said not today");
     default:
       return notGiven();
   }
@@ -263,13 +272,13 @@ QString words(v1::PracticeEnd end) {
 QString words(v1::ClockDoubt doubt) {
   switch (doubt) {
     case v1::CLOCK_DOUBT_WALL_MOVED:
-      return say("the phone's clock was set during it");
+      return sheetWords("RecordWords", "the phone's clock was set during it");
     case v1::CLOCK_DOUBT_ZONE_CHANGED:
-      return say("the time zone changed during it");
+      return sheetWords("RecordWords", "the time zone changed during it");
     case v1::CLOCK_DOUBT_RESTARTED:
-      return say("the phone or program restarted during it");
+      return sheetWords("RecordWords", "the phone or program restarted during it");
     case v1::CLOCK_DOUBT_BEHIND_HUB:
-      return say("the phone's date was behind the clinic's");
+      return sheetWords("RecordWords", "the phone's date was behind the clinic's");
     default:
       return notGiven();
   }
@@ -278,23 +287,23 @@ QString words(v1::ClockDoubt doubt) {
 QString words(v1::Effect effect) {
   switch (effect) {
     case v1::EFFECT_BLOCK:
-      return say("Block");
+      return sheetWords("RecordWords", "Block");
     case v1::EFFECT_ASK:
-      return say("Ask");
+      return sheetWords("RecordWords", "Ask");
     case v1::EFFECT_CAUTION:
-      return say("Caution");
+      return sheetWords("RecordWords", "Caution");
     case v1::EFFECT_NOTE:
-      return say("Note");
+      return sheetWords("RecordWords", "Note");
     case v1::EFFECT_RED_FLAG:
-      return say("Red flag");
+      return sheetWords("RecordWords", "Red flag");
     case v1::EFFECT_NOT_TODAY:
-      return say("Not today");
+      return sheetWords("RecordWords", "Not today");
     case v1::EFFECT_LEAVE_OUT:
-      return say("Left out");
+      return sheetWords("RecordWords", "Left out");
     case v1::EFFECT_END_ENTRY:
-      return say("Ended the exercise");
+      return sheetWords("RecordWords", "Ended the exercise");
     case v1::EFFECT_TELL:
-      return say("Told the clinic");
+      return sheetWords("RecordWords", "Told the clinic");
     default:
       return notGiven();
   }
@@ -303,17 +312,17 @@ QString words(v1::Effect effect) {
 QString words(OccasionResult::State state) {
   switch (state) {
     case OccasionResult::State::Done:
-      return say("done");
+      return sheetWords("RecordWords", "done");
     case OccasionResult::State::Part:
-      return say("part done");
+      return sheetWords("RecordWords", "part done");
     case OccasionResult::State::NotDone:
-      return say("not done");
+      return sheetWords("RecordWords", "not done");
     case OccasionResult::State::Excused:
-      return say("excused");
+      return sheetWords("RecordWords", "excused");
     case OccasionResult::State::Coming:
-      return say("to come");
+      return sheetWords("RecordWords", "to come");
     case OccasionResult::State::NoData:
-      return say("no data");
+      return sheetWords("RecordWords", "no data");
   }
   return notGiven();
 }

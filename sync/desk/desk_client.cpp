@@ -335,6 +335,25 @@ absl::StatusOr<v1::OwnExercise> DeskClient::putOwnExercise(const v1::PutOwnExerc
   return std::move(*reply->mutable_exercise());
 }
 
+absl::StatusOr<std::vector<v1::ProgrammeTemplate>> DeskClient::templates() {
+  const auto reply = m_impl->call(&v1::DeskService::Stub::ListTemplates, v1::ListTemplatesRequest());
+  if (!reply.ok()) return reply.status();
+  return std::vector<v1::ProgrammeTemplate>(reply->templates().begin(), reply->templates().end());
+}
+
+absl::StatusOr<v1::ProgrammeTemplate> DeskClient::putTemplate(const v1::PutTemplateRequest& request) {
+  auto reply = m_impl->call(&v1::DeskService::Stub::PutTemplate, request);
+  if (!reply.ok()) return reply.status();
+  return std::move(*reply->mutable_programme_template());
+}
+
+absl::Status DeskClient::withdrawTemplate(const std::string& template_id, std::uint32_t base_revision) {
+  v1::WithdrawTemplateRequest request;
+  request.set_template_id(template_id);
+  request.set_base_revision(base_revision);
+  return m_impl->call(&v1::DeskService::Stub::WithdrawTemplate, request).status();
+}
+
 absl::StatusOr<v1::ClinicCard> DeskClient::clinic() {
   auto reply = m_impl->call(&v1::DeskService::Stub::GetSettings, v1::GetSettingsRequest());
   if (!reply.ok()) return reply.status();

@@ -77,6 +77,9 @@ class DeskClient {
   absl::Status revokeDevice(const std::string& device_id);
   absl::StatusOr<std::vector<v1::OwnExercise>> ownExercises();  // every revision of each
   absl::StatusOr<v1::OwnExercise> putOwnExercise(const v1::PutOwnExerciseRequest& request);
+  absl::StatusOr<std::vector<v1::ProgrammeTemplate>> templates();  // the clinic's own
+  absl::StatusOr<v1::ProgrammeTemplate> putTemplate(const v1::PutTemplateRequest& request);
+  absl::Status withdrawTemplate(const std::string& template_id, std::uint32_t base_revision);
   absl::StatusOr<v1::ClinicCard> clinic();  // with its settings
   absl::StatusOr<v1::ClinicCard> putSettings(const v1::PutSettingsRequest& request);
   // The clinic's accounts and its audit trail; errors: desk_service.proto.

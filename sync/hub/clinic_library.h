@@ -1,4 +1,4 @@
-// What a clinic adds to the catalogue and to the rules: its own exercises and its settings.
+// What a clinic adds to the catalogue and to the rules: its own exercises, its templates and its settings.
 // Not here: what a programme carries of them (prescriptions.h).
 #pragma once
 
@@ -9,6 +9,9 @@
 
 namespace newel {
 
+// More than anybody looks through; all of them go to a desk in one answer. Ours, no source.
+inline constexpr int kMostTemplates = 200;
+
 // Thread-safe.
 class ClinicLibrary {
  public:
@@ -18,6 +21,13 @@ class ClinicLibrary {
   // kAborted: base_revision is not the latest. kInvalidArgument names the field.
   absl::StatusOr<v1::PutOwnExerciseReply> putOwnExercise(const DeskCaller& caller,
                                                          const v1::PutOwnExerciseRequest& request);
+  absl::StatusOr<v1::ListTemplatesReply> templates();
+  // kAborted, kInvalidArgument as above; kResourceExhausted: the clinic has kMostTemplates of them.
+  absl::StatusOr<v1::PutTemplateReply> putTemplate(const DeskCaller& caller,
+                                                   const v1::PutTemplateRequest& request);
+  // kNotFound: none of that id is there. kAborted as above.
+  absl::StatusOr<v1::WithdrawTemplateReply> withdrawTemplate(const DeskCaller& caller,
+                                                             const v1::WithdrawTemplateRequest& request);
   absl::StatusOr<v1::GetSettingsReply> settings();
   // Who may is for the caller to know (accounts.h). kAborted, kInvalidArgument as above.
   absl::StatusOr<v1::PutSettingsReply> putSettings(const DeskCaller& caller,

@@ -289,6 +289,26 @@ grpc::Status DeskGrpcService::PutOwnExercise(grpc::ServerContext* context,
               [&](const DeskCaller& caller) { return m_hub->library().putOwnExercise(caller, *request); });
 }
 
+grpc::Status DeskGrpcService::ListTemplates(grpc::ServerContext* context,
+                                            const v1::ListTemplatesRequest* /*request*/,
+                                            v1::ListTemplatesReply* reply) {
+  return call(context, CallKind::Read, nullptr, "", reply,
+              [&](const DeskCaller&) { return m_hub->library().templates(); });
+}
+
+grpc::Status DeskGrpcService::PutTemplate(grpc::ServerContext* context, const v1::PutTemplateRequest* request,
+                                          v1::PutTemplateReply* reply) {
+  return call(context, CallKind::Clinical, nullptr, "", reply,
+              [&](const DeskCaller& caller) { return m_hub->library().putTemplate(caller, *request); });
+}
+
+grpc::Status DeskGrpcService::WithdrawTemplate(grpc::ServerContext* context,
+                                               const v1::WithdrawTemplateRequest* request,
+                                               v1::WithdrawTemplateReply* reply) {
+  return call(context, CallKind::Clinical, nullptr, "", reply,
+              [&](const DeskCaller& caller) { return m_hub->library().withdrawTemplate(caller, *request); });
+}
+
 grpc::Status DeskGrpcService::GetSettings(grpc::ServerContext* context,
                                           const v1::GetSettingsRequest* /*request*/,
                                           v1::GetSettingsReply* reply) {

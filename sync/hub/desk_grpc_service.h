@@ -83,6 +83,12 @@ class DeskGrpcService : public v1::DeskService::WithCallbackMethod_Watch<v1::Des
                                 v1::ListOwnExercisesReply* reply) override;
   grpc::Status PutOwnExercise(grpc::ServerContext* context, const v1::PutOwnExerciseRequest* request,
                               v1::PutOwnExerciseReply* reply) override;
+  grpc::Status ListTemplates(grpc::ServerContext* context, const v1::ListTemplatesRequest* request,
+                             v1::ListTemplatesReply* reply) override;
+  grpc::Status PutTemplate(grpc::ServerContext* context, const v1::PutTemplateRequest* request,
+                           v1::PutTemplateReply* reply) override;
+  grpc::Status WithdrawTemplate(grpc::ServerContext* context, const v1::WithdrawTemplateRequest* request,
+                                v1::WithdrawTemplateReply* reply) override;
   grpc::Status GetSettings(grpc::ServerContext* context, const v1::GetSettingsRequest* request,
                            v1::GetSettingsReply* reply) override;
   grpc::Status PutSettings(grpc::ServerContext* context, const v1::PutSettingsRequest* request,

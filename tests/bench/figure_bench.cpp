@@ -11,6 +11,7 @@
 
 #include "core/figure/figure.h"
 #include "qml/paint/drawing_painter.h"
+#include "tests/bench/needs_application.h"
 
 namespace newel::bench {
 namespace {
@@ -31,15 +32,6 @@ Figure figureOf(const char* exercise) {
   auto figure = Figure::make(exercise, body);
   if (!figure.ok()) std::abort();
   return *std::move(figure);
-}
-
-// Letters need fonts, and fonts need an application.
-void needApplication() {
-  static int argc = 1;
-  static char name[] = "newel_bench";
-  static char* argv[] = {name, nullptr};
-  if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
-  static const QGuiApplication kApplication(argc, argv);
 }
 
 QImage screen(int width = kWidth, int height = kHeight) {

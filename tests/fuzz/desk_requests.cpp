@@ -3,6 +3,7 @@
 #include <functional>
 #include <vector>
 
+#include "core/records/check.h"
 #include "sync/hub/first_password.h"
 #include "sync/hub/password.h"
 #include "tests/fuzz/fuzz_hub.h"
@@ -95,6 +96,18 @@ const std::vector<Call>& calls() {
       with<v1::PutSnoozeRequest>([](FuzzHub& f, const v1::PutSnoozeRequest& r) {
         const auto reply = f.hub().snoozes().put(f.desk(), r);
         if (reply.ok() && !r.until_day().empty()) require(!r.reason().empty(), "somebody says why");
+      }),
+      with<v1::PutTemplateRequest>([](FuzzHub& f, const v1::PutTemplateRequest& r) {
+        const auto reply = f.hub().library().putTemplate(f.desk(), r);
+        if (!reply.ok()) return;
+        require(newel::check(reply->programme_template()).ok(), "what is kept passes the door");
+        v1::WithdrawTemplateRequest back;  // so that the hub of a long run does not fill
+        back.set_template_id(reply->programme_template().id());
+        back.set_base_revision(reply->programme_template().revision());
+        require(f.hub().library().withdrawTemplate(f.desk(), back).ok(), "what was kept can be taken back");
+      }),
+      with<v1::WithdrawTemplateRequest>([](FuzzHub& f, const v1::WithdrawTemplateRequest& r) {
+        require(!f.hub().library().withdrawTemplate(f.desk(), r).ok(), "there is none to take back");
       })};
   return kCalls;
 }

@@ -100,7 +100,8 @@ std::vector<std::pair<std::size_t, std::string>> records(
           {16, written(reminders())},
           {9, written(test::timedWalk(test::idOf(60), person.id(), 12.5))},
           {17, written(test::sampleWearPlan(person.id()))},
-          {18, written(test::sampleWearBlock(test::idOf(61), person.id()))}};
+          {18, written(test::sampleWearBlock(test::idOf(61), person.id()))},
+          {19, written(catalogue.templates().front())}};
 }
 
 void writeRecords(const fs::path& corpus) {
@@ -212,6 +213,14 @@ void writeDesk(const fs::path& corpus) {
   snooze.set_reason("Their first visit is on Monday.");
   snooze.set_until_day("2026-12-01");
   put(folder, "put_snooze", chosen(23, toBytes(snooze)));
+  v1::PutTemplateRequest keep;
+  *keep.mutable_programme_template() = Catalogue::builtIn().templates().front();
+  keep.mutable_programme_template()->set_id(test::idOf(70));
+  put(folder, "put_template", chosen(24, toBytes(keep)));
+  v1::WithdrawTemplateRequest back;
+  back.set_template_id(test::idOf(70));
+  back.set_base_revision(1);
+  put(folder, "withdraw_template", chosen(25, toBytes(back)));
 }
 
 void writeOthers(const fs::path& corpus) {

@@ -103,7 +103,7 @@ class Desk:
         """Six entries; one rule blocks a seventh, which is taken out; one asks, and gets a written reason."""
         app = self.app
         app.click("Write the first programme")
-        app.wait("Find an exercise")
+        app.wait("Start from Nothing")
         for number, (title, words, numbers) in enumerate(ENTRIES):
             self.add(title, words)
             self.dose(title, numbers)

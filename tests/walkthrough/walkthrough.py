@@ -259,7 +259,7 @@ class Walk:
 
     def reports_out(self):
         self.say("8. Reports")
-        for kind in ("handout", "report"):
+        for kind in ("handout", "report", "card"):
             path = f"{self.reports}/{kind}.pdf"
             done = subprocess.run([f"{self.programs}/newel-desk", "--print", kind, "--person", self.person_id, "--hub",
                                    self.address, "--fingerprint", self.pin, "--user", USER, "--out", path],

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <numeric>
 #include <set>
 
@@ -310,7 +311,7 @@ TEST(Changes, sayEachNumberOfTheDoseWithBothValues) {
   EXPECT_EQ(changes(last, draft),
             (Sentences{title + ": " + std::to_string(before.sets() + 1) + " sets instead of " +
                            std::to_string(before.sets()) + ".",
-                       title + ": 1 second of hold instead of " + std::to_string(before.hold_s()) + "."}));
+                       title + ": 1 s of hold instead of " + std::to_string(before.hold_s()) + "."}));
 }
 
 TEST(Changes, coverMinutesPassesAndOtherKindsOfDose) {
@@ -328,9 +329,9 @@ TEST(Changes, coverMinutesPassesAndOtherKindsOfDose) {
   const Sentences said = changes(last, draft);
   ASSERT_EQ(said.size(), 4U);
   EXPECT_EQ(said[0], titleOf("face-down-lying") + ": 12 minutes instead of 10.");
-  EXPECT_EQ(said[1], titleOf("face-down-lying") + ": 2 bouts instead of 1.");
-  EXPECT_EQ(said[2], titleOf("stairs-one-at-a-time") + ": each pass 1 step instead of 4 steps.");
-  EXPECT_EQ(said[3], titleOf("ramp-up-down") + ": each pass 6 metres instead of 4 metres.");
+  EXPECT_EQ(said[1], titleOf("face-down-lying") + ": 2 times instead of 1.");
+  EXPECT_EQ(said[2], titleOf("stairs-one-at-a-time") + ": 1 step instead of 4 steps.");
+  EXPECT_EQ(said[3], titleOf("ramp-up-down") + ": 6 metres each way instead of 4 metres each way.");
   draft = last;
   draft.mutable_entries(0)->mutable_dose()->mutable_sets()->set_sets(1);
   EXPECT_EQ(changes(last, draft),
@@ -357,11 +358,42 @@ TEST(Changes, saySupportProsthesisSidesDaysAndTimes) {
   EXPECT_EQ(
       changes(last, draft),
       (Sentences{title + "support: one hand holds on instead of both hands hold on.",
-                 title + "prosthesis off instead of on.", title + "sides: prosthetic instead of alternating.",
+                 title + "prosthesis off instead of on.",
+                 title + "sides: prosthesis side instead of sides in turn.",
                  title + "days: 3 times a week instead of Monday, Thursday.",
                  title + "time of day: 08:05 to 12:00 instead of 09:00 to 12:00.",
                  title + "the days off have changed.", title + "when to stop for pain has changed.",
                  title + "the pace is set in another way.", title + "the therapist's note has changed."}));
+}
+
+// The person reads them: in their language, whole, with nothing left in braces and no English word.
+TEST(Changes, areInTheLanguageOfWhoReadsThem) {
+  const v1::Person person = test::personNamed("tt-k3");
+  const v1::Programme last = draftOf(person, {"sit-to-stand", "weight-shift-side"});
+  v1::Programme draft = last;
+  v1::Entry* entry = draft.mutable_entries(0);
+  entry->mutable_dose()->mutable_sets()->set_sets(5);
+  entry->mutable_dose()->mutable_sets()->set_rest_s(77);
+  entry->set_support(v1::SUPPORT_ONE_HAND);
+  *entry->mutable_schedule() = test::timesPerWeek(3);
+  draft.mutable_entries()->DeleteSubrange(1, 1);
+  draft.mutable_thresholds()->set_pain_stop_0_10(3);
+  draft.set_advice("Drink more.");
+  const auto in = [&](const std::string& language) {
+    return changesBetween(last, draft, Catalogue::builtIn(), language);
+  };
+  const Sentences spanish = in("es-MX");
+  ASSERT_EQ(spanish.size(), in("en").size());
+  EXPECT_EQ(spanish[0].rfind("De la silla a estar de pie: 5 series en lugar de ", 0), 0U) << spanish[0];
+  EXPECT_NE(std::find(spanish.begin(), spanish.end(), "Los consejos generales han cambiado."), spanish.end());
+  for (const char* language : {"es", "ar"}) {
+    for (const std::string& sentence : in(language)) {
+      EXPECT_EQ(sentence.find('{'), std::string::npos) << sentence;
+      EXPECT_EQ(sentence.find("instead"), std::string::npos) << sentence;
+      EXPECT_EQ(sentence.find("No longer"), std::string::npos) << sentence;
+    }
+  }
+  EXPECT_EQ(in("xx"), in("en"));
 }
 
 TEST(Changes, haveAWordForEverySupportAndATitleForEveryExercise) {

@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-#include "qml/desk/wear_lines.h"
+#include "qml/print/wear_lines.h"
 
 namespace newel::tests {
 namespace {
@@ -34,13 +34,13 @@ TEST(AttentionWords, wearingTimeSaysWhatTheSkinWasAndHowItIsKnown) {
   block.mutable_check()->add_signs(v1::SKIN_SIGN_RED);
   block.mutable_check()->mutable_redness()->set_watched_min(8);
   block.mutable_check()->mutable_redness()->set_gone(true);
-  const std::string words = desk::wearWords(block, SkinVerdict::Clear, absl::UTCTimeZone()).toStdString();
+  const std::string words = print::wearWords(block, SkinVerdict::Clear, absl::UTCTimeZone()).toStdString();
   EXPECT_NE(words.find("65 min"), std::string::npos) << words;
   EXPECT_NE(words.find("red, gone after 8 min: clear"), std::string::npos) << words;
   EXPECT_NE(words.find("Told later, not timed"), std::string::npos) << words;
   block.clear_taken_off_at();
   block.clear_check();
-  EXPECT_NE(desk::wearWords(block, SkinVerdict::NotLooked, absl::UTCTimeZone())
+  EXPECT_NE(print::wearWords(block, SkinVerdict::NotLooked, absl::UTCTimeZone())
                 .toStdString()
                 .find("not taken off yet"),
             std::string::npos);

@@ -150,8 +150,9 @@ TEST_F(DeskAccess, aLockedDeskShowsNothingAndKeepsWhatWasWritten) {
   desk.signIn(kUser, kPassword);
   desk.mustRun({"wait \"Open Ada Invented\" 10000", "click \"Open Ada Invented\"",
                 "wait \"Write the first programme\" 10000", "click \"Write the first programme\"",
-                "until page ProgrammePage", "type \"Find an exercise\" \"sit to stand\"",
-                "click \"Add Sit to stand\"", "until entries 1", "until locked true 40000"});
+                "until page ProgrammePage", "click \"Add exercise\"",
+                "type \"Find an exercise\" \"sit to stand\"", "click \"Add Sit to stand\"", "until entries 1",
+                "until locked true 40000"});
   desk.shot("locked");
   const std::string seen = desk.run("list");
   EXPECT_EQ(seen.find("Invented"), std::string::npos) << seen;

@@ -10,9 +10,11 @@
 #include <QtQml/QQmlExtensionPlugin>
 #include <QtQuick/QQuickItem>
 #include <QtQuick/QQuickWindow>
+#include <set>
 
 #include "core/library/settings.h"
 #include "platform/clock.h"
+#include "qml/desk/desk_language.h"
 #include "qml/desk/desk_model.h"
 #include "qml/parts/driver.h"
 #include "qml/parts/theme.h"
@@ -34,6 +36,7 @@ constexpr double kLeastTarget = 24;
 struct Look {
   int percent;
   bool dark;
+  const char* language = "en";
 };
 
 class DeskPages : public testing::TestWithParam<Look> {
@@ -60,6 +63,8 @@ class DeskPages : public testing::TestWithParam<Look> {
     m_context.data_folder = QString::fromStdString(m_folder.path());
     m_context.zone = absl::UTCTimeZone();
     m_context.zone_name = "UTC";
+    m_language.use(QString::fromLatin1(GetParam().language));
+    m_context.language = GetParam().language;
     desk::DeskSettings settings;
     settings.address = QString::fromStdString(m_clinic.address());
     settings.fingerprint = QString::fromStdString(toHex(m_clinic.hub().clinic().certificate_sha256));
@@ -120,8 +125,8 @@ class DeskPages : public testing::TestWithParam<Look> {
     m_warnings.clear();
     const QString folder = qEnvironmentVariable("NEWEL_SHOTS");
     if (folder.isEmpty()) return;
-    const QString place =
-        folder + "/" + QString::number(GetParam().percent) + (GetParam().dark ? "dark" : "");
+    const QString place = folder + "/" + GetParam().language + QString::number(GetParam().percent) +
+                          (GetParam().dark ? "dark" : "");
     QDir().mkpath(place);
     EXPECT_TRUE(m_window->grabWindow().save(place + "/" + QString::fromStdString(where) + ".png"));
   }
@@ -173,7 +178,18 @@ class DeskPages : public testing::TestWithParam<Look> {
     }
   }
 
+  // As the screen says it now.
+  static QString said(const char* context, const char* words) {
+    return QCoreApplication::translate(context, words);
+  }
+  void click(const QString& name) {
+    parts::Driver driver(m_window, [] { return QJsonObject(); });
+    driver.run(QStringLiteral("click \"%1\"").arg(name));
+    answered();
+  }
+
   test::TestClinic m_clinic;
+  desk::DeskLanguage m_language;
   TempFolder m_folder;
   v1::Person m_person;
   std::unique_ptr<HomeEngine> m_phone;
@@ -345,7 +361,7 @@ TEST_P(DeskPages, measuresHoldTogetherAndSayWhatAChangeMeans) {
   ASSERT_EQ(measures.taken().size(), 1);
   const QVariantMap row = measures.taken().first().toMap();
   EXPECT_EQ(row["points"].toList().size(), 3);
-  EXPECT_TRUE(row["verdict"].toString().contains(QStringLiteral("beyond error")))
+  EXPECT_TRUE(row["verdict"].toString().contains(said("Report", "better, beyond error")))
       << row["verdict"].toString().toStdString();
   check(DeskModel::MeasuresPage, "-taken");
   scroll(10000);
@@ -361,9 +377,7 @@ TEST_P(DeskPages, aWearPlanIsWrittenSignedAndItsBlocksAreRead) {
   openAda();
   m_desk->openProgramme();
   check(DeskModel::ProgrammePage);
-  parts::Driver driver(m_window, [] { return QJsonObject(); });
-  driver.run(QStringLiteral("click \"Wearing time, measures\""));
-  answered();
+  click(said("DraftList", "Wearing time, measures"));
   check(DeskModel::ProgrammePage, "-no-wear");
   desk::WearDraftModel& wear = *m_desk->wear();
   EXPECT_FALSE(wear.planned());
@@ -372,7 +386,8 @@ TEST_P(DeskPages, aWearPlanIsWrittenSignedAndItsBlocksAreRead) {
   wear.setBlocks(0, 2);
   wear.setMinutes(0, 45);
   wear.toggleMeasure(QStringLiteral("two-minute-walk"));
-  EXPECT_EQ(wear.steps().first().toMap()["words"].toString(), "90 min a day");
+  EXPECT_EQ(wear.steps().first().toMap()["words"].toString(),
+            said("newel::desk::WearDraftModel", "%1 min a day").arg(90));
   check(DeskModel::ProgrammePage, "-wear");
   scroll(10000);
   check(DeskModel::ProgrammePage, "-wear-end");
@@ -404,11 +419,146 @@ TEST_P(DeskPages, aWearPlanIsWrittenSignedAndItsBlocksAreRead) {
   check(DeskModel::DonePage, "-wear");
 }
 
-INSTANTIATE_TEST_SUITE_P(
-    Looks, DeskPages, testing::Values(Look{100, false}, Look{150, false}, Look{200, false}, Look{100, true}),
-    [](const testing::TestParamInfo<Look>& info) {
-      return "at" + std::to_string(info.param.percent) + (info.param.dark ? "dark" : "light");
-    });
+// Where a draft begins: the pane, what a template leaves out, what suits, and the clinic's own templates.
+TEST_P(DeskPages, aProgrammeBeginsFromATemplate) {
+  v1::Person careful = test::transfemoralLeft();
+  careful.set_id(test::idOf(800));
+  careful.add_conditions(v1::CONDITION_CANNOT_LIE_FACE_DOWN);
+  m_clinic.addPerson(careful, "Cora");
+  signIn(test::kUser);
+  m_desk->openPerson(QString::fromStdString(careful.id()));
+  answered();
+  m_desk->openProgramme();
+  check(DeskModel::ProgrammePage, "-start");
+  desk::StartModel& start = *m_desk->start();
+  EXPECT_EQ(start.lastWords(), "") << "there is none";
+  ASSERT_EQ(start.fitting(), 2) << "first weeks and walking at home, above the knee, K2";
+  click(said("StartPane", "Templates for others too (%1)").arg(11));
+  scroll(10000);
+  check(DeskModel::ProgrammePage, "-start-all");
+  start.startFrom(QStringLiteral("first-steps-above-knee"));
+  answered();
+  EXPECT_EQ(m_desk->draft()->programme().entries_size(), 2);
+  EXPECT_EQ(m_desk->draft()->programme().cards_size(), 2);
+  ASSERT_EQ(start.leftOut().size(), 1);
+  EXPECT_TRUE(start.leftOut().first().toMap()["why"].toString().contains(
+      GetParam().language == std::string("es") ? "boca abajo" : "face down"))
+      << start.leftOut().first().toMap()["why"].toString().toStdString();
+  EXPECT_TRUE(start.tookWords().contains(GetParam().language == std::string("es") ? "2 de 3" : "2 of 3"))
+      << start.tookWords().toStdString();
+  EXPECT_TRUE(m_desk->draft()->maySign()) << m_desk->draft()->whyNot().toStdString();
+  check(DeskModel::ProgrammePage, "-from-template");
+  m_desk->draft()->undo();
+  EXPECT_EQ(m_desk->draft()->programme().entries_size(), 0);
+  EXPECT_TRUE(start.leftOut().isEmpty()) << "it went with what was undone";
+  m_desk->draft()->redo();
+  click(said("DraftList", "What suits this person"));
+  check(DeskModel::ProgrammePage, "-suits");
+  scroll(10000);
+  check(DeskModel::ProgrammePage, "-suits-end");
+  ASSERT_FALSE(start.suggestions().isEmpty());
+  for (const QVariant& row : start.suggestions())
+    EXPECT_NE(row.toMap()["exerciseId"].toString(), "face-down-lying");
+  m_desk->draft()->add(QStringLiteral("gluteal-set"));
+  EXPECT_TRUE(start.taken().contains("gluteal-set"));
+  // As a template of the clinic's, renamed, and taken back.
+  start.keepAs(QStringLiteral("  "));
+  EXPECT_NE(start.problem(), "");
+  start.keepAs(QStringLiteral("First weeks, gently"));
+  answered();
+  ASSERT_EQ(start.problem(), "");
+  EXPECT_TRUE(m_desk->news().contains("First weeks, gently"));
+  ASSERT_EQ(start.fitting(), 3);
+  QVariantMap own = start.choices().first().toMap();
+  EXPECT_TRUE(own["own"].toBool());
+  click(said("DraftList", "Start from …"));
+  click(said("TemplateRow", "Rename the template %1").arg("First weeks, gently"));
+  check(DeskModel::ProgrammePage, "-own-template");
+  start.rename(own["id"].toString(), QStringLiteral("First weeks, very gently"));
+  answered();
+  EXPECT_EQ(start.choices().first().toMap()["name"].toString(), "First weeks, very gently");
+  start.ask(own["id"].toString());
+  check(DeskModel::ProgrammePage, "-withdraw");
+  start.withdraw(own["id"].toString());
+  answered();
+  EXPECT_EQ(start.fitting(), 2);
+  EXPECT_TRUE(m_clinic.desk().templates()->empty());
+}
+
+// What goes on about the person when another beginning is taken, and what is the same entry as before.
+TEST_P(DeskPages, anotherBeginningKeepsLimitsWearAndTheSameEntry) {
+  signIn(test::kUser);
+  openAda();
+  m_desk->openProgramme();
+  answered();
+  desk::StartModel& start = *m_desk->start();
+  EXPECT_NE(start.lastWords(), "");
+  m_desk->wear()->startFrom(m_desk->wear()->examples().first().toMap()["id"].toString());
+  m_desk->draft()->setPainStop(3);
+  const v1::Programme last = m_clinic.desk().programmes(m_person.id())->back();
+  // The last has sit-to-stand; so has this one.
+  start.startFrom(QStringLiteral("at-home-below-knee"));
+  const v1::Programme& draft = m_desk->draft()->programme();
+  ASSERT_EQ(draft.entries_size(), 3);
+  EXPECT_EQ(draft.thresholds().pain_stop_0_10(), last.thresholds().pain_stop_0_10())
+      << "as the last programme has it: what was typed here can be undone, not mixed";
+  std::set<std::string> ids;
+  for (const auto& entry : draft.entries()) {
+    EXPECT_TRUE(ids.insert(entry.id()).second);
+    for (const auto& before : last.entries()) {
+      if (before.exercise_id() == entry.exercise_id()) {
+        EXPECT_EQ(before.id(), entry.id());
+      }
+    }
+  }
+  start.startBlank();
+  EXPECT_EQ(m_desk->draft()->programme().entries_size(), 0);
+  start.startLast();
+  EXPECT_EQ(m_desk->draft()->programme().entries_size(), last.entries_size());
+}
+
+// Everything on one list by date, each with how far it got.
+TEST_P(DeskPages, whatHappenedIsOneListByDate) {
+  v1::IssueHoldRequest hold;
+  hold.set_person_id(m_person.id());
+  hold.set_reason("Rest until I have seen the skin.");
+  m_clinic.clock().advance(absl::Minutes(10));
+  const auto held = m_clinic.desk().issueHold(hold);
+  ASSERT_TRUE(held.ok()) << held.status();
+  v1::PutMeasureRequest measure;
+  *measure.mutable_measure() = test::timedWalk(test::idOf(760), m_person.id(), 12.5);
+  const auto kept = m_clinic.desk().putMeasure(measure);
+  ASSERT_TRUE(kept.ok()) << kept.status();
+  ASSERT_EQ(m_phone->syncOnce(), absl::OkStatus());
+  ASSERT_EQ(m_phone->syncOnce(), absl::OkStatus());
+  signIn(test::kUser);
+  openAda();
+  m_desk->openTimeline();
+  check(DeskModel::TimelinePage);
+  desk::TimelineModel& timeline = *m_desk->timeline();
+  std::set<int> kinds;
+  for (const QVariant& row : timeline.rows()) kinds.insert(row.toMap()["kind"].toInt());
+  EXPECT_EQ(kinds, (std::set<int>{desk::TimelineModel::Programmes, desk::TimelineModel::Holds,
+                                  desk::TimelineModel::Messages, desk::TimelineModel::Measures}));
+  const QVariantMap newest = timeline.rows().first().toMap();
+  EXPECT_EQ(newest["kind"].toInt(), desk::TimelineModel::Holds);
+  EXPECT_EQ(newest["text"].toString(), "Rest until I have seen the skin.");
+  EXPECT_NE(newest["arrived"].toString(), "") << "the phone has it";
+  timeline.setWanted(desk::TimelineModel::Messages);
+  ASSERT_EQ(timeline.rows().size(), 1);
+  check(DeskModel::TimelinePage, "-messages");
+  EXPECT_EQ(m_desk->backWords(), said("newel::desk::DeskModel", "Person"));
+  m_desk->back();
+  EXPECT_EQ(m_desk->page(), DeskModel::PersonPage);
+}
+
+INSTANTIATE_TEST_SUITE_P(Looks, DeskPages,
+                         testing::Values(Look{100, false}, Look{150, false}, Look{200, false},
+                                         Look{100, true}, Look{100, false, "es"}, Look{200, false, "es"}),
+                         [](const testing::TestParamInfo<Look>& info) {
+                           return std::string(info.param.language) + std::to_string(info.param.percent) +
+                                  (info.param.dark ? "dark" : "light");
+                         });
 
 }  // namespace
 }  // namespace newel::tests

@@ -4,17 +4,22 @@
 #include <QtCore/QProcess>
 #include <QtCore/QRegularExpression>
 #include <QtCore/QTemporaryDir>
+#include <QtCore/QXmlStreamReader>
 #include <QtGui/QGuiApplication>
 #include <QtGui/QImage>
 #include <array>
 #include <cmath>
+#include <set>
 
 #include "core/figure/palette.h"
 #include "core/practice/compile.h"
 #include "core/time/local_day.h"
+#include "qml/print/card.h"
 #include "qml/print/handout.h"
 #include "qml/print/record_words.h"
 #include "qml/print/report.h"
+#include "qml/print/report_extras.h"
+#include "qml/print/sheet_language.h"
 #include "tests/core/people/sample_people.h"
 
 namespace newel::print {
@@ -120,7 +125,7 @@ TEST_F(Handout, saysWhoWhatSideAndWhomToCall) {
   for (const char* wanted : {"Lena Fisk",
                              "left, transfemoral",
                              "Sit to stand",
-                             "2 sets of 8, hold 2 s",
+                             "2 sets, 8 times, hold 2 seconds",
                              "Mon, Wed, Fri",
                              "Use the kitchen chair.",
                              "Wear firm shoes.",
@@ -251,6 +256,323 @@ TEST_F(Handout, anUnwritableFileIsAnError) {
   EXPECT_EQ(pages.status().code(), absl::StatusCode::kUnavailable);
 }
 
+// One page as another program draws it; 1 is the first.
+QImage pageOf(const QString& pdf, int page, int dots_per_inch) {
+  QTemporaryDir folder;
+  const QString name = folder.filePath(QStringLiteral("page"));
+  const QString number = QString::number(page);
+  QProcess::execute(
+      QStringLiteral("pdftoppm"),
+      {QStringLiteral("-png"), QStringLiteral("-r"), QString::number(dots_per_inch), QStringLiteral("-f"),
+       number, QStringLiteral("-l"), number, QStringLiteral("-singlefile"), pdf, name});
+  return QImage(name + QStringLiteral(".png"));
+}
+
+// Ink in the left and in the right third of a page.
+std::pair<int, int> inkOf(const QImage& page) {
+  int left = 0;
+  int right = 0;
+  for (int y = 0; y < page.height(); ++y) {
+    for (int x = 0; x < page.width(); ++x) {
+      if (qGray(page.pixel(x, y)) > 128) continue;
+      left += x < page.width() / 3;
+      right += x > page.width() * 2 / 3;
+    }
+  }
+  return {left, right};
+}
+
+class InLanguage : public Handout {
+ protected:
+  QString writeIn(const std::string& language, const HandoutInput& input) {
+    HandoutOptions options;
+    options.language = language;
+    return write(input, options);
+  }
+};
+
+TEST_F(InLanguage, spanishIsSpanishThroughout) {
+  const QString pdf = writeIn("es", handoutFor(test::transfemoralLeft()));
+  const QString words = textOf(pdf);
+  for (const char* wanted : {"Programa para casa de Lena Fisk", "izquierda, transfemoral", "A quién llamar:",
+                             "Cuánto", "2 series", "todo", "Pare este ejercicio si", "Tenga cuidado",
+                             "Marque lo que hizo", "4 días cualesquiera", "Página 1 de", "lun, mié, vie"}) {
+    EXPECT_TRUE(words.contains(QString::fromUtf8(wanted))) << wanted;
+  }
+  for (const char* english : {"How to do it", "Stop this exercise", "Whom to call", "Take care", "Week of",
+                              "about ", "Mon,", "Page 1"}) {
+    EXPECT_FALSE(words.contains(QString::fromUtf8(english))) << english;
+  }
+}
+
+// What reads from the right lies on the right: the ink of the first page, and the boxes' names in the grid.
+TEST_F(InLanguage, arabicReadsFromTheRightWithDigitsThatCanBeDialled) {
+  const QString pdf = writeIn("ar", handoutFor(test::transfemoralLeft()));
+  const QString words = textOf(pdf);
+  EXPECT_TRUE(words.contains(QString::fromUtf8("برنامج المنزل"))) << words.toStdString();
+  EXPECT_TRUE(words.contains(QStringLiteral("555 0100")));
+  EXPECT_FALSE(words.contains(QStringLiteral("0100 555"))) << "as it is seen, not only as it is stored";
+  EXPECT_FALSE(words.contains(QStringLiteral("How to do it")));
+  for (const QChar c : words) {
+    ASSERT_FALSE(c.isDigit() && c.unicode() > 127)
+        << "digits of one kind on a sheet: " << words.toStdString();
+  }
+  const auto [left, right] = inkOf(pageOf(pdf, 1, 50));
+  EXPECT_GT(right, left * 2);
+  const auto [grid_left, grid_right] = inkOf(pageOf(pdf, pagesOf(pdf), 50));
+  EXPECT_GT(grid_right, grid_left) << "the titles of the grid stand on the right";
+}
+
+TEST_F(InLanguage, anExerciseWithoutWordsInItSaysSo) {
+  const auto& catalogue = Catalogue::builtIn();
+  v1::Person person = test::transtibialRight();
+  HandoutInput input = handoutFor(person);
+  input.programme.clear_entries();
+  for (const auto& exercise : catalogue.exercises()) {
+    if (catalogue.words(exercise.id(), "ar") != nullptr) continue;
+    v1::Entry entry = test::entryOf(exercise.id(), person, 400);
+    if (!compileTimeline(entry, person, catalogue, "en").ok()) continue;
+    *input.programme.add_entries() = entry;
+    break;
+  }
+  ASSERT_EQ(input.programme.entries_size(), 1);
+  EXPECT_TRUE(textOf(writeIn("ar", input)).contains(QString::fromUtf8("هذا التمرين ليس بلغتك بعد")));
+  EXPECT_FALSE(textOf(writeIn("en", input)).contains(QStringLiteral("not in your language")));
+}
+
+// What is said on the sheet follows the sheet, and the desk's own words stay as they were.
+TEST(SheetLanguageRule, isTheInnermostOnesAndEndsWithIt) {
+  EXPECT_EQ(words(v1::SIDE_LEFT), "left");
+  {
+    const SheetLanguage spanish("es-MX");
+    EXPECT_EQ(words(v1::SIDE_LEFT), "izquierda");
+    {
+      const SheetLanguage english("en");
+      EXPECT_EQ(words(v1::SIDE_LEFT), "left");
+      v1::Schedule schedule;
+      schedule.set_times_per_week(1);
+      schedule.add_windows()->set_to_min(1440);
+      EXPECT_EQ(scheduleWords(schedule), "once a week");
+    }
+    EXPECT_EQ(words(v1::SIDE_LEFT), "izquierda");
+    EXPECT_EQ(dayWords(absl::CivilDay(2026, 11, 25)), QStringLiteral("mié 25 nov 2026"));
+  }
+  EXPECT_EQ(words(v1::SIDE_LEFT), "left");
+  EXPECT_EQ(SheetLanguage::languages(), (QStringList{"ar", "en", "es"}));
+}
+
+// The sheets' catalogues: nothing unfinished, the marks of English in each, the language's own plurals.
+TEST(SheetCatalogues, areWholeWithTheMarksOfEnglish) {
+  static const QRegularExpression kMark(QStringLiteral("%[1-9]"));
+  const auto marksOf = [](const QString& text) {
+    std::set<QString> marks;
+    for (auto it = kMark.globalMatch(text); it.hasNext();) marks.insert(it.next().captured());
+    return marks;
+  };
+  for (const auto& [language, plurals] : {std::pair("es", 2), std::pair("ar", 6), std::pair("en", 2)}) {
+    QFile file(QStringLiteral(NEWEL_SOURCE_DIR "/qml/print/i18n/newel_print_%1.ts").arg(language));
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    QXmlStreamReader xml(&file);
+    QString source;
+    int forms = 0;
+    bool counted = false;
+    int messages = 0;
+    const auto form = [&](const QString& said) {
+      ++forms;
+      EXPECT_FALSE(said.trimmed().isEmpty()) << language << ": " << source.toStdString();
+      EXPECT_EQ(marksOf(said), marksOf(source)) << language << ": " << source.toStdString();
+    };
+    while (!xml.atEnd()) {
+      const auto token = xml.readNext();
+      if (token == QXmlStreamReader::EndElement && xml.name() == QLatin1String("message")) {
+        EXPECT_EQ(forms, counted ? plurals : 1) << language << ": " << source.toStdString();
+        ++messages;
+      }
+      if (token != QXmlStreamReader::StartElement) continue;
+      if (xml.name() == QLatin1String("message")) {
+        forms = 0;
+        counted = xml.attributes().hasAttribute(QLatin1String("numerus"));
+      } else if (xml.name() == QLatin1String("source")) {
+        source = xml.readElementText();
+      } else if (xml.name() == QLatin1String("numerusform")) {
+        form(xml.readElementText());
+      } else if (xml.name() == QLatin1String("translation")) {
+        EXPECT_FALSE(xml.attributes().hasAttribute(QLatin1String("type"))) << source.toStdString();
+        if (!counted) form(xml.readElementText());
+      }
+    }
+    EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
+    EXPECT_GT(messages, language == std::string("en") ? 2 : 200);
+  }
+}
+
+// Words that were added since a catalogue was last brought up to date: lupdate finds them, on a copy.
+TEST(SheetCatalogues, haveEveryWordThatTheSourcesMark) {
+  QTemporaryDir folder;
+  const QString root = QStringLiteral(NEWEL_SOURCE_DIR "/qml/print/");
+  QStringList takes_home;
+  for (const char* name :
+       {"card", "handout", "paper", "record_words", "sheet_html", "tick_grid", "value_words"})
+    takes_home << root + QLatin1String(name) + ".cpp";
+  const QStringList for_the_record = {root + "report.cpp", root + "report_extras.cpp",
+                                      root + "wear_lines.cpp"};
+  for (const auto& [language, files] : {std::pair(QStringLiteral("es"), takes_home + for_the_record),
+                                        std::pair(QStringLiteral("ar"), takes_home)}) {
+    const QString copy = folder.filePath(language + ".ts");
+    ASSERT_TRUE(QFile::copy(root + "i18n/newel_print_" + language + ".ts", copy));
+    QProcess process;
+    process.start(QStringLiteral("/usr/lib/qt6/bin/lupdate"),
+                  files + QStringList{"-I", QStringLiteral(NEWEL_SOURCE_DIR), "-locations", "none",
+                                      "-tr-function-alias", "translate+=sheetWords", "-ts", copy});
+    if (!process.waitForStarted()) GTEST_SKIP() << "lupdate is not where it is looked for";
+    ASSERT_TRUE(process.waitForFinished(60000));
+    ASSERT_EQ(process.exitCode(), 0) << process.readAllStandardError().toStdString();
+    EXPECT_TRUE(process.readAllStandardOutput().contains("source text(s)")) << "it looked";
+    QFile file(copy);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_EQ(file.readAll().count("type=\"unfinished\""), 0) << language.toStdString();
+  }
+}
+
+HandoutInput eightExercises() {
+  const v1::Person person = test::transtibialRight();
+  HandoutInput input = handoutFor(person);
+  input.programme.clear_entries();
+  std::uint64_t number = 300;
+  for (const char* id : {"sit-to-stand", "weight-shift-side", "quad-set", "face-down-lying",
+                         "stairs-one-at-a-time", "tandem-stance", "side-stepping", "walking-programme"})
+    *input.programme.add_entries() = test::entryOf(id, person, ++number);
+  return input;
+}
+
+TEST_F(Handout, compactTakesFewerPagesAndKeepsWhatCannotBeLeftOut) {
+  const int roomy = pagesOf(write(eightExercises()));
+  HandoutOptions options;
+  options.layout = HandoutLayout::Compact;
+  const QString pdf = write(eightExercises(), options);
+  EXPECT_LE(pagesOf(pdf) * 3, roomy * 2);
+  const QString words = textOf(pdf);
+  const auto input = eightExercises();
+  for (const auto& entry : input.programme.entries()) {
+    EXPECT_TRUE(words.contains(titleOf(Catalogue::builtIn(), entry.exercise_id(), "en")))
+        << entry.exercise_id();
+  }
+  EXPECT_EQ(words.count(QStringLiteral("How much")), 8);
+  EXPECT_EQ(words.count(QStringLiteral("Hands")), 8);
+  EXPECT_EQ(words.count(QStringLiteral("Take care")), 8);
+  EXPECT_EQ(words.count(QStringLiteral("Stop this exercise if")), 8);
+  EXPECT_TRUE(words.contains(QStringLiteral("Whom to call:")));
+  EXPECT_TRUE(words.contains(QStringLiteral("Tick what you did")));
+}
+
+// One page's words, ligatures and Arabic forms undone.
+QString wordsOfPage(const QString& pdf, int page) {
+  QProcess process;
+  process.start(QStringLiteral("pdftotext"),
+                {QStringLiteral("-layout"), QStringLiteral("-f"), QString::number(page), QStringLiteral("-l"),
+                 QString::number(page), pdf, QStringLiteral("-")});
+  EXPECT_TRUE(process.waitForFinished(20000));
+  return QString::fromUtf8(process.readAllStandardOutput()).normalized(QString::NormalizationForm_KC);
+}
+
+// An exercise is never torn where a page would hold it: each begins and ends on one page, two to a page at
+// most.
+TEST_F(InLanguage, roomyHasOneOrTwoExercisesToAPageAndTearsNone) {
+  for (const char* language : {"en", "es", "ar"}) {
+    const HandoutInput input =
+        language == std::string("ar") ? handoutFor(test::transfemoralLeft()) : eightExercises();
+    const QString pdf = writeIn(language, input);
+    const SheetLanguage sheet(language);
+    const QString how = sheetWords("Handout", "How to do it");
+    const QString stop = sheetWords("Handout", "Stop this exercise if");
+    int begun = 0;
+    const int pages = pagesOf(pdf);
+    for (int page = 1; page <= pages; ++page) {
+      const QString words = wordsOfPage(pdf, page);
+      const auto starts = words.count(how);
+      EXPECT_LE(starts, 2) << language << ", page " << page;
+      EXPECT_EQ(starts, words.count(stop)) << language << ", page " << page;
+      begun += static_cast<int>(starts);
+    }
+    EXPECT_EQ(begun, input.programme.entries_size()) << language;
+  }
+}
+
+class WalletCard : public ::testing::Test {
+ protected:
+  QString write(const CardInput& input, const std::string& language) {
+    const QString file =
+        m_folder.filePath(QStringLiteral("card-") + QString::fromStdString(language) + ".pdf");
+    const auto pages = writeCard(input, {QPageSize::A4, language}, file);
+    EXPECT_TRUE(pages.ok()) << pages.status();
+    EXPECT_EQ(pages.value_or(0), 1);
+    return file;
+  }
+  static CardInput inputFor(const v1::Person& person) {
+    CardInput input;
+    input.person = person;
+    input.name = QStringLiteral("Lena Fisk");
+    input.clinic = clinic();
+    input.thresholds.set_pain_stop_0_10(5);
+    input.thresholds.set_pain_rise_0_10(2);
+    return input;
+  }
+  SheetFolder m_folder;
+};
+
+TEST_F(WalletCard, saysWhoseLimbWhomToCallAndWhenToStop) {
+  v1::Person person = test::transfemoralLeft();
+  person.add_conditions(v1::CONDITION_BLOOD_THINNERS);
+  person.add_conditions(v1::CONDITION_BACK_PAIN);
+  const QString words = textOf(write(inputFor(person), "en"));
+  for (const char* wanted : {"Lena Fisk", "left, transfemoral", "knee: yields under load", "blood thinners",
+                             "112", "555 0100", "weekdays 8 to 17", "passes 5 of 10", "After a fall"}) {
+    EXPECT_TRUE(words.contains(QString::fromUtf8(wanted))) << wanted;
+  }
+  EXPECT_FALSE(words.contains(QStringLiteral("back pain"))) << "of no use to whoever helps in the street";
+}
+
+TEST_F(WalletCard, holdsForEverybodyInEveryLanguage) {
+  for (const auto& sample : test::samplePeople()) {
+    CardInput input = inputFor(sample.person);
+    for (const auto one : {v1::CONDITION_BLOOD_THINNERS, v1::CONDITION_INSULIN, v1::CONDITION_SEIZURES,
+                           v1::CONDITION_HEART_DISEASE})
+      input.person.add_conditions(one);
+    input.clinic.set_name("Department of rehabilitation, general hospital of the invented valley");
+    for (const char* language : {"en", "es", "ar"}) write(input, language);
+  }
+}
+
+TEST_F(WalletCard, whatDoesNotFitIsRefusedAndNotCutOff) {
+  CardInput input = inputFor(test::transfemoralLeft());
+  input.clinic.set_name(std::string(190, 'W'));
+  input.clinic.set_hours(std::string(190, 'W'));
+  input.name = QString(180, QLatin1Char('W'));
+  const QString file = m_folder.filePath(QStringLiteral("never.pdf"));
+  const auto pages = writeCard(input, {}, file);
+  EXPECT_EQ(pages.status().code(), absl::StatusCode::kInvalidArgument);
+  EXPECT_FALSE(QFile::exists(file));
+}
+
+// Another program's ruler: the frame is as wide as a bank card and as high as two (ISO/IEC 7810, ID-1: 85.60
+// mm by 53.98 mm).
+TEST_F(WalletCard, isTheSizeOfABankCard) {
+  constexpr int kDots = 300;
+  const QImage page = pageOf(write(inputFor(test::transfemoralLeft()), "en"), 1, kDots);
+  const auto darkInColumn = [&page](int x) {
+    int dark = 0;
+    for (int y = 0; y < page.height(); ++y) dark += qGray(page.pixel(x, y)) < 128;
+    return dark;
+  };
+  const int high = static_cast<int>(2 * 53.98 / 25.4 * kDots);
+  std::vector<int> edges;
+  for (int x = 0; x < page.width(); ++x) {
+    if (darkInColumn(x) > high * 9 / 10) edges.push_back(x);
+  }
+  ASSERT_GE(edges.size(), 2U);
+  EXPECT_NEAR((edges.back() - edges.front()) * 25.4 / kDots, 85.6, 0.6);
+}
+
 v1::Practice practiceOf(const v1::Programme& programme, const std::string& day, std::uint64_t number) {
   v1::Practice practice;
   practice.set_id(test::idOf(number));
@@ -335,6 +657,85 @@ TEST_F(Report, saysPersonPeriodAdherenceAndItsDefinition) {
   EXPECT_TRUE(words.contains(adherenceDefinition()));
 }
 
+v1::Measure measured(const std::string& kind, const std::string& unit, double value, const std::string& day,
+                     std::uint64_t number) {
+  v1::Measure measure;
+  measure.set_id(test::idOf(number));
+  measure.set_revision(1);
+  measure.set_kind(kind);
+  measure.set_unit(unit);
+  measure.set_value(value);
+  measure.set_local_day(day);
+  *measure.mutable_taken_at() =
+      toTimestamp(instantOf(absl::CivilMinute(*parseLocalDay(day)) + 600, absl::UTCTimeZone()));
+  return measure;
+}
+
+// Vectors: Resnik and Borgia 2011 as the table has it, smallest detectable change of the timed up and go 3.6
+// s at 90 % (from memory, says the table).
+TEST_F(Report, setsMeasuresBesideTheirError) {
+  ReportInput input = reportInput();
+  input.measures = {measured("timed-up-and-go", "s", 24.5, "2026-10-01", 800),
+                    measured("timed-up-and-go", "s", 16.0, "2026-11-10", 801),
+                    measured("two-minute-walk", "m", 90, "2026-11-03", 802),
+                    measured("timed-up-and-go", "s", 9.0, "2026-12-24", 803)};
+  input.measures.push_back(measured("timed-up-and-go", "s", 99, "2026-11-11", 804));
+  input.measures.back().set_withdrawn(true);
+  const QString words = textOf(write(input));
+  EXPECT_TRUE(words.contains(QStringLiteral("Outcome measures")));
+  EXPECT_TRUE(words.contains(QStringLiteral("-8.5 s: better, beyond error"))) << words.toStdString();
+  EXPECT_TRUE(words.contains(QStringLiteral("smallest detectable change (90 %)")));
+  EXPECT_TRUE(words.contains(QStringLiteral("taken once: nothing to compare")));
+  EXPECT_FALSE(words.contains(QStringLiteral("9.0 s"))) << "after the period";
+  EXPECT_FALSE(words.contains(QStringLiteral("99"))) << "entered by mistake";
+  input.measures[1].set_value(24.3);
+  EXPECT_TRUE(textOf(write(input)).contains(QStringLiteral("within error: no change can be told")));
+}
+
+TEST_F(Report, tellsWearingTimeAndWhereTheSkinWasNotClear) {
+  ReportInput input = reportInput();
+  EXPECT_TRUE(textOf(write(input)).contains(QStringLiteral("No wearing time was told")));
+  input.redness_min = 15;
+  const auto worn = [&](const std::string& day, int minutes, v1::SkinSign sign, std::uint64_t number) {
+    v1::WearBlock block;
+    block.set_id(test::idOf(number));
+    block.set_revision(1);
+    block.set_local_day(day);
+    const absl::Time on = instantOf(absl::CivilMinute(*parseLocalDay(day)) + 540, input.zone);
+    *block.mutable_put_on_at() = toTimestamp(on);
+    *block.mutable_taken_off_at() = toTimestamp(on + absl::Minutes(minutes));
+    block.mutable_check()->add_signs(sign);
+    return block;
+  };
+  input.wear_blocks = {worn("2026-11-03", 60, v1::SKIN_SIGN_CLEAR, 810),
+                       worn("2026-11-04", 90, v1::SKIN_SIGN_BLISTER, 811),
+                       worn("2026-12-24", 500, v1::SKIN_SIGN_OPEN_SKIN, 812)};
+  const QString words = textOf(write(input));
+  EXPECT_TRUE(words.contains(QStringLiteral("Mon 2 Nov 2026 2 75 min"))) << words.toStdString();
+  EXPECT_TRUE(
+      words.contains(QStringLiteral("Wed 4 Nov 2026: 09:00 to 10:30, 90 min. blister: a sign of harm")));
+  EXPECT_FALSE(words.contains(QStringLiteral("Tue 3 Nov 2026: 09:00"))) << "clear";
+  EXPECT_FALSE(words.contains(QStringLiteral("open skin"))) << "after the period";
+}
+
+// The record is in the clinic's language, whatever the person's.
+TEST_F(Report, isWrittenInTheLanguageOfTheRecord) {
+  ReportInput input = reportInput();
+  input.person.set_language("ar");
+  input.language = "es";
+  const QString words = textOf(write(input));
+  for (const char* wanted :
+       {"Informe de progreso", "Adherencia", "días tienen datos", "Órdenes de suspensión",
+        "Medidas de resultado", "Tiempo de uso y piel", "El dolor en el periodo"}) {
+    EXPECT_TRUE(words.contains(QString::fromUtf8(wanted))) << wanted;
+  }
+  for (const char* english : {"Progress report", "Adherence", "Hold orders", "Week of", "Pain after"}) {
+    EXPECT_FALSE(words.contains(QString::fromUtf8(english))) << english;
+  }
+  EXPECT_TRUE(words.contains(QString::fromUtf8("De la silla a estar de pie")))
+      << "the exercise's title in Spanish";
+}
+
 TEST_F(Report, tellsStopsWithReasonAndTheRuleThatSpoke) {
   const QString words = textOf(write(reportInput()));
   EXPECT_TRUE(words.contains(QStringLiteral("a fall")));
@@ -378,7 +779,7 @@ TEST_F(Report, listsHoldsAndChangesOfProgramme) {
   input.holds = {hold};
   const QString words = textOf(write(input));
   for (const char* wanted :
-       {"Rest until I have seen the skin", "6 repetitions instead of 8", "Programme 2, signed on",
+       {"Rest until I have seen the skin", "6 times instead of 8", "Programme 2, signed on",
         "Seen in clinic, steady with the rail", "number 2 from Fri 13 Nov 2026"}) {
     EXPECT_TRUE(words.contains(QString::fromUtf8(wanted))) << wanted;
   }

@@ -210,5 +210,96 @@ TEST_F(ClinicLibraryRule, settingsReachPhonesRulesAndARestart) {
   EXPECT_EQ(clinicCard(m_clinic.store())->settings().values().at("pain-stop"), 4U);
 }
 
+// A template as a desk leaves it: a starting one of the catalogue under an id and a name of the clinic's.
+v1::PutTemplateRequest templateRequest(const std::string& id, const std::string& name) {
+  v1::PutTemplateRequest request;
+  v1::ProgrammeTemplate& value = *request.mutable_programme_template();
+  value = Catalogue::builtIn().templates().front();
+  value.set_id(id);
+  value.clear_words();
+  (*value.mutable_words())["en"].set_name(name);
+  return request;
+}
+
+TEST_F(ClinicLibraryRule, aTemplateIsKeptListedRenamedAndWithdrawn) {
+  auto request = templateRequest(test::idOf(500), "First weeks, our way");
+  const auto kept = m_clinic.desk().putTemplate(request);
+  ASSERT_TRUE(kept.ok()) << kept.status();
+  EXPECT_EQ(kept->revision(), 1U);
+  EXPECT_EQ(kept->author_name(), "Terry Sample (invented)");
+  EXPECT_TRUE(kept->has_written_at());
+  EXPECT_THAT(m_clinic.auditActions().back(), HasSubstr("\"template.write\""));
+  ASSERT_TRUE(m_clinic.desk().putTemplate(templateRequest(test::idOf(499), "An older one")).ok());
+  EXPECT_EQ(m_clinic.desk().putTemplate(request).status().code(), absl::StatusCode::kAborted);
+  (*request.mutable_programme_template()->mutable_words())["en"].set_name("First weeks");
+  request.set_base_revision(1);
+  EXPECT_EQ(m_clinic.desk().putTemplate(request)->revision(), 2U);
+  const auto all = m_clinic.desk().templates();
+  ASSERT_TRUE(all.ok()) << all.status();
+  ASSERT_EQ(all->size(), 2U);
+  EXPECT_EQ(all->at(0).id(), test::idOf(499)) << "by id, which is by age";
+  EXPECT_EQ(all->at(1).words().at("en").name(), "First weeks");
+  EXPECT_EQ(m_clinic.desk().withdrawTemplate(test::idOf(500), 1).code(), absl::StatusCode::kAborted);
+  EXPECT_EQ(m_clinic.desk().withdrawTemplate(test::idOf(500), 2), absl::OkStatus());
+  EXPECT_THAT(m_clinic.auditActions().back(), HasSubstr("\"template.withdraw\""));
+  EXPECT_EQ(m_clinic.desk().withdrawTemplate(test::idOf(500), 2).code(), absl::StatusCode::kNotFound);
+  EXPECT_EQ(m_clinic.desk().templates()->size(), 1U);
+}
+
+TEST_F(ClinicLibraryRule, templatesOutliveARestart) {
+  ASSERT_TRUE(m_clinic.desk().putTemplate(templateRequest(test::idOf(500), "First weeks")).ok());
+  m_clinic.stopHub();
+  m_clinic.startHub();
+  const auto all = m_clinic.hub().library().templates();
+  ASSERT_TRUE(all.ok()) << all.status();
+  ASSERT_EQ(all->templates_size(), 1);
+  EXPECT_EQ(all->templates(0).words().at("en").name(), "First weeks");
+}
+
+TEST_F(ClinicLibraryRule, aTemplateThatNamesWhatIsNotThereIsRefusedByItsField) {
+  const auto refused = [this](const v1::PutTemplateRequest& request) {
+    const auto put = m_clinic.desk().putTemplate(request);
+    EXPECT_EQ(put.status().code(), absl::StatusCode::kInvalidArgument);
+    return std::string(put.status().message());
+  };
+  auto request = templateRequest(test::idOf(500), "First weeks");
+  request.mutable_programme_template()->mutable_entries(1)->set_exercise_id("moon-walking");
+  EXPECT_THAT(refused(request), HasSubstr("programme_template.entries[1].exercise_id: there is no such"));
+  request = templateRequest("own-way", "Not a UUID");
+  EXPECT_THAT(refused(request), HasSubstr("programme_template.id"));
+  request = templateRequest(test::idOf(500), "");
+  EXPECT_THAT(refused(request), HasSubstr("programme_template.words[en].name"));
+  request = templateRequest(test::idOf(500), "A note to one person");
+  request.mutable_programme_template()->mutable_cards(0)->set_note("Ann, mind the heel.");
+  EXPECT_THAT(refused(request), HasSubstr("programme_template.cards[0].note"));
+  EXPECT_TRUE(m_clinic.desk().templates()->empty());
+}
+
+// The clinic's own exercise is named by id alone: a template goes on with its newest revision.
+TEST_F(ClinicLibraryRule, aTemplateMayNameTheClinicsOwnExercise) {
+  ASSERT_TRUE(put("Sit tall", 0).ok());
+  auto request = templateRequest(test::idOf(500), "With our own");
+  auto& entry = *request.mutable_programme_template()->mutable_entries(0);
+  entry.set_exercise_id("own-0123abcd");
+  entry.clear_rung_id();
+  EXPECT_TRUE(m_clinic.desk().putTemplate(request).ok());
+}
+
+TEST_F(ClinicLibraryRule, moreTemplatesThanAnybodyReadsAreRefused) {
+  for (int i = 0; i < kMostTemplates; ++i) {
+    DeskCaller caller;
+    caller.therapist.set_id(test::idOf(900));
+    caller.therapist.set_display_name("Terry Sample (invented)");
+    ASSERT_TRUE(
+        m_clinic.hub()
+            .library()
+            .putTemplate(caller, templateRequest(test::idOf(1000 + static_cast<std::uint64_t>(i)), "One"))
+            .ok());
+  }
+  EXPECT_EQ(m_clinic.desk().templates()->size(), static_cast<std::size_t>(kMostTemplates));
+  EXPECT_EQ(m_clinic.desk().putTemplate(templateRequest(test::idOf(500), "One more")).status().code(),
+            absl::StatusCode::kResourceExhausted);
+}
+
 }  // namespace
 }  // namespace newel

@@ -7,9 +7,9 @@
 
 #include "core/schedule/wear_plan.h"
 
-namespace newel::desk {
+namespace newel::print {
 
 // "10:05 to 11:10, 65 min. Red, gone after 8 min: clear. Told later." in the person's zone.
 QString wearWords(const v1::WearBlock& block, SkinVerdict verdict, absl::TimeZone zone);
 
-}  // namespace newel::desk
+}  // namespace newel::print
