@@ -80,6 +80,12 @@ absl::StatusOr<std::vector<ExportFile>> makeExport(const PersonHistory& history,
   return files;
 }
 
+std::string exportCare(const ExportOptions& options) {
+  return options.with_words
+             ? "Names may stand in what people wrote: keep it as you would the record."
+             : "It holds no name, and still it is about somebody: keep it as you would the record.";
+}
+
 absl::Status setDays(const std::string& from, const std::string& to, PersonHistory& history) {
   absl::Status good = from.empty() ? absl::OkStatus() : checkDay("from", from);
   if (good.ok() && !to.empty()) good = checkDay("to", to);

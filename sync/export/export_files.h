@@ -32,6 +32,9 @@ absl::StatusOr<std::vector<ExportFile>> makeExport(const PersonHistory& history,
                                                    const ExportOptions& options,
                                                    const ExportProgress& progress = {});
 
+// What to tell whoever made one, in a sentence: how careful to be with it.
+std::string exportCare(const ExportOptions& options);
+
 // Takes "YYYY-MM-DD" for the days to tell of; empty: no bound. kInvalidArgument "from: ..." or "to: ...".
 absl::Status setDays(const std::string& from, const std::string& to, PersonHistory& history);
 

@@ -63,12 +63,12 @@ Enum codeExtension(const FhirNode& request, const std::string& name,
   return static_cast<Enum>(number);
 }
 
-// Part `name` of a dose into the field of the same name.
+// Part `name` of an extension into the field of the same name.
 void takePart(const FhirNode& part, google::protobuf::Message& dose) {
   const std::string name = part.at("url").text();
   const auto* field = dose.GetDescriptor()->FindFieldByName(name);
   const auto value = part.at("valueInteger").whole();
-  if (field == nullptr || !value.has_value()) return part.refuse("is no part of this dose");
+  if (field == nullptr || !value.has_value()) return part.refuse("is no part that is known here");
   if (*value < 0 || *value > UINT32_MAX) return part.at("valueInteger").refuse("is out of all bounds");
   dose.GetReflection()->SetUInt32(&dose, field, static_cast<std::uint32_t>(*value));
 }
@@ -91,6 +91,17 @@ void takeDose(const FhirNode& request, v1::Entry& entry) {
   }
   const absl::Status good = check(entry.dose());
   if (!good.ok()) extension.refuse(std::string(good.message()));
+}
+
+// When to stop: numbers outside the record's range are no guess of ours to mend.
+void takeThresholds(const FhirNode& request, v1::Entry& entry) {
+  const FhirNode extension = extensionOf(request, "stop");
+  if (!extension.there()) return;
+  v1::StopThresholds& stop = *entry.mutable_thresholds();
+  for (const auto& part : extension.list("extension")) takePart(part, stop);
+  const auto within = [](std::uint32_t pain) { return pain >= 1 && pain <= 10; };
+  if (!within(stop.pain_stop_0_10()) || !within(stop.pain_rise_0_10()))
+    extension.refuse("is not within 1 and 10");
 }
 
 // The exercise that a canonical address names; nullptr: none that this program has.
@@ -117,6 +128,7 @@ v1::Entry entryOf(const FhirNode& request, const v1::Exercise& exercise, v1::Pro
       codeExtension<v1::ProsthesisUse>(request, "prosthesis", v1::ProsthesisUse_descriptor()));
   entry.set_pacing(codeExtension<v1::Pacing>(request, "pacing", v1::Pacing_descriptor()));
   takeDose(request, entry);
+  takeThresholds(request, entry);
   takeTiming(request, entry, draft);
   return entry;
 }

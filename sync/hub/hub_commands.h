@@ -70,7 +70,7 @@ int eraseCommand(const HubMachine& machine, const std::string& place, const std:
                  const std::string& reason);
 // The ids of persons of whom nothing happened in `days` days, one a line. Erases nobody.
 int dueCommand(const HubMachine& machine, const std::string& place, int days);
-// One person's record in an open format, without a name (person_export.h). It stands in the audit trail
+// One person's record in an open format, pseudonymous (person_export.h). It stands in the audit trail
 // before the file exists; left in the middle nothing exists.
 int exportCommand(const HubMachine& machine, const std::string& place, const ExportCommand& command);
 int backupCommand(const HubMachine& machine, const std::string& place, const std::string& to);

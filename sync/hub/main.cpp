@@ -74,7 +74,7 @@ CLI::App* command(CLI::App& parent, const std::string& name, const std::string& 
 CLI::App* exportSubcommand(CLI::App& app, Options& options) {
   newel::ExportCommand& leaving = options.leaving;
   CLI::App* made = command(
-      app, "export", "One person's record in an open format, without a name; Ctrl-C leaves nothing", options);
+      app, "export", "One person's record in an open format, pseudonymous; Ctrl-C leaves nothing", options);
   made->add_option("--person", leaving.person_id, "The person's id")->required();
   made->add_option("--format", leaving.format,
                    "fhir: R4 bundle; ical: times of the programme; csv: a folder of tables")

@@ -167,8 +167,7 @@ int exportCommand(const HubMachine& machine, const std::string& place, const Exp
   if (!store.ok()) return failed(machine, store.status());
   const absl::Status done = exportPerson(machine, **store, command);
   if (!done.ok()) return failed(machine, done);
-  *machine.out << "Exported: " << command.out
-               << "\nIt holds no name, and still it is about somebody: keep it as you would the record.\n";
+  *machine.out << "Exported: " << command.out << "\n" << exportCare(command.options) << "\n";
   return 0;
 }
 

@@ -124,8 +124,8 @@ int runExport(const ExportFilesOptions& options, Output output) {
   if (!files.ok()) return complain(output.err, files.status());
   const absl::Status written = writeExport(options.out, *files, {});
   if (!written.ok()) return complain(output.err, written);
-  output.out << options.out << ": " << files->size() << (files->size() == 1 ? " file" : " files")
-             << "; no name in it, and still about somebody\n";
+  output.out << options.out << ": " << files->size() << (files->size() == 1 ? " file. " : " files. ")
+             << exportCare(options.options) << '\n';
   return kFine;
 }
 

@@ -186,7 +186,7 @@ void addSources(CLI::App& app, Chosen& chosen) {
 
 void addExport(CLI::App& app, Chosen& chosen) {
   auto o = optionsOf<ExportFilesOptions>();
-  auto* command = app.add_subcommand("export", "One person's record in an open format, without a name");
+  auto* command = app.add_subcommand("export", "One person's record in an open format, pseudonymous");
   command
       ->add_option("--format", o->format,
                    "fhir: R4 bundle; ical: times of the programme; csv: a folder of tables")

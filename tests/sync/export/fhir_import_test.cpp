@@ -308,6 +308,8 @@ TEST(FhirImport, ourOwnExportComesBack) {
       EXPECT_EQ(read.exercise_revision(), wrote.exercise_revision());
       EXPECT_EQ(read.dose().SerializeAsString(), wrote.dose().SerializeAsString()) << seed;
       EXPECT_EQ(read.support(), wrote.support());
+      EXPECT_EQ(read.thresholds().pain_stop_0_10(), 5U);
+      EXPECT_EQ(read.thresholds().pain_rise_0_10(), 2U);
       EXPECT_EQ(read.side_policy(), wrote.side_policy());
       EXPECT_EQ(read.prosthesis(), wrote.prosthesis());
       EXPECT_EQ(read.pacing(), wrote.pacing());
