@@ -265,10 +265,23 @@ void StartModel::send(v1::ProgrammeTemplate value, std::uint32_t base, const QSt
         if (!reply.ok()) {
           say(problemWords(reply.status(), tr("keep the template")));
         } else {
+          hold(*reply);
           emit kept(done);
         }
         emit libraryChanged();
       });
+}
+
+// As the hub has it now, without waiting to read all of them again.
+void StartModel::hold(const v1::ProgrammeTemplate& value) {
+  drop(value.id());
+  m_own.push_back(value);
+  refresh();
+}
+
+void StartModel::drop(const std::string& id) {
+  m_own.erase(std::remove_if(m_own.begin(), m_own.end(), [&id](const auto& one) { return one.id() == id; }),
+              m_own.end());
 }
 
 void StartModel::withdraw(const QString& template_id) {
@@ -282,10 +295,12 @@ void StartModel::withdraw(const QString& template_id) {
         if (client == nullptr) return absl::UnauthenticatedError("not signed in");
         return client->withdrawTemplate(id, revision);
       },
-      [this, name = nameOf(*one)](const absl::Status& status) {
+      [this, id = one->id(), name = nameOf(*one)](const absl::Status& status) {
         if (!status.ok()) {
           say(problemWords(status, tr("withdraw the template")));
         } else {
+          drop(id);
+          refresh();
           emit kept(tr("Withdrawn: %1.").arg(name));
         }
         emit libraryChanged();

@@ -81,6 +81,8 @@ class StartModel : public QObject {
   void tell(const QString& took, const QVariantList& left_out);
   void say(const QString& problem);
   void send(v1::ProgrammeTemplate value, std::uint32_t base, const QString& done);
+  void hold(const v1::ProgrammeTemplate& value);
+  void drop(const std::string& id);
   QString nameOf(const v1::ProgrammeTemplate& one) const;
 
   DeskContext& m_context;

@@ -176,13 +176,13 @@ absl::Status Paper::write(const QString& file) {
       QRectF used;
       const bool mirrored = sheetReadsRightToLeft();
       painter.setLayoutDirection(mirrored ? Qt::RightToLeft : Qt::LeftToRight);
+      constexpr int kLeft = static_cast<int>(Qt::AlignLeft) | static_cast<int>(Qt::AlignAbsolute);
+      constexpr int kRight = static_cast<int>(Qt::AlignRight) | static_cast<int>(Qt::AlignAbsolute);
       const double aside = 4 * mm;
-      painter.drawText(room.adjusted(0, mm, 0, 0),
-                       (mirrored ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignAbsolute, number, &used);
+      painter.drawText(room.adjusted(0, mm, 0, 0), mirrored ? kLeft : kRight, number, &used);
       const double taken = used.width() + aside;
       painter.drawText(room.adjusted(mirrored ? taken : 0, mm, mirrored ? 0 : -taken, 0),
-                       (mirrored ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignAbsolute | Qt::TextWordWrap,
-                       m_options.foot);
+                       (mirrored ? kRight : kLeft) | static_cast<int>(Qt::TextWordWrap), m_options.foot);
     };
     for (const auto& piece : placed) {
       if (piece.page > page) {
