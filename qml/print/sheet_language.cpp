@@ -20,7 +20,7 @@ QString baseOf(const QString& language) { return language.section(QLatin1Char('-
 std::unique_ptr<QTranslator> sheetTranslator(const QString& language) {
   initSheetWords();
   auto words = std::make_unique<QTranslator>();
-  if (!words->load(QStringLiteral(":/i18n/newel_print_%1.qm").arg(baseOf(language)))) return nullptr;
+  if (!words->load(QStringLiteral(":/i18n/print/newel_print_%1.qm").arg(baseOf(language)))) return nullptr;
   return words;
 }
 
@@ -38,7 +38,7 @@ SheetLanguage::~SheetLanguage() { t_current = m_outer; }
 QStringList SheetLanguage::languages() {
   initSheetWords();
   QStringList all;
-  for (const QString& file : QDir(QStringLiteral(":/i18n")).entryList({QStringLiteral("newel_print_*.qm")}))
+  for (const QString& file : QDir(QStringLiteral(":/i18n/print")).entryList({QStringLiteral("newel_print_*.qm")}))
     all << file.section(QLatin1Char('_'), 2).section(QLatin1Char('.'), 0, 0);
   return all;
 }
