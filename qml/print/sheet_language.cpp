@@ -38,7 +38,8 @@ SheetLanguage::~SheetLanguage() { t_current = m_outer; }
 QStringList SheetLanguage::languages() {
   initSheetWords();
   QStringList all;
-  for (const QString& file : QDir(QStringLiteral(":/i18n/print")).entryList({QStringLiteral("newel_print_*.qm")}))
+  for (const QString& file :
+       QDir(QStringLiteral(":/i18n/print")).entryList({QStringLiteral("newel_print_*.qm")}))
     all << file.section(QLatin1Char('_'), 2).section(QLatin1Char('.'), 0, 0);
   return all;
 }
