@@ -8,6 +8,7 @@
 #include "core/schedule/occasions.h"
 #include "core/schedule/wear_plan.h"
 #include "core/time/local_day.h"
+#include "qml/desk/file_words.h"
 #include "qml/desk/problem_words.h"
 #include "qml/print/record_words.h"
 #include "qml/print/wear_lines.h"
@@ -105,12 +106,6 @@ QString DoneModel::heard() const {
 
 QString DoneModel::definition() const { return print::adherenceDefinition(); }
 
-QString DoneModel::titleOfEntry(const std::string& entry_id) const {
-  const v1::Entry* entry = entryOf(*m_file, entry_id);
-  return entry == nullptr ? tr("an earlier exercise")
-                          : print::titleOf(*m_context.catalogue, entry->exercise_id(), m_context.language);
-}
-
 void DoneModel::makeDays() {
   const absl::CivilDay today = todayOf(*m_file, m_context.now());
   for (absl::CivilDay day = m_first; day <= m_last; ++day) {
@@ -139,7 +134,7 @@ void DoneModel::makeRows() {
     }
   }
   for (const auto& id : order) {
-    const QString title = titleOfEntry(id);
+    const QString title = titleOfEntry(*m_file, id, m_context);
     QVariantList cells;
     for (absl::CivilDay day = m_first; day <= m_last; ++day) {
       const auto found = by_entry[id].find(formatLocalDay(day));

@@ -66,7 +66,6 @@ class DoneModel : public QObject {
   void makeRows();
   void makeShares();
   void makePractices();
-  QString titleOfEntry(const std::string& entry_id) const;
 
   DeskContext& m_context;
   std::shared_ptr<const PersonFile> m_file;

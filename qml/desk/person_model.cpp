@@ -4,6 +4,7 @@
 
 #include "core/time/local_day.h"
 #include "qml/desk/attention_words.h"
+#include "qml/desk/file_words.h"
 #include "qml/desk/problem_words.h"
 #include "qml/print/record_words.h"
 #include "sync/common/record_id.h"
@@ -116,25 +117,13 @@ QVariantList PersonModel::programmes() const {
   return list;
 }
 
-QString PersonModel::holdWhat(const v1::HoldOrder& hold) const {
-  if (hold.entry_ids().empty()) return tr("everything");
-  QStringList titles;
-  for (const auto& id : hold.entry_ids()) {
-    const v1::Entry* entry = entryOf(*m_file, id);
-    titles << (entry == nullptr
-                   ? tr("an earlier exercise")
-                   : print::titleOf(*m_context.catalogue, entry->exercise_id(), m_context.language));
-  }
-  return titles.join(QStringLiteral(", "));
-}
-
 QVariantList PersonModel::holds() const {
   QVariantList list;
   if (!m_file) return list;
   for (const v1::HoldOrder* hold : activeHolds(*m_file)) {
     const Reached reached = reachedBy(*m_file, v1::RECEIPT_OF_HOLD_ORDER, hold->id());
     list << QVariantMap{{QStringLiteral("id"), print::text(hold->id())},
-                        {QStringLiteral("what"), holdWhat(*hold)},
+                        {QStringLiteral("what"), heldWords(*m_file, *hold, m_context)},
                         {QStringLiteral("reason"), print::text(hold->reason())},
                         {QStringLiteral("by"), print::text(hold->signer_name())},
                         {QStringLiteral("sent"), moment(toTime(hold->issued_at()))},

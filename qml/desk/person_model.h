@@ -97,7 +97,6 @@ class PersonModel : public QObject {
   void got(absl::StatusOr<PersonFile> file);
   QString moment(absl::Time at) const;
   QString moment(const std::optional<absl::Time>& at) const;
-  QString holdWhat(const v1::HoldOrder& hold) const;
 
   DeskContext& m_context;
   std::string m_id;

@@ -6,6 +6,7 @@
 #include "core/progress/measure_table.h"
 #include "core/review/review.h"
 #include "core/time/local_day.h"
+#include "qml/desk/file_words.h"
 #include "qml/print/record_words.h"
 #include "qml/print/report_extras.h"
 
@@ -71,23 +72,12 @@ void TimelineModel::addProgrammes(std::vector<Row>& rows) const {
   }
 }
 
-QString TimelineModel::titlesOf(const v1::HoldOrder& hold) const {
-  if (hold.entry_ids().empty()) return tr("everything");
-  QStringList titles;
-  for (const auto& id : hold.entry_ids()) {
-    const v1::Entry* entry = entryOf(*m_file, id);
-    titles << (entry == nullptr
-                   ? tr("an earlier exercise")
-                   : print::titleOf(*m_context.catalogue, entry->exercise_id(), m_context.language));
-  }
-  return titles.join(QStringLiteral(", "));
-}
-
 void TimelineModel::addHolds(std::vector<Row>& rows) const {
   for (const v1::HoldOrder& hold : m_file->holds) {
     const QString who = print::text(hold.signer_name());
-    const QString title = hold.lifts_id().empty() ? tr("Hold on %1, by %2").arg(titlesOf(hold), who)
-                                                  : tr("Hold lifted by %1").arg(who);
+    const QString title = hold.lifts_id().empty()
+                              ? tr("Hold on %1, by %2").arg(heldWords(*m_file, hold, m_context), who)
+                              : tr("Hold lifted by %1").arg(who);
     rows.push_back({toTime(hold.issued_at()), Holds, title, print::text(hold.reason()),
                     reachedBy(*m_file, v1::RECEIPT_OF_HOLD_ORDER, hold.id())});
   }

@@ -56,7 +56,6 @@ class TimelineModel : public QObject {
   void addHolds(std::vector<Row>& rows) const;
   void addMessages(std::vector<Row>& rows) const;
   void addMeasures(std::vector<Row>& rows) const;
-  QString titlesOf(const v1::HoldOrder& hold) const;
 
   DeskContext& m_context;
   std::shared_ptr<const PersonFile> m_file;

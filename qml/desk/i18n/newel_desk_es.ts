@@ -1542,6 +1542,17 @@
     </message>
 </context>
 <context>
+    <name>FileWords</name>
+    <message>
+        <source>an earlier exercise</source>
+        <translation>un ejercicio anterior</translation>
+    </message>
+    <message>
+        <source>everything</source>
+        <translation>todo</translation>
+    </message>
+</context>
+<context>
     <name>FindPage</name>
     <message>
         <source>Find a person</source>
@@ -4332,10 +4343,6 @@
         <translation>hace %1</translation>
     </message>
     <message>
-        <source>an earlier exercise</source>
-        <translation>un ejercicio anterior</translation>
-    </message>
-    <message>
         <source>, %1 of the dose</source>
         <translation>, %1 de la dosis</translation>
     </message>
@@ -4888,14 +4895,6 @@
         <translation>%1 a %2</translation>
     </message>
     <message>
-        <source>everything</source>
-        <translation>todo</translation>
-    </message>
-    <message>
-        <source>an earlier exercise</source>
-        <translation>un ejercicio anterior</translation>
-    </message>
-    <message>
         <source>seen %1</source>
         <translation>visto %1</translation>
     </message>
@@ -5205,14 +5204,6 @@
     <message>
         <source>Programme %1, %2 to %3, signed by %4</source>
         <translation>Programa %1, %2 a %3, firmado por %4</translation>
-    </message>
-    <message>
-        <source>everything</source>
-        <translation>todo</translation>
-    </message>
-    <message>
-        <source>an earlier exercise</source>
-        <translation>un ejercicio anterior</translation>
     </message>
     <message>
         <source>Hold on %1, by %2</source>

@@ -31,7 +31,9 @@ v1::Person basePerson(std::uint64_t number) {
   return person;
 }
 
-void lose(v1::Person& person, v1::Side side, v1::LimbLossLevel level, bool prosthesis = true) {
+}  // namespace
+
+void lose(v1::Person& person, v1::Side side, v1::LimbLossLevel level, bool prosthesis) {
   v1::LimbLoss& limb = *person.add_limbs();
   limb.set_side(side);
   limb.set_level(level);
@@ -42,8 +44,6 @@ void lose(v1::Person& person, v1::Side side, v1::LimbLossLevel level, bool prost
                              : v1::KNEE_KIND_NO_PROSTHESIS);
   limb.set_foot(prosthesis ? v1::FOOT_KIND_ENERGY_STORING : v1::FOOT_KIND_NO_PROSTHESIS);
 }
-
-}  // namespace
 
 std::string idOf(std::uint64_t number) {
   std::array<std::uint8_t, 10> random{};

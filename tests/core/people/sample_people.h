@@ -14,6 +14,9 @@ namespace newel::test {
 // A UUIDv7 that is the same for the same number.
 std::string idOf(std::uint64_t number);
 
+// Adds the loss of a limb: with a prosthesis, its usual knee (own, or yielding) and an energy-storing foot.
+void lose(v1::Person& person, v1::Side side, v1::LimbLossLevel level, bool prosthesis = true);
+
 // K2, yielding knee, one cane, two sturdy chairs, rails on both sides, can get up from the floor.
 v1::Person transfemoralLeft();
 // K3, no walking aid.

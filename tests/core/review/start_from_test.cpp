@@ -28,20 +28,9 @@ v1::Person madeUp(const v1::TemplateFit& fit, v1::LimbLossLevel level, v1::Mobil
   person.clear_limbs();
   person.set_mobility(mobility);
   const bool prosthesis = fit.phase() != v1::TEMPLATE_PHASE_BEFORE_PROSTHESIS;
-  const auto lose = [&](v1::Side lost) {
-    v1::LimbLoss& limb = *person.add_limbs();
-    limb.set_side(lost);
-    limb.set_level(level);
-    limb.set_has_prosthesis(prosthesis);
-    const bool own_knee = level < v1::LIMB_LOSS_LEVEL_KNEE_DISARTICULATION;
-    limb.set_knee(own_knee     ? v1::KNEE_KIND_OWN_KNEE
-                  : prosthesis ? v1::KNEE_KIND_YIELDING
-                               : v1::KNEE_KIND_NO_PROSTHESIS);
-    limb.set_foot(prosthesis ? v1::FOOT_KIND_ENERGY_STORING : v1::FOOT_KIND_NO_PROSTHESIS);
-  };
-  lose(side);
+  test::lose(person, side, level, prosthesis);
   if (fit.both_lost()) {
-    lose(side == v1::SIDE_LEFT ? v1::SIDE_RIGHT : v1::SIDE_LEFT);
+    test::lose(person, side == v1::SIDE_LEFT ? v1::SIDE_RIGHT : v1::SIDE_LEFT, level, prosthesis);
     person.set_strong_side(v1::SIDE_RIGHT);
   }
   return person;
