@@ -13,7 +13,9 @@ namespace {
 
 constexpr char kEnglish[] = "en";
 
-QString fileOf(const QString& language) { return QStringLiteral(":/i18n/desk/newel_desk_%1.qm").arg(language); }
+QString fileOf(const QString& language) {
+  return QStringLiteral(":/i18n/desk/newel_desk_%1.qm").arg(language);
+}
 
 // A machine without a language set shows times like "10:00:00"; nobody reads that.
 QLocale localeFor(const QString& language) {
