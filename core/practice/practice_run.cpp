@@ -90,7 +90,7 @@ absl::Status PracticeRun::Impl::startNew() {
   begun.set_sequence(1);
   absl::StatusOr<Ledger> ledger = Ledger::begin(begun, m_timelines);
   if (!ledger.ok()) return ledger.status();
-  if (absl::Status status = m_keep(begun); !status.ok()) return status;
+  if (absl::Status status = m_keep({begun}); !status.ok()) return status;
   m_ledger = *std::move(ledger);
   // The questions depend on what is left after holds and blocks.
   Lines out = dueHolds();

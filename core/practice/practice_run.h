@@ -7,6 +7,7 @@
 
 #include <absl/status/statusor.h>
 #include <absl/time/time.h>
+#include <absl/types/span.h>
 
 #include <functional>
 #include <memory>
@@ -60,12 +61,14 @@ struct RunInput {
 
 class PracticeRun {
  public:
-  // Where lines go, called before the state that they record is visible. An error stops the step: the state
-  // stays as it was and the error is returned to whoever called. Where a call writes several lines and a
-  // later one fails, the rest is kept at the start of the next call, whichever it is; a call that is a
-  // person's choice is then not carried out but answered with kAborted ("look again"). A stop, a hold order
-  // or a close that could not be kept stays asked for: nothing else happens until it is kept.
-  using Keep = std::function<absl::Status(const v1::JournalLine&)>;
+  // Where lines go, called before the state that they record is visible: all of them, or none. One call per
+  // change of state, so that a beat's end and the next one's beginning cost one write to the disk. An error
+  // stops the step: the state stays as it was and the error is returned to whoever called. What follows from
+  // kept lines (a flag after an answer) is kept by a call of its own; where that fails, it is kept at the
+  // start of the next call, whichever it is; a call that is a person's choice is then not carried out but
+  // answered with kAborted ("look again"). A stop, a hold order or a close that could not be kept stays asked
+  // for: nothing else happens until it is kept.
+  using Keep = std::function<absl::Status(absl::Span<const v1::JournalLine>)>;
 
   // Compiles every entry. Entries under a hold order, and those that a rule now blocks for this person (the
   // same rules as at the desk), are left out and recorded so. kFailedPrecondition when nothing is left or an

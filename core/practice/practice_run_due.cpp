@@ -4,8 +4,23 @@
 #include "core/practice/practice_run_impl.h"
 
 namespace newel {
+namespace {
+
+void placeInOrder(std::vector<v1::JournalLine>& lines, const Ledger& after) {
+  auto sequence = after.nextSequence();
+  auto elapsed_ms = after.lastElapsedMs();
+  for (v1::JournalLine& line : lines) {
+    line.set_sequence(sequence++);
+    // A doubt noted first, or a line that had to wait, may stand at a later instant than a beat's own end.
+    elapsed_ms = std::max(line.elapsed_ms(), elapsed_ms);
+    line.set_elapsed_ms(elapsed_ms);
+  }
+}
+
+}  // namespace
+
 absl::Status PracticeRun::Impl::act(Lines lines, std::function<void()> then, bool must) {
-  m_queue.assign(lines.begin(), lines.end());
+  m_queue = std::move(lines);
   m_then = std::move(then);
   m_droppable = !must;
   return drain();
@@ -13,12 +28,9 @@ absl::Status PracticeRun::Impl::act(Lines lines, std::function<void()> then, boo
 
 absl::Status PracticeRun::Impl::drain() {
   for (;;) {
-    while (!m_queue.empty()) {
-      v1::JournalLine& line = m_queue.front();
-      line.set_sequence(m_ledger.nextSequence());
-      // A doubt noted first, or a line that had to wait, may stand at a later instant than a beat's own end.
-      line.set_elapsed_ms(std::max(line.elapsed_ms(), m_ledger.lastElapsedMs()));
-      if (absl::Status status = m_keep(line); !status.ok()) {
+    if (!m_queue.empty()) {
+      placeInOrder(m_queue, m_ledger);
+      if (absl::Status status = m_keep(m_queue); !status.ok()) {
         if (m_droppable) {
           m_queue.clear();
           m_then = nullptr;
@@ -26,13 +38,14 @@ absl::Status PracticeRun::Impl::drain() {
         return status;
       }
       m_droppable = false;
-      if (absl::Status status = m_ledger.apply(line); !status.ok()) return status;
-      m_queue.pop_front();
+      for (const v1::JournalLine& line : std::exchange(m_queue, {})) {
+        if (absl::Status status = m_ledger.apply(line); !status.ok()) return status;
+      }
     }
     if (m_then) std::exchange(m_then, nullptr)();
     const Lines due = dueLines();
     if (due.empty()) break;
-    m_queue.assign(due.begin(), due.end());
+    m_queue = due;
   }
   m_step = derive();
   return absl::OkStatus();

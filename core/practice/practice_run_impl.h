@@ -3,7 +3,6 @@
 // fold the lines, keep what is due, derive the step. For core/practice alone.
 #pragma once
 
-#include <deque>
 #include <functional>
 #include <memory>
 #include <optional>
@@ -83,7 +82,7 @@ class PracticeRun::Impl {
   absl::Time m_wall;
   absl::Duration m_wall_offset;  // wall minus elapsed when last believed
 
-  std::deque<v1::JournalLine> m_queue;
+  Lines m_queue;  // asked for and not kept yet
   std::function<void()> m_then;
   bool m_droppable = false;
   std::vector<std::function<absl::Status()>> m_insisted;

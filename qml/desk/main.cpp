@@ -260,7 +260,8 @@ int main(int argc, char** argv) {
     return 2;
   }
   const Arguments arguments = readArguments(parser);
-  if (!newel::parts::useOurFont()) {
+  newel::parts::useOurFont();
+  if (!newel::parts::ourFontIsThere()) {
     std::cerr << "newel-desk: the font Noto Sans is missing (fonts-noto-core)" << std::endl;
   }
   if (!arguments.figures.isEmpty()) return paintFigures(arguments.figures);

@@ -13,6 +13,11 @@ CurrentContent::CurrentContent(HomeParts& parts) : m_parts(parts) {
   refresh();
 }
 
+void CurrentContent::readBuiltIn() {
+  Catalogue::builtIn();
+  RuleBook::builtIn();
+}
+
 void CurrentContent::refresh() {
   std::vector<v1::OwnExercise> own;
   std::string names;

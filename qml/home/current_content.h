@@ -16,6 +16,9 @@ class CurrentContent {
   // `parts` outlives it, and its catalogue, rules and settings are set here.
   explicit CurrentContent(HomeParts& parts);
 
+  // Reads what is built into the program, once; any thread, before or while one of these is made.
+  static void readBuiltIn();
+
   // To be called when a programme or the clinic's card has come, before anything that shows them.
   void refresh();
 

@@ -130,5 +130,8 @@ std::unique_ptr<platform::Camera> makeLateCamera() { return std::make_unique<Lat
 std::unique_ptr<parts::ClipReader> makeLateClipReader() {
   return makers().clip_reader != nullptr ? makers().clip_reader() : nullptr;
 }
+std::optional<std::string> readSquareLate(const platform::GreyPicture& picture) {
+  return makers().read_square != nullptr ? makers().read_square(picture) : std::nullopt;
+}
 
 }  // namespace newel::home

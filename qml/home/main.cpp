@@ -9,13 +9,16 @@
 #include <QtGui/QGuiApplication>
 #include <QtQml/QQmlApplicationEngine>
 #include <QtQml/QQmlExtensionPlugin>
+#include <array>
 #include <chrono>
 #include <functional>
+#include <future>
 #include <iostream>
 
 #include "core/records/record_text.h"
 #include "platform/camera.h"
 #include "platform/clock.h"
+#include "platform/memory.h"
 #include "platform/offset_clock.h"
 #include "platform/paths.h"
 #include "platform/reminders.h"
@@ -152,6 +155,15 @@ void afterFirstPicture(QQuickWindow& window, const std::function<void()>& begin)
   QObject::connect(&window, &QQuickWindow::frameSwapped, latest, start, Qt::QueuedConnection);
 }
 
+// What takes long and waits for nothing, beside the opening of the store. Whoever needs it sooner waits for
+// it.
+std::array<std::future<void>, 2> readAhead() {
+  return {std::async(std::launch::async, &CurrentContent::readBuiltIn), std::async(std::launch::async, [] {
+            if (!newel::parts::ourFontIsThere())
+              std::cerr << "newel-home: the font Noto Sans is missing (fonts-noto-core)" << std::endl;
+          })};
+}
+
 int failed(const absl::Status& status) {
   std::cerr << "newel-home: " << status.message() << std::endl;
   return 1;
@@ -163,14 +175,15 @@ int main(int argc, char** argv) {
   // While a call or the stream is open its own thread looks after the connection, and between tries none is
   // kept: gRPC need not look as well, every five seconds.
   qputenv("GRPC_CLIENT_CHANNEL_BACKUP_POLL_INTERVAL_MS", "0");
+  platform::keepOneHeap();
   QGuiApplication app(argc, argv);
   newel::parts::chooseClipReader();
   QGuiApplication::setApplicationName(QStringLiteral("newel-home"));
   QGuiApplication::setApplicationDisplayName(QStringLiteral("Newel"));
   QGuiApplication::setApplicationVersion(QString::fromLatin1(kAppVersion));
   const Arguments arguments = readArguments(app);
-  if (!newel::parts::useOurFont())
-    std::cerr << "newel-home: the font Noto Sans is missing (fonts-noto-core)" << std::endl;
+  newel::parts::useOurFont();
+  const auto ahead = readAhead();
   ScreenLanguage language;
   language.use("");
 
@@ -257,7 +270,7 @@ int main(int argc, char** argv) {
   ProgrammeModel programme(bridge, settings, parts);
   PairModel pair(bridge, parts);
   const auto camera = makeLateCamera();
-  ScanModel scan(camera.get());
+  ScanModel scan(camera.get(), readSquareLate);
   const QString banner = offset == absl::ZeroDuration()
                              ? QString()
                              : QCoreApplication::translate("main", "Test clock: the date is shifted");

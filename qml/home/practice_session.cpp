@@ -76,7 +76,7 @@ RunInput PracticeSession::inputFor(const v1::Programme& programme, const v1::Per
 }
 
 PracticeRun::Keep PracticeSession::keep() {
-  return [this](const v1::JournalLine& line) { return m_parts.engine->appendJournal(line); };
+  return [this](absl::Span<const v1::JournalLine> lines) { return m_parts.engine->appendJournal(lines); };
 }
 
 absl::Status PracticeSession::begin(const std::vector<Occasion>& due) {

@@ -1,6 +1,7 @@
 #include "qml/home/scan_model.h"
 
-#include "qml/home/square_reader.h"
+#include <utility>
+
 #include "sync/common/pairing_ticket.h"
 
 namespace newel::home {
@@ -15,7 +16,8 @@ QImage imageOf(const platform::GreyPicture& picture) {
 
 }  // namespace
 
-ScanModel::ScanModel(platform::Camera* camera, QObject* parent) : QObject(parent), m_camera(camera) {}
+ScanModel::ScanModel(platform::Camera* camera, SquareReader reader, QObject* parent)
+    : QObject(parent), m_camera(camera), m_reader(std::move(reader)) {}
 
 ScanModel::~ScanModel() {
   if (m_on) m_camera->stop();
@@ -56,7 +58,7 @@ void ScanModel::end() {
 void ScanModel::see(const platform::GreyPicture& picture) {
   m_picture = imageOf(picture);
   emit pictureChanged();
-  const auto text = readSquare(picture);
+  const auto text = m_reader(picture);
   if (!text.has_value()) return;
   if (!parseTicket(*text).ok()) {
     if (!m_other) {

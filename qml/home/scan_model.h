@@ -6,6 +6,9 @@
 
 #include <QtCore/QObject>
 #include <QtGui/QImage>
+#include <functional>
+#include <optional>
+#include <string>
 
 #include "platform/camera.h"
 
@@ -22,8 +25,10 @@ class ScanModel : public QObject {
   Q_PROPERTY(bool otherSquare READ otherSquare NOTIFY changed)
 
  public:
-  // `camera` outlives this; null: a machine without one.
-  explicit ScanModel(platform::Camera* camera, QObject* parent = nullptr);
+  using SquareReader = std::function<std::optional<std::string>(const platform::GreyPicture&)>;
+  // `camera` outlives this; null: a machine without one. `reader`: readSquare() of square_reader.h, or what
+  // stands for it.
+  ScanModel(platform::Camera* camera, SquareReader reader, QObject* parent = nullptr);
   ~ScanModel() override;
 
   bool on() const { return m_on; }
@@ -44,6 +49,7 @@ class ScanModel : public QObject {
   void see(const platform::GreyPicture& picture);
 
   platform::Camera* m_camera;
+  SquareReader m_reader;
   QImage m_picture;
   bool m_on = false;
   bool m_other = false;

@@ -2,21 +2,30 @@
 
 #include <QtGui/QFont>
 #include <QtGui/QFontDatabase>
-#include <QtGui/QFontInfo>
 #include <QtGui/QGuiApplication>
 #include <QtGui/QPalette>
+#include <QtGui/QScreen>
 #include <algorithm>
 
 namespace newel::parts {
 namespace {
 
+constexpr QLatin1StringView kOurFont("Noto Sans");
+
 // What desktops and phones give plain text at their own 100 %: 11 points at 96 dots an inch.
 constexpr double kSystemTextPx = 14.67;
 
-double systemScale() {
-  const QFontInfo info(QGuiApplication::font());
-  return std::clamp(info.pixelSize() / kSystemTextPx, 1.0, 2.0);
+// Counted here, not asked of QFontInfo: that loads a font of a size that nothing is written in.
+double systemTextPx() {
+  const QFont font = QGuiApplication::font();
+  if (font.pixelSize() > 0) return font.pixelSize();
+  const QScreen* const screen = QGuiApplication::primaryScreen();
+  constexpr double kUsualDotsPerInch = 96, kPointsPerInch = 72;
+  return font.pointSizeF() * (screen == nullptr ? kUsualDotsPerInch : screen->logicalDotsPerInchY()) /
+         kPointsPerInch;
 }
+
+double systemScale() { return std::clamp(systemTextPx() / kSystemTextPx, 1.0, 2.0); }
 
 }  // namespace
 
@@ -53,11 +62,12 @@ void Theme::setLessMotion(bool on) {
 
 double Theme::scale() const { return std::clamp(m_system_scale * m_text_percent / 100.0, 1.0, 2.0); }
 
-bool useOurFont() {
+void useOurFont() {
   QFont font = QGuiApplication::font();
-  font.setFamilies({QStringLiteral("Noto Sans"), QStringLiteral("Noto Sans Arabic")});
+  font.setFamilies({kOurFont, QStringLiteral("Noto Sans Arabic")});
   QGuiApplication::setFont(font);
-  return QFontDatabase::hasFamily(QStringLiteral("Noto Sans"));
 }
+
+bool ourFontIsThere() { return QFontDatabase::hasFamily(kOurFont); }
 
 }  // namespace newel::parts

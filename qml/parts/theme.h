@@ -109,8 +109,10 @@ class Theme : public QObject {
 };
 
 // Once, in main, before any window: Noto Sans with its Arabic companion (figures of equal width) as the
-// program's font. False when the font is not on this machine (package fonts-noto-core): text still shows, in
-// the system's font.
-bool useOurFont();
+// program's font.
+void useOurFont();
+// False when the font is not on this machine (package fonts-noto-core): text still shows, in the system's
+// font. Looks for every font there is, which takes long and is done once in a program: any thread may ask.
+bool ourFontIsThere();
 
 }  // namespace newel::parts

@@ -318,8 +318,15 @@ Delivery HomeEngine::deliveryOf(const std::string& record_id) const {
   return m_impl->readOr([&](Database& database) { return newel::deliveryOf(database, record_id); });
 }
 
-absl::Status HomeEngine::appendJournal(const v1::JournalLine& line) {
-  return m_impl->change([&](Database& database) { return appendLine(database, line); }, false);
+absl::Status HomeEngine::appendJournal(absl::Span<const v1::JournalLine> lines) {
+  return m_impl->change(
+      [&](Database& database) {
+        for (const v1::JournalLine& line : lines) {
+          if (absl::Status kept = appendLine(database, line); !kept.ok()) return kept;
+        }
+        return absl::OkStatus();
+      },
+      false);
 }
 
 std::optional<UnfinishedPractice> HomeEngine::unfinished() const {

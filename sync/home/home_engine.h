@@ -4,6 +4,7 @@
 #pragma once
 
 #include <absl/status/statusor.h>
+#include <absl/types/span.h>
 
 #include <functional>
 #include <memory>
@@ -129,7 +130,8 @@ class HomeEngine {
 
   // Each returns only when durable. kResourceExhausted: the disk is full, nothing was changed.
   // kInvalidArgument names the field.
-  absl::Status appendJournal(const v1::JournalLine& line);  // sequence must be the next one of its practice
+  // All of them, or none. Each sequence must be the next one of its practice.
+  absl::Status appendJournal(absl::Span<const v1::JournalLine> lines);
   std::optional<UnfinishedPractice> unfinished() const;
   // Closes the journal and queues the record in one transaction; id and revision must be new.
   absl::Status closePractice(const v1::Practice& practice);

@@ -19,7 +19,9 @@
 #include "qml/home/facts_for_pages.h"
 #include "qml/home/practice_session.h"
 #include "tests/bench/bench_times.h"
+#include "tests/bench/needs_application.h"
 #include "tests/bench/phone_folder.h"
+#include "tests/core/practice/steady_person.h"
 
 namespace newel::bench {
 namespace {
@@ -78,31 +80,10 @@ void goOn(home::PracticeSession& session, TimedTones& tones, const std::vector<O
   if (at.step() == RunStep::Closed) return session.leave();
   if (at.step() == RunStep::Playing && at.player()->state() != PlayerState::WaitingTap) return;
   if (at.step() == RunStep::Ready) tones.entryBegins();
-  std::string fine;
-  if (at.step() == RunStep::Question) {
-    for (const v1::ReadyChoice& choice : at.question()->choices()) {
-      if (choice.fine() && fine.empty()) fine = choice.id();
-    }
-  }
-  session.apply([&fine](PracticeRun& run, absl::Time wall, absl::Duration now) {
-    switch (run.step()) {
-      case RunStep::Question:
-        return run.answer(fine, wall, now);
-      case RunStep::PainBefore:
-        return run.painBefore(1, wall, now);
-      case RunStep::Support:
-        return run.confirmSupport(wall, now);
-      case RunStep::Ready:
-        return run.startEntry(wall, now);
-      case RunStep::Playing:  // what waits for a tap has no ideal instant from here on
-        return run.skipEntry(v1::STOP_REASON_INTERRUPTED, "", wall, now);
-      case RunStep::Verdict:
-        return run.acknowledge(wall, now);
-      case RunStep::Rating:
-        return run.rate(1, 3, wall, now);
-      default:
-        return run.close(false, wall, now);
-    }
+  session.apply([](PracticeRun& run, absl::Time wall, absl::Duration now) {
+    // What waits for a tap has no ideal instant from here on.
+    if (run.step() == RunStep::Playing) return run.skipEntry(v1::STOP_REASON_INTERRUPTED, "", wall, now);
+    return test::goOn(run, {}, wall, now);
   });
 }
 
@@ -115,8 +96,7 @@ double medianOf(std::vector<absl::Duration> lengths) {
 }
 
 void homeCues(benchmark::State& state) {
-  int argc = 0;
-  const QCoreApplication app(argc, nullptr);
+  needApplication();
   const char* const asked = getenv("NEWEL_CUE_MINUTES");
   const int minutes = asked == nullptr ? kMinutes : std::max(1, atoi(asked));
   const PhoneFolder folder("cues", 7);
@@ -161,7 +141,7 @@ void homeCues(benchmark::State& state) {
     QTimer steps;
     QObject::connect(&steps, &QTimer::timeout, &steps, [&] { goOn(session, tones, due); });
     steps.start(50);
-    QTimer::singleShot(std::chrono::minutes(minutes), &app, &QCoreApplication::quit);
+    QTimer::singleShot(std::chrono::minutes(minutes), QCoreApplication::instance(), &QCoreApplication::quit);
     QCoreApplication::exec();
   }
   stop = true;

@@ -12,6 +12,7 @@
 
 #include "tests/bench/bench_program.h"
 #include "tests/bench/bench_times.h"
+#include "tests/bench/listening_phone.h"
 #include "tests/bench/phone_folder.h"
 
 namespace newel::bench {
@@ -107,6 +108,28 @@ BENCHMARK(homeStartWithFiveYears)->UseManualTime()->Iterations(11)->Unit(benchma
 // for it, in ten seconds. Tries come a second apart at first and a minute apart later; the bench waits for
 // the later ones (argument: seconds), and counts the quietest and the mean of six times ten seconds, so that
 // a try is in it.
+void countWakeUps(benchmark::State& state, const BenchProgram& ours, const BenchProgram& least) {
+  std::this_thread::sleep_for(std::chrono::seconds(state.range(0)));
+  for (auto _ : state) {
+    const long bare_before = least.wakeUps();
+    const double cpu_before = ours.processorSeconds();
+    long fewest = std::numeric_limits<long>::max();
+    long all = 0;
+    for (int i = 0; i < kIdleSpans; ++i) {
+      const long before = ours.wakeUps();
+      std::this_thread::sleep_for(kIdle);
+      // Threads that ended meanwhile take their counts with them: never less than none.
+      const long count = std::max(0L, ours.wakeUps() - before);
+      fewest = std::min(fewest, count);
+      all += count;
+    }
+    state.counters["ours_between_tries"] = static_cast<double>(fewest);
+    state.counters["ours_mean"] = static_cast<double>(all) / kIdleSpans;
+    state.counters["bare_mean"] = static_cast<double>(least.wakeUps() - bare_before) / kIdleSpans;
+    state.counters["ours_cpu_ms"] = (ours.processorSeconds() - cpu_before) * 1000 / kIdleSpans;
+  }
+}
+
 void homeIdle(benchmark::State& state) {
   prepareEnvironment();
   const PhoneFolder week("week", kWeekOfPractices);
@@ -114,27 +137,24 @@ void homeIdle(benchmark::State& state) {
   ours->ask("frame");
   const auto least = bare();
   least->read();
-  std::this_thread::sleep_for(std::chrono::seconds(state.range(0)));
-  for (auto _ : state) {
-    const long bare_before = least->wakeUps();
-    const double cpu_before = ours->processorSeconds();
-    long fewest = std::numeric_limits<long>::max();
-    long all = 0;
-    for (int i = 0; i < kIdleSpans; ++i) {
-      const long before = ours->wakeUps();
-      std::this_thread::sleep_for(kIdle);
-      // Threads that ended meanwhile take their counts with them: never less than none.
-      const long count = std::max(0L, ours->wakeUps() - before);
-      fewest = std::min(fewest, count);
-      all += count;
-    }
-    state.counters["ours_between_tries"] = static_cast<double>(fewest);
-    state.counters["ours_mean"] = static_cast<double>(all) / kIdleSpans;
-    state.counters["bare_mean"] = static_cast<double>(least->wakeUps() - bare_before) / kIdleSpans;
-    state.counters["ours_cpu_ms"] = (ours->processorSeconds() - cpu_before) * 1000 / kIdleSpans;
-  }
+  countWakeUps(state, *ours, *least);
 }
 BENCHMARK(homeIdle)->Arg(3)->Arg(90)->Iterations(1)->UseRealTime()->Unit(benchmark::kSecond);
+
+// The same with the clinic reached: a real hub over TLS, to which the phone holds its stream open.
+void homeIdleListening(benchmark::State& state) {
+  prepareEnvironment();
+  const ListeningPhone listening;
+  const auto ours = std::make_unique<BenchProgram>(std::vector<std::string>{
+      NEWEL_BINARY_DIR "/bin/newel-home", "--data", listening.path(), "--key-in-file", "--drive", "-"});
+  ours->ask("frame");
+  const std::string reached = ours->ask("until problem \"\" 20000");
+  if (reached != "ok") return state.SkipWithError(reached.c_str());
+  const auto least = bare();
+  least->read();
+  countWakeUps(state, *ours, *least);
+}
+BENCHMARK(homeIdleListening)->Arg(3)->Arg(90)->Iterations(1)->UseRealTime()->Unit(benchmark::kSecond);
 
 // From the finger's release to the picture that shows what it did.
 void homeTap(benchmark::State& state) {

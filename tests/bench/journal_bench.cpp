@@ -47,7 +47,7 @@ void journalAppend(benchmark::State& state) {
   if (!engine.ok()) return state.SkipWithError(std::string(engine.status().message()).c_str());
   std::uint32_t sequence = 0;
   for (auto _ : state) {
-    const auto status = (*engine)->appendJournal(line(++sequence));
+    const auto status = (*engine)->appendJournal({line(++sequence)});
     if (!status.ok()) return state.SkipWithError(std::string(status.message()).c_str());
   }
   state.SetItemsProcessed(state.iterations());

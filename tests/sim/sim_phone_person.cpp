@@ -65,7 +65,7 @@ void SimPhone::beginPractice() {
   line.set_kind(v1::JOURNAL_KIND_PRACTICE_BEGUN);
   *line.mutable_at() = toTimestamp(m_clock.wall());
   *line.mutable_header() = practiceRecord(id, 1);
-  const absl::Status kept = m_engine->appendJournal(line);
+  const absl::Status kept = m_engine->appendJournal({line});
   if (m_disk.isDead() || !kept.ok()) return;
   m_memory.journal_id = id;
   m_memory.journal_lines = 1;
@@ -87,7 +87,7 @@ void SimPhone::nextBeat() {
   *line.mutable_at() = toTimestamp(m_clock.wall());
   line.set_beat(m_memory.journal_lines);
   const std::uint64_t faults = m_disk.faults();
-  const absl::Status kept = m_engine->appendJournal(line);
+  const absl::Status kept = m_engine->appendJournal({line});
   if (m_disk.isDead()) return;
   if (!kept.ok() && m_disk.faults() == faults) violated("a line cannot be written: " + kept.ToString());
   if (!kept.ok()) return;

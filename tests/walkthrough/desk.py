@@ -124,16 +124,49 @@ class Desk:
         self.shot("desk-programme-reason")
         return blocked_may_sign, ask_may_sign
 
-    def sign(self, picture, news=None):
+    def begin_from(self, template, picture):
+        """From the person's page; how many clicks it took."""
+        self.app.click("Write the first programme")
+        self.app.wait(f"Start from {template}")
+        self.app.click(f"Start from {template}")
+        self.app.wait("Review and sign")
+        self.app.until("may_sign", "true")
+        self.shot(picture)
+        return 2
+
+    def preview(self, picture):
+        """The phone beside the programme, played for a moment."""
+        self.app.click("Play the preview in time")
+        self.app.sleep(2500)
+        self.shot(picture)
+        self.app.click("Pause the preview")
+
+    def lead_by_rule(self, title, rule):
+        self.app.click(f"Edit {title}")
+        self.app.click(f"When it may be ready, {title}: {rule}")
+
+    def follow_advice(self, picture):
+        """What the rules say, and the draft that follows from it."""
+        self.app.click("Progress")
+        self.app.wait("Progress: *")
+        self.shot(picture)
+        self.app.click("Make the draft: 1 exercise on the next step")
+        self.app.wait("Review and sign")
+        self.app.until("may_sign", "true")
+        self.shot(picture + "-draft")
+
+    def sign(self, picture, person, news=None):
+        """How many clicks it took."""
         app = self.app
         app.click("Review and sign")
-        app.wait("Sign for Marta Quill: left, transfemoral")
+        app.wait(f"Sign for {person}: left, transfemoral")
         if news:
             app.type("What is new, for the person to read", news)
         self.shot(picture)
-        app.click("Sign for Marta Quill: left, transfemoral")
+        app.click(f"Sign for {person}: left, transfemoral")
         app.wait("What was done", 20000)
         self.settle()
+        return 2
 
     # ---- pairing, holds, what was done ----
 

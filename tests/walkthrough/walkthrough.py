@@ -18,6 +18,7 @@ import traceback
 
 from desk import ENTRIES, Desk
 from driven import Refused, wait_for_file
+from month import Month
 from phone import Phone
 
 TOP = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
@@ -29,8 +30,10 @@ HOLD = "Please stop. I want to look at your skin first. Phone me."
 
 
 class Walk:
-    def __init__(self, programs, out):
+    def __init__(self, programs, month_program, out):
         self.programs = programs
+        self.month_program = month_program
+        self.user, self.password = USER, PASSWORD
         self.out = out
         self.pictures = os.path.join(out, "pictures")
         self.reports = os.path.join(out, "reports")
@@ -121,7 +124,7 @@ class Walk:
         with_block, without_reason = self.desk.write_first_programme()
         self.check(with_block is False, "a blocked exercise cannot be signed")
         self.check(without_reason is False, "what a rule asks about cannot be signed without a reason")
-        self.desk.sign("desk-sign")
+        self.desk.sign("desk-sign", PERSON)
         state = self.desk.app.state()
         self.check(state["programmes"] == 1, "programme 1 is signed, the reason under the signature")
 
@@ -215,7 +218,7 @@ class Walk:
         desk.app.type("Repetitions, Sit to stand", 4)
         desk.app.ask("key", "Tab")
         desk.shot("desk-programme-2")
-        desk.sign("desk-sign-2", news="Sit to stand: four times now.")
+        desk.sign("desk-sign-2", PERSON, news="Sit to stand: four times now.")
         self.phone.app.until("programme", "2", 20000)
         self.phone.shot("phone-new-programme")
         self.check(True, "the phone has programme 2 before the next practice")
@@ -257,16 +260,20 @@ class Walk:
         desk.shot("desk-held")
         self.check(True, "the desk shows that the hold arrived and was seen")
 
+    def print_sheet(self, kind, person_id, day, language, name):
+        path = f"{self.reports}/{name}.pdf"
+        done = subprocess.run([f"{self.programs}/newel-desk", "--print", kind, "--person", person_id, "--hub",
+                               self.address, "--fingerprint", self.pin, "--user", USER, "--out", path,
+                               "--language", language],
+                              env=self.environment(day), text=True, capture_output=True, check=False, timeout=60)
+        self.log(done.stdout + done.stderr)
+        self.check(done.returncode == 0 and os.path.getsize(path) > 10000, f"{name}.pdf is made")
+        subprocess.run(["pdftoppm", "-r", "60", "-png", path, f"{self.reports}/{name}"], check=True)
+
     def reports_out(self):
         self.say("8. Reports")
         for kind in ("handout", "report", "card"):
-            path = f"{self.reports}/{kind}.pdf"
-            done = subprocess.run([f"{self.programs}/newel-desk", "--print", kind, "--person", self.person_id, "--hub",
-                                   self.address, "--fingerprint", self.pin, "--user", USER, "--out", path],
-                                  env=self.environment(0), text=True, capture_output=True, check=False, timeout=60)
-            self.log(done.stdout + done.stderr)
-            self.check(done.returncode == 0 and os.path.getsize(path) > 10000, f"{kind}.pdf is made")
-            subprocess.run(["pdftoppm", "-r", "60", "-png", path, f"{self.reports}/{kind}"], check=True)
+            self.print_sheet(kind, self.person_id, 0, "en", kind)
         text = subprocess.run(["pdftotext", "-layout", f"{self.reports}/report.pdf", "-"], text=True,
                               capture_output=True, check=True).stdout
         self.check(PERSON in text and "transfemoral" in text, "the report says whose it is")
@@ -285,15 +292,19 @@ class Walk:
         for step in (self.clinic, self.prescribe, self.pair, self.practise_and_be_killed, self.next_day,
                      self.look_and_change, self.hold, self.reports_out):
             step()
+        phone = Phone(self.programs, os.path.join(self.data, "second-phone"), QUESTIONS, self.log, self.pictures)
+        Month(self, phone).walk_on()
 
 
 def main():
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--programs", required=True, help="folder of newel-hub, newel-desk and newel-home")
+    parser.add_argument("--programs", required=True,
+                        help="folder of newel-hub, newel-desk and newel-home; newel_test_month is in ../tests")
     parser.add_argument("--out", required=True, help="folder for pictures, log and reports; emptied first")
     arguments = parser.parse_args()
     began = time.monotonic()
-    walk = Walk(os.path.abspath(arguments.programs), os.path.abspath(arguments.out))
+    programs = os.path.abspath(arguments.programs)
+    walk = Walk(programs, os.path.join(programs, "..", "tests", "newel_test_month"), os.path.abspath(arguments.out))
     # A stop from outside ends what was started here, and nothing else.
     signal.signal(signal.SIGTERM, lambda *_: sys.exit(143))
     passed = False

@@ -534,7 +534,7 @@ TEST_F(Run, aStopThatCannotBeKeptIsNotForgotten) {
 TEST_F(Run, aStopPressedWhileATickCannotBeKeptIsNotForgottenEither) {
   play();
   ASSERT_TRUE(f.advance(absl::Milliseconds(9900)).ok());
-  f.failAfter(1);  // the get-ready's end is kept, the move's beginning is not
+  f.failAfter(0);  // neither the get-ready's end nor the move's beginning
   f.clock().advance(absl::Milliseconds(200));
   EXPECT_FALSE(f.run().tick(f.wall(), f.now()).ok());
   EXPECT_FALSE(f.run().stopPressed(f.wall(), f.now()).ok());
@@ -544,6 +544,16 @@ TEST_F(Run, aStopPressedWhileATickCannotBeKeptIsNotForgottenEither) {
   EXPECT_EQ(f.run().step(), RunStep::WhatHappened);
   ASSERT_TRUE(f.finish().ok());
   expectWholeRecord(f);
+}
+
+// Each write waits for the disk, and the cue waits for the write.
+TEST_F(Run, aBeatsEndAndTheNextOnesBeginningAreOneWrite) {
+  play();
+  const int writes = f.writes();
+  const std::size_t lines = f.journal().size();
+  ASSERT_TRUE(f.advance(absl::Seconds(10)).ok());
+  EXPECT_EQ(f.journal().size(), lines + 2);
+  EXPECT_EQ(f.writes(), writes + 1);
 }
 
 TEST_F(Run, aHoldOrderThatCannotBeKeptIsNotForgotten) {

@@ -4,6 +4,7 @@
 
 #include "core/practice/compile.h"
 #include "tests/core/people/sample_people.h"
+#include "tests/core/practice/steady_person.h"
 
 namespace newel::test {
 namespace {
@@ -54,10 +55,11 @@ RunFixture::RunFixture(RunInput input)
 }
 
 PracticeRun::Keep RunFixture::keep() {
-  return [this](const v1::JournalLine& line) -> absl::Status {
+  return [this](absl::Span<const v1::JournalLine> lines) -> absl::Status {
     if (m_until_failure == 0) return absl::ResourceExhaustedError("disk full");
     if (m_until_failure > 0) --m_until_failure;
-    m_journal.push_back(line);
+    ++m_writes;
+    m_journal.insert(m_journal.end(), lines.begin(), lines.end());
     return absl::OkStatus();
   };
 }
@@ -109,31 +111,9 @@ absl::Status RunFixture::advance(absl::Duration by) {
 }
 
 absl::Status RunFixture::goOn() {
-  switch (m_run->step()) {
-    case RunStep::Question:
-      for (const v1::ReadyChoice& choice : m_run->question()->choices()) {
-        if (choice.fine()) return m_run->answer(choice.id(), wall(), now());
-      }
-      return absl::InternalError("a question with no fine choice");
-    case RunStep::PainBefore:
-      return m_run->painBefore(1, wall(), now());
-    case RunStep::Support:
-      return m_run->confirmSupport(wall(), now());
-    case RunStep::Ready:
-      return m_run->startEntry(wall(), now());
-    case RunStep::Playing:
-      if (m_run->player()->state() == PlayerState::Paused) return m_run->resume(wall(), now());
-      return advance(absl::Seconds(1));
-    case RunStep::Rating:
-      return m_run->rate(2, 4, wall(), now());
-    case RunStep::WhatHappened:
-      return m_run->stopReason(v1::STOP_REASON_TIRED, wall(), now());
-    case RunStep::Verdict:
-      return m_run->acknowledge(wall(), now());
-    case RunStep::Closed:
-      break;
-  }
-  return absl::OkStatus();
+  const bool led = m_run->step() == RunStep::Playing && m_run->player()->state() != PlayerState::Paused;
+  if (led) return advance(absl::Seconds(1));
+  return test::goOn(*m_run, {.pain_after = 2, .effort = 4}, wall(), now());
 }
 
 absl::Status RunFixture::passReadyCheck(std::uint32_t pain) {

@@ -26,6 +26,8 @@ class RunFixture {
   PracticeRun& run() { return *m_run; }
   bool running() const { return m_run != nullptr; }
   const std::vector<v1::JournalLine>& journal() const { return m_journal; }
+  // How often lines went to be kept, since the start.
+  int writes() const { return m_writes; }
   std::vector<v1::Timeline> timelines() const;
   RunInput& input() { return m_input; }
 
@@ -35,8 +37,8 @@ class RunFixture {
   // Moves the clock in tenths of a second, ticking.
   absl::Status advance(absl::Duration by);
 
-  // Keep fails from now on, after `lines` more lines; never() again.
-  void failAfter(int lines) { m_until_failure = lines; }
+  // Keep fails from now on, after `writes` more calls; never() again.
+  void failAfter(int writes) { m_until_failure = writes; }
   void failNever() { m_until_failure = -1; }
 
   // Answers every question with its first fine choice, no pain before, and stands at the first entry.
@@ -57,6 +59,7 @@ class RunFixture {
   std::vector<v1::JournalLine> m_journal;
   std::unique_ptr<PracticeRun> m_run;
   int m_until_failure = -1;
+  int m_writes = 0;
 };
 
 v1::HoldOrder holdOrder(const std::vector<std::string>& entry_ids = {});

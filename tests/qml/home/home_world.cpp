@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "qml/home/square_reader.h"
 #include "sync/home/seal.h"
 
 namespace newel::tests {
@@ -46,7 +47,7 @@ HomeProgram::HomeProgram(const std::string& folder, SimulatedClock& clock, Rando
   player = std::make_unique<home::PlayerModel>(*session, parts);
   programme = std::make_unique<home::ProgrammeModel>(*bridge, *settings, parts);
   pair = std::make_unique<home::PairModel>(*bridge, parts);
-  scan = std::make_unique<home::ScanModel>(&camera);
+  scan = std::make_unique<home::ScanModel>(&camera, home::readSquare);
   advice = std::make_unique<home::AdviceModel>(*bridge, parts);
   first_run = std::make_unique<home::FirstRunModel>(*settings, parts);
   history = std::make_unique<home::HistoryModel>(*settings, parts);

@@ -94,7 +94,7 @@ TEST_F(Scan, eachReasonToSeeNothingIsSaidWithWhatToDo) {
     EXPECT_FALSE(program().scan->on());
     EXPECT_TRUE(program().scan->whyNot().contains(QStringLiteral("type the code"))) << why;
   }
-  home::ScanModel none(nullptr);
+  home::ScanModel none(nullptr, readSquare);
   none.begin();
   EXPECT_FALSE(none.on());
   EXPECT_TRUE(none.whyNot().contains(QStringLiteral("no camera")));

@@ -42,7 +42,7 @@ class FullDisk : public testing::Test {
   absl::Status journalUntilFull(const std::string& id) {
     absl::Status status;
     for (std::uint32_t sequence = 1; status.ok() && sequence < 500; ++sequence) {
-      status = m_phone->appendJournal(test::sampleLine(id, m_person, sequence));
+      status = m_phone->appendJournal({test::sampleLine(id, m_person, sequence)});
       if (status.ok()) m_kept = sequence;
     }
     return status;
@@ -56,7 +56,7 @@ class FullDisk : public testing::Test {
 
 TEST_F(FullDisk, isSaidAndWhatWasKeptStaysKept) {
   const std::string id = m_phone->newId();
-  ASSERT_TRUE(m_phone->appendJournal(test::sampleLine(id, m_person, 1)).ok());
+  ASSERT_TRUE(m_phone->appendJournal({test::sampleLine(id, m_person, 1)}).ok());
   test::setDiskFull(true);
   const std::string second = m_phone->newId();
   const absl::Status full = journalUntilFull(second);
@@ -66,7 +66,7 @@ TEST_F(FullDisk, isSaidAndWhatWasKeptStaysKept) {
   EXPECT_TRUE(m_phone->unfinished().has_value());
   EXPECT_TRUE(m_phone->practices().empty());
   test::setDiskFull(false);
-  EXPECT_EQ(m_phone->appendJournal(test::sampleLine(second, m_person, m_kept + 1)), absl::OkStatus())
+  EXPECT_EQ(m_phone->appendJournal({test::sampleLine(second, m_person, m_kept + 1)}), absl::OkStatus())
       << "the very next line fits, as if nothing had been";
   EXPECT_EQ(m_phone->state().last_problem, "");
   EXPECT_EQ(m_phone->closePractice(test::samplePractice(id, m_person)), absl::OkStatus());

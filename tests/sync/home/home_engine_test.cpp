@@ -25,30 +25,36 @@ class Engine : public testing::Test {
 TEST_F(Engine, theJournalTakesOnlyTheNextLine) {
   const auto phone = m_clinic.pairedPhone("phone", m_person);
   const std::string id = phone->newId();
-  EXPECT_EQ(phone->appendJournal(test::sampleLine(id, m_person, 1)), absl::OkStatus());
-  EXPECT_TRUE(absl::IsFailedPrecondition(phone->appendJournal(test::sampleLine(id, m_person, 1))));
-  EXPECT_TRUE(absl::IsFailedPrecondition(phone->appendJournal(test::sampleLine(id, m_person, 3))));
-  EXPECT_EQ(phone->appendJournal(test::sampleLine(id, m_person, 2)), absl::OkStatus());
+  EXPECT_EQ(phone->appendJournal({test::sampleLine(id, m_person, 1)}), absl::OkStatus());
+  EXPECT_TRUE(absl::IsFailedPrecondition(phone->appendJournal({test::sampleLine(id, m_person, 1)})));
+  EXPECT_TRUE(absl::IsFailedPrecondition(phone->appendJournal({test::sampleLine(id, m_person, 3)})));
+  EXPECT_EQ(phone->appendJournal({test::sampleLine(id, m_person, 2)}), absl::OkStatus());
   v1::JournalLine bad = test::sampleLine(id, m_person, 3);
   bad.clear_kind();
-  EXPECT_TRUE(absl::IsInvalidArgument(phone->appendJournal(bad)));
+  EXPECT_TRUE(absl::IsInvalidArgument(phone->appendJournal({bad})));
+  // Together means all or none.
+  EXPECT_TRUE(absl::IsFailedPrecondition(
+      phone->appendJournal({test::sampleLine(id, m_person, 3), test::sampleLine(id, m_person, 5)})));
+  EXPECT_EQ(phone->unfinished()->lines.size(), 2U);
+  EXPECT_EQ(phone->appendJournal({test::sampleLine(id, m_person, 3), test::sampleLine(id, m_person, 4)}),
+            absl::OkStatus());
   const auto unfinished = phone->unfinished();
   ASSERT_TRUE(unfinished.has_value());
   EXPECT_EQ(unfinished->practice_id, id);
-  EXPECT_EQ(unfinished->lines.size(), 2U);
+  EXPECT_EQ(unfinished->lines.size(), 4U);
 }
 
 TEST_F(Engine, closingEndsTheJournalAndQueuesTheRecordTogether) {
   const auto phone = m_clinic.pairedPhone("phone", m_person);
   const std::string id = phone->newId();
-  ASSERT_TRUE(phone->appendJournal(test::sampleLine(id, m_person, 1)).ok());
+  ASSERT_TRUE(phone->appendJournal({test::sampleLine(id, m_person, 1)}).ok());
   const auto practice = test::samplePractice(id, m_person);
   EXPECT_EQ(phone->closePractice(practice), absl::OkStatus());
   EXPECT_FALSE(phone->unfinished().has_value());
   EXPECT_EQ(phone->state().queued, 1U);
   EXPECT_EQ(phone->practices().size(), 1U);
   EXPECT_TRUE(absl::IsAlreadyExists(phone->closePractice(practice)));
-  EXPECT_TRUE(absl::IsFailedPrecondition(phone->appendJournal(test::sampleLine(id, m_person, 2))));
+  EXPECT_TRUE(absl::IsFailedPrecondition(phone->appendJournal({test::sampleLine(id, m_person, 2)})));
   EXPECT_EQ(phone->closePractice(test::samplePractice(id, m_person, 2)), absl::OkStatus());
   EXPECT_EQ(phone->practices().size(), 1U) << "a later revision is the same practice";
   EXPECT_EQ(phone->practices()[0].revision(), 2U);
@@ -192,7 +198,7 @@ TEST_F(Engine, aCloseThatFailsLeavesTheJournal) {
   SQLite::Database raw(m_clinic.folder().path("phone/home.db"), SQLite::OPEN_READWRITE);
   raw.exec("CREATE TRIGGER failing BEFORE INSERT ON outbox BEGIN SELECT RAISE(FAIL, 'no'); END");
   const std::string id = phone->newId();
-  ASSERT_TRUE(phone->appendJournal(test::sampleLine(id, m_person, 1)).ok());
+  ASSERT_TRUE(phone->appendJournal({test::sampleLine(id, m_person, 1)}).ok());
   EXPECT_FALSE(phone->closePractice(test::samplePractice(id, m_person)).ok());
   EXPECT_TRUE(phone->unfinished().has_value());
   EXPECT_TRUE(phone->practices().empty());

@@ -31,7 +31,7 @@ int main(int argc, char** argv) {
     clock.advance(absl::Milliseconds(5));
     const std::string id = phone.newId();
     for (std::uint32_t sequence = 1; sequence <= 4; ++sequence) {
-      const absl::Status kept = phone.appendJournal(newel::test::sampleLine(id, person, sequence));
+      const absl::Status kept = phone.appendJournal({newel::test::sampleLine(id, person, sequence)});
       if (!kept.ok()) {
         std::cout << "journal " << kept << std::endl;
         return 1;

@@ -148,11 +148,11 @@ TEST_F(SealedStore, noFileHoldsAWordOfThePerson) {
   ASSERT_EQ(phone->writeMessage("CANARY-MESSAGE the liner pinches"), absl::OkStatus());
   const std::string id = phone->newId();
   auto line = test::sampleLine(id, m_person, 1);
-  ASSERT_EQ(phone->appendJournal(line), absl::OkStatus());
+  ASSERT_EQ(phone->appendJournal({line}), absl::OkStatus());
   v1::Practice practice = test::samplePractice(id, m_person);
   ASSERT_EQ(phone->closePractice(practice), absl::OkStatus());
   const std::string other = phone->newId();
-  ASSERT_EQ(phone->appendJournal(test::sampleLine(other, m_person, 1)), absl::OkStatus());
+  ASSERT_EQ(phone->appendJournal({test::sampleLine(other, m_person, 1)}), absl::OkStatus());
   ASSERT_TRUE(phone->programme().has_value());
   const std::string files = everything(m_clinic.folder().path("phone"));
   ASSERT_GT(files.size(), 10000U);
