@@ -11,7 +11,7 @@ void chooseClipReader() {
   if (qEnvironmentVariableIsSet(kChoice)) return;
   for (const QString& folder : QCoreApplication::libraryPaths()) {
     const QDir plugins(folder + QStringLiteral("/multimedia"));
-    if (!plugins.entryList({QStringLiteral("*ffmpeg*")}, QDir::Files).isEmpty()) {
+    if (!plugins.entryList(QDir::Files).filter(QStringLiteral("ffmpeg")).isEmpty()) {
       qputenv(kChoice, "ffmpeg");
       return;
     }
