@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <string_view>
+#include <unordered_map>
 
 namespace newel {
 namespace {
@@ -21,8 +23,15 @@ constexpr std::array<const char*, 28> kOrder = {
     "attention.nothing-due",
 };
 
-std::size_t rankOf(const std::string& key) {
-  return static_cast<std::size_t>(std::find(kOrder.begin(), kOrder.end(), key) - kOrder.begin());
+// Asked several times a row; behind all others for a key that is none.
+std::size_t rankOf(std::string_view key) {
+  static const std::unordered_map<std::string_view, std::size_t> kRanks = [] {
+    std::unordered_map<std::string_view, std::size_t> ranks;
+    for (std::size_t i = 0; i < kOrder.size(); ++i) ranks.emplace(kOrder[i], i);
+    return ranks;
+  }();
+  const auto found = kRanks.find(key);
+  return found == kRanks.end() ? kOrder.size() : found->second;
 }
 
 bool before(const AttentionReason& left, const AttentionReason& right) {

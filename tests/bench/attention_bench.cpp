@@ -129,6 +129,9 @@ class YearClinic {
 std::vector<AttentionRow> judged(const std::vector<v1::ListCaseloadReply>& pages) {
   const absl::Time now = absl::Now();
   std::vector<AttentionFacts> facts;
+  std::size_t rows = 0;
+  for (const auto& page : pages) rows += static_cast<std::size_t>(page.rows_size());
+  facts.reserve(rows);
   v1::AttentionDigest digest;
   for (const auto& page : pages) {
     for (const auto& row : page.rows()) {
