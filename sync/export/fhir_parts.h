@@ -39,9 +39,17 @@ const v1::Programme* programmeOf(const FhirWork& work, std::uint32_t number);
 // fhir_timing.cpp: occurrenceTiming of an entry.
 Json timingOf(const v1::Programme& programme, const v1::Entry& entry);
 
+// Whether a hold order that stands now holds everything, or this entry.
+bool heldWhole(const FhirWork& work);
+bool heldNow(const FhirWork& work, const std::string& entry_id);
+
 void addPatient(FhirWork& work);
 void addProgramme(FhirWork& work,
-                  std::size_t index);  // CarePlan, ServiceRequests, Provenance, overridden asks
+                  std::size_t index);  // CarePlan, ServiceRequests, Goals, Provenance, overridden asks
+// fhir_goals.cpp; `entry` has a rule of progression.
+std::string goalId(const v1::Programme& programme, const v1::Entry& entry);
+Json progressionExtension(const v1::ProgressionRule& rule);
+void addGoal(FhirWork& work, std::size_t index, const v1::Entry& entry, bool held);
 void addQuestionnaire(FhirWork& work);
 void addPractice(FhirWork& work, const v1::Practice& practice);
 // After every practice: what nobody did.
@@ -54,6 +62,11 @@ void addHold(FhirWork& work, const KeptHold& hold);
 void addMessage(FhirWork& work, const KeptMessage& message);
 void addMeasure(FhirWork& work, const v1::Measure& measure);
 void addWearBlock(FhirWork& work, const v1::WearBlock& block);
+void addWearPlans(FhirWork& work);
+void addPhone(FhirWork& work, const PairedPhone& phone);
+void addAuditLine(FhirWork& work, const AuditLine& line);
+// A measure's kind: the open code where one is known, and ours beside it.
+Json measureConcept(const std::string& id);
 
 // The version of the ready check's questions, by their content.
 std::string readyCheckVersion(const RuleBook& rules);

@@ -7,12 +7,17 @@
 #include "core/records/check.h"
 #include "core/time/local_day.h"
 #include "sync/export/export_files.h"
+#include "sync/export/export_teller.h"
 #include "sync/tool/export_commands.h"
 #include "sync/tool/tool_io.h"
 #include "sync/tool/trade_io.h"
 
 namespace newel::tool {
 namespace {
+
+// Of the whole: reading the files, writing the format, writing it to the disk. Ours, no source.
+constexpr int kRead = 40;
+constexpr int kMade = 95;
 
 template <typename Record>
 absl::Status recordsOf(const nlohmann::json& all, const std::string& key, const std::string& file,
@@ -118,11 +123,13 @@ int runExport(const ExportFilesOptions& options, Output output) {
   const auto format = parseExportFormat(options.format);
   if (!format.ok())
     return complain(output.err, absl::InvalidArgumentError("--" + std::string(format.status().message())));
+  ExportTeller teller(output.err, output.elapsed, output.asked_to_stop);
   const auto history = historyFrom(options);
   if (!history.ok()) return complain(output.err, history.status());
-  const auto files = makeExport(*history, *format, options.options);
+  const auto files = makeExport(*history, *format, options.options, teller.part(kRead, kMade));
   if (!files.ok()) return complain(output.err, files.status());
-  const absl::Status written = writeExport(options.out, *files, {});
+  const absl::Status written =
+      writeExport(options.out, *files, [&] { return askProgress(teller.part(kMade, 100), 0); });
   if (!written.ok()) return complain(output.err, written);
   output.out << options.out << ": " << files->size() << (files->size() == 1 ? " file. " : " files. ")
              << exportCare(options.options) << '\n';

@@ -20,7 +20,8 @@ struct ExportFilesOptions {
   std::string heard_until;  // last day the phone was heard from; empty: as_of
   ExportOptions options;
 };
-// One person's record in an open format (export_files.h), as a new file or folder.
+// One person's record in an open format (export_files.h), as a new file or folder; stopped on the way, it
+// leaves neither it nor a part of it.
 int runExport(const ExportFilesOptions& options, Output output);
 
 // What a FHIR file gives the desk to begin with (fhir_import.h). kSaysNo: it is refused, or it has a warning

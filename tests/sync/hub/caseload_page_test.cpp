@@ -90,10 +90,20 @@ class CaseloadPages : public testing::Test {
               absl::OkStatus());
   }
 
+  static CaseloadQuery asked(const std::string& account, std::uint32_t limit, bool only_own = false,
+                             const std::string& person_id = "") {
+    CaseloadQuery query;
+    query.account_id = account;
+    query.only_own = only_own;
+    query.now = kNow;
+    query.person_id = person_id;
+    query.limit = limit;
+    return query;
+  }
+
   // All pages of `limit`; the ids in order.
   std::vector<std::string> walk(CaseloadQuery query) {
     std::vector<std::string> ids;
-    query.now = kNow;
     const absl::Status read = m_store->read([&](HubTransaction& t) {
       ids.clear();
       query.after_id.clear();
@@ -157,24 +167,21 @@ TEST_F(CaseloadPages, sayOfEachPersonWhatIsKept) {
     ASSERT_GT(own.size(), 10U);
     // Pages that end with the last person, before it and behind it.
     for (const std::uint32_t limit : {1U, 7U, 20U, 59U, 60U, 61U, 500U}) {
-      EXPECT_EQ(walk({.account_id = account, .limit = limit}), all) << limit;
-      EXPECT_EQ(walk({.account_id = account, .only_own = true, .limit = limit}), own) << limit;
+      EXPECT_EQ(walk(asked(account, limit)), all) << limit;
+      EXPECT_EQ(walk(asked(account, limit, true)), own) << limit;
     }
     for (const auto& id : all) {
-      EXPECT_EQ(walk({.account_id = account, .person_id = id, .limit = 501}), std::vector<std::string>{id});
+      EXPECT_EQ(walk(asked(account, 501, false, id)), std::vector<std::string>{id});
       const bool mine = std::find(own.begin(), own.end(), id) != own.end();
-      EXPECT_EQ(walk({.account_id = account, .only_own = true, .person_id = id, .limit = 501}).size(),
-                mine ? 1U : 0U);
+      EXPECT_EQ(walk(asked(account, 501, true, id)).size(), mine ? 1U : 0U);
     }
   }
   // Nobody has it, though there is one before it and one behind it.
-  EXPECT_TRUE(walk({.account_id = m_accounts[0], .person_id = test::idOf(99), .limit = 501}).empty());
-  EXPECT_TRUE(walk({.account_id = m_accounts[0], .person_id = test::idOf(100) + "0", .limit = 501}).empty());
+  EXPECT_TRUE(walk(asked(m_accounts[0], 501, false, test::idOf(99))).empty());
+  EXPECT_TRUE(walk(asked(m_accounts[0], 501, false, test::idOf(100) + "0")).empty());
 }
 
-TEST_F(CaseloadPages, ofNobodyAreEmpty) {
-  EXPECT_TRUE(walk({.account_id = m_accounts[0], .limit = 10}).empty());
-}
+TEST_F(CaseloadPages, ofNobodyAreEmpty) { EXPECT_TRUE(walk(asked(m_accounts[0], 10)).empty()); }
 
 }  // namespace
 }  // namespace newel
