@@ -5,6 +5,7 @@
 #include <cmath>
 #include <string_view>
 #include <unordered_map>
+#include <utility>
 
 namespace newel {
 namespace {
@@ -273,6 +274,10 @@ std::vector<AttentionRow> attentionList(const std::vector<AttentionFacts>& peopl
   std::vector<AttentionRow> rows;
   rows.reserve(people.size());
   for (const auto& facts : people) rows.push_back(attentionRow(facts, now, today, silent_after_days));
+  return mostUrgentFirst(std::move(rows));
+}
+
+std::vector<AttentionRow> mostUrgentFirst(std::vector<AttentionRow> rows) {
   // Places are sorted in place of rows, which are long.
   std::vector<const AttentionRow*> order;
   order.reserve(rows.size());
