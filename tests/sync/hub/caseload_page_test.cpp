@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <filesystem>
 #include <map>
 #include <set>
 #include <stdexcept>
@@ -33,6 +34,7 @@ struct Expected {
 class CaseloadPages : public testing::Test {
  protected:
   CaseloadPages() {
+    std::filesystem::create_directories(m_folder.path("hub"));
     auto store = m_place->open();
     if (!store.ok()) throw std::runtime_error(std::string(store.status().message()));
     m_store = *std::move(store);
@@ -48,14 +50,17 @@ class CaseloadPages : public testing::Test {
     }
     for (std::uint32_t phones = random.between(0, 3); phones > 0; --phones) {
       const std::string device = test::idOf(500000 + m_number++);
+      // Pairing is a contact too.
+      const absl::Time paired = kNow - absl::Hours(600 + random.between(0, 50));
       std::optional<absl::Time> contact;
       if (random.chance(70)) contact = kNow - absl::Hours(random.between(1, 500));
       const bool revoked = random.chance(40);
-      t.addDevice({device, id, "phone", "test", sha256(device), kNow, contact, revoked});
+      t.addDevice({device, id, "phone", "test", sha256(device), paired, contact, false});
+      if (revoked) t.revokeDevice(device);
       if (revoked) continue;
       expected.paired = true;
-      if (contact && (!expected.last_contact || *contact > *expected.last_contact))
-        expected.last_contact = contact;
+      const absl::Time heard = contact.value_or(paired);
+      if (!expected.last_contact || heard > *expected.last_contact) expected.last_contact = heard;
     }
     for (const auto& account : m_accounts) {
       if (random.chance(30)) {

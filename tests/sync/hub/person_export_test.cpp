@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <sstream>
 
@@ -63,18 +64,25 @@ class PersonExport : public testing::Test {
   // lines.
   void keepBeside(HubTransaction& t, PersonHistory& history) {
     const std::string id = history.person.id();
-    for (auto& phone : history.phones) phone.revoked = true;
+    // Pairing is a contact too, also of a phone that was revoked since.
+    if (!history.last_contact.has_value()) history.phones.clear();
+    for (auto& phone : history.phones) {
+      phone.revoked = true;
+      phone.last_contact = phone.paired_at;
+    }
     if (history.last_contact.has_value())
       history.phones.push_back(
           {nextId(), "phone", "test", *history.last_contact, history.last_contact, false});
     for (const auto& phone : history.phones) {
       t.addDevice({phone.id, id, phone.name, phone.app_version, sha256(phone.id), phone.paired_at,
-                   phone.last_contact, phone.revoked});
+                   phone.last_contact, false});
+      if (phone.revoked) t.revokeDevice(phone.id);
     }
     for (auto& line : history.audit) {
       const auto last = t.lastAudit();
       line.n = last.has_value() ? last->n + 1 : 1;
-      const bool is_phone = !history.phones.empty() && line.who == history.phones[0].id;
+      const bool is_phone = std::any_of(history.phones.begin(), history.phones.end(),
+                                        [&](const PairedPhone& phone) { return phone.id == line.who; });
       line.who_is = line.who.empty() ? AuditLine::Who::Nobody
                     : is_phone       ? AuditLine::Who::Phone
                                      : AuditLine::Who::Unknown;
