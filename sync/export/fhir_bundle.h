@@ -22,7 +22,8 @@
 // Ids are the records' own or derived from them (record_words.h), so a second export says the same of the
 // same. What FHIR has no element for stands in extensions of ours (fhir_codes.h) and in plain words. Left
 // out: photos and clips, cards of advice, and Consent, which no record of ours holds. A template is no part
-// of anybody's record, and no programme says which one it began from, so there is no PlanDefinition.
+// of anybody's record, and no programme says which one it began from, so there is no PlanDefinition here
+// (fhir_templates.h).
 //
 // With ExportOptions::us_profiles some resources also claim a profile (United States), as far as they meet
 // it; tests/sync/export/checks/us_profiles.js holds each claim to what the profile asks for:

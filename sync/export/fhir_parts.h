@@ -22,7 +22,7 @@ struct FhirWork {
   Json patient;   // a reference, written()
   Json patients;  // a list of it alone
   BundleText bundle{};
-  std::set<std::string> exercises{};   // "id|revision" that have their ActivityDefinition
+  std::set<std::string> exercises{};   // ids of ActivityDefinitions that are there
   std::map<std::string, Json> kept{};  // concepts, written()
   std::set<OccasionKey> practised{};   // occasions that a practice tells of, whatever came of them
 };
@@ -33,11 +33,17 @@ std::string requestId(const v1::Programme& programme, const v1::Entry& entry);
 std::string requestIdOf(const FhirWork& work, std::uint32_t programme_number, const std::string& entry_id);
 // `words`, or nothing where free words were not asked for.
 std::string freeWords(const FhirWork& work, const std::string& words);
+// An exercise as ActivityDefinition; `programme` has the clinic's own ones, and may be nullptr.
+Json exerciseDefinition(const std::string& exercise_id, std::uint32_t revision,
+                        const v1::Programme* programme);
+Json doseExtension(const v1::Dose& dose);
 Json exerciseConcept(const std::string& exercise_id, std::uint32_t revision, const v1::Programme* programme);
 const v1::Programme* programmeOf(const FhirWork& work, std::uint32_t number);
 
 // fhir_timing.cpp: occurrenceTiming of an entry.
 Json timingOf(const v1::Programme& programme, const v1::Entry& entry);
+// The same with no day to begin on, for so many weeks.
+Json templateTimingOf(const v1::Schedule& schedule, std::uint32_t weeks);
 
 // Whether a hold order that stands now holds everything, or this entry.
 bool heldWhole(const FhirWork& work);

@@ -21,66 +21,26 @@ namespace {
 // What ids of exercises are derived from; any fixed UUID would do.
 constexpr char kExerciseNamespace[] = "0193a1c0-0000-7000-8000-4e6577656c01";
 
-const v1::ExerciseWords* wordsOf(const std::string& id, std::uint32_t revision,
-                                 const v1::Programme& programme) {
-  for (const auto& own : programme.own_exercises()) {
-    if (own.exercise().id() == id && own.exercise().revision() == revision && !own.words().empty())
-      return &own.words(0);
+const v1::ExerciseWords* purposeOf(const std::string& id, std::uint32_t revision,
+                                   const v1::Programme* programme) {
+  if (programme != nullptr) {
+    for (const auto& own : programme->own_exercises()) {
+      if (own.exercise().id() == id && own.exercise().revision() == revision && !own.words().empty())
+        return &own.words(0);
+    }
   }
   return wordsOrEnglish(Catalogue::builtIn(), id, "en", revision);
 }
 
 void addExercise(FhirWork& work, const v1::Programme& programme, const v1::Entry& entry) {
-  const std::string version = std::to_string(entry.exercise_revision());
-  const std::string url = exerciseUrl(entry.exercise_id(), programme.clinic_id());
-  if (!work.exercises.insert(absl::StrCat(url, "|", version)).second) return;
-  Json json = resource("ActivityDefinition", derivedId(kExerciseNamespace, absl::StrCat(url, "|", version)));
-  json["url"] = url;
-  json["version"] = version;
-  const std::string title = exerciseTitle(entry.exercise_id(), entry.exercise_revision(), &programme, "en");
-  json["title"] = title;
-  json["status"] = "active";
-  const auto* words = wordsOf(entry.exercise_id(), entry.exercise_revision(), programme);
-  if (words != nullptr) putText(json, "description", words->purpose());
-  json["kind"] = "ServiceRequest";
-  json["code"] = exerciseConcept(entry.exercise_id(), entry.exercise_revision(), &programme);
-  work.bundle.add(json);
+  const Json json = exerciseDefinition(entry.exercise_id(), entry.exercise_revision(), &programme);
+  if (work.exercises.insert(json.at("id").get<std::string>()).second) work.bundle.add(json);
 }
 
 const char* statusOf(ProgrammeState state, bool held) {
   if (state == ProgrammeState::Replaced) return "revoked";
   if (state == ProgrammeState::Completed) return "completed";
   return held ? "on-hold" : "active";
-}
-
-Json doseExtension(const v1::Dose& dose) {
-  Json parts = Json::array();
-  const auto add = [&parts](const char* name, std::uint32_t value) {
-    parts.push_back(part(name, "valueInteger", value));
-  };
-  if (dose.has_sets()) {
-    parts.push_back(part("kind", "valueCode", "sets"));
-    add("sets", dose.sets().sets());
-    add("repetitions", dose.sets().repetitions());
-    add("hold_s", dose.sets().hold_s());
-    add("move_s", dose.sets().move_s());
-    add("return_s", dose.sets().return_s());
-    add("repetition_rest_s", dose.sets().repetition_rest_s());
-    add("rest_s", dose.sets().rest_s());
-  } else if (dose.has_minutes()) {
-    parts.push_back(part("kind", "valueCode", "minutes"));
-    add("minutes", dose.minutes().minutes());
-    add("bouts", dose.minutes().bouts());
-    add("rest_s", dose.minutes().rest_s());
-  } else {
-    parts.push_back(part("kind", "valueCode", "passes"));
-    add("passes", dose.passes().passes());
-    if (dose.passes().has_distance_m()) add("distance_m", dose.passes().distance_m());
-    if (dose.passes().has_step_count()) add("step_count", dose.passes().step_count());
-    add("step_s", dose.passes().step_s());
-    add("rest_s", dose.passes().rest_s());
-  }
-  return partsExtension("dose", std::move(parts));
 }
 
 Json entryExtensions(const v1::Programme& programme, const v1::Entry& entry) {
@@ -274,6 +234,52 @@ Json goalsOf(const v1::Programme& programme) {
 }
 
 }  // namespace
+
+Json doseExtension(const v1::Dose& dose) {
+  Json parts = Json::array();
+  const auto add = [&parts](const char* name, std::uint32_t value) {
+    parts.push_back(part(name, "valueInteger", value));
+  };
+  if (dose.has_sets()) {
+    parts.push_back(part("kind", "valueCode", "sets"));
+    add("sets", dose.sets().sets());
+    add("repetitions", dose.sets().repetitions());
+    add("hold_s", dose.sets().hold_s());
+    add("move_s", dose.sets().move_s());
+    add("return_s", dose.sets().return_s());
+    add("repetition_rest_s", dose.sets().repetition_rest_s());
+    add("rest_s", dose.sets().rest_s());
+  } else if (dose.has_minutes()) {
+    parts.push_back(part("kind", "valueCode", "minutes"));
+    add("minutes", dose.minutes().minutes());
+    add("bouts", dose.minutes().bouts());
+    add("rest_s", dose.minutes().rest_s());
+  } else {
+    parts.push_back(part("kind", "valueCode", "passes"));
+    add("passes", dose.passes().passes());
+    if (dose.passes().has_distance_m()) add("distance_m", dose.passes().distance_m());
+    if (dose.passes().has_step_count()) add("step_count", dose.passes().step_count());
+    add("step_s", dose.passes().step_s());
+    add("rest_s", dose.passes().rest_s());
+  }
+  return partsExtension("dose", std::move(parts));
+}
+
+Json exerciseDefinition(const std::string& exercise_id, std::uint32_t revision,
+                        const v1::Programme* programme) {
+  const std::string version = std::to_string(revision);
+  const std::string url = exerciseUrl(exercise_id, programme != nullptr ? programme->clinic_id() : "");
+  Json json = resource("ActivityDefinition", derivedId(kExerciseNamespace, absl::StrCat(url, "|", version)));
+  json["url"] = url;
+  json["version"] = version;
+  json["title"] = exerciseTitle(exercise_id, revision, programme, "en");
+  json["status"] = "active";
+  const auto* words = purposeOf(exercise_id, revision, programme);
+  if (words != nullptr) putText(json, "description", words->purpose());
+  json["kind"] = "ServiceRequest";
+  json["code"] = exerciseConcept(exercise_id, revision, programme);
+  return json;
+}
 
 bool heldNow(const FhirWork& work, const std::string& entry_id) {
   return std::any_of(work.history.holds.begin(), work.history.holds.end(), [&](const KeptHold& hold) {

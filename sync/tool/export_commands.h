@@ -16,6 +16,7 @@ struct ExportFilesOptions {
   std::string person;
   std::vector<std::string> programmes, practices, holds, messages, receipts, wear_logs, measures;
   std::string format, out, from, to;
+  bool templates = false;   // the starting templates instead of a record: fhir alone
   std::string as_of;        // RFC 3339: what is due later is still to come
   std::string heard_until;  // last day the phone was heard from; empty: as_of
   ExportOptions options;

@@ -265,6 +265,26 @@ Ran program(const std::string& arguments) {
   return ran;
 }
 
+TEST_F(Leaving, templatesLeaveWithNobodysRecord) {
+  ExportFilesOptions options;
+  options.templates = true;
+  options.format = "fhir";
+  options.as_of = "2026-11-30T12:00:00Z";
+  options.out = path("templates.json");
+  ASSERT_EQ(runExport(options, output()), kFine) << err();
+  const json bundle = json::parse(text(options.out));
+  EXPECT_EQ(bundle["entry"][0]["resource"]["resourceType"], "ActivityDefinition");
+  EXPECT_THAT(text(options.out), HasSubstr("PlanDefinition"));
+  options.out = path("more");
+  options.format = "csv";
+  EXPECT_EQ(runExport(options, output()), kBadInput);
+  EXPECT_THAT(err(), HasSubstr("--templates: in fhir alone"));
+  options.format = "fhir";
+  options.person = "person.json";
+  EXPECT_EQ(runExport(options, output()), kBadInput);
+  EXPECT_FALSE(fs::exists(options.out));
+}
+
 // Asked to stop at any point: neither the file nor a part of it is there; and it says how far it is, once a
 // second at most.
 TEST_F(Leaving, canBeStoppedOnTheWay) {
