@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <string_view>
+#include <unordered_map>
+#include <utility>
 
 namespace newel {
 namespace {
@@ -21,8 +24,15 @@ constexpr std::array<const char*, 28> kOrder = {
     "attention.nothing-due",
 };
 
-std::size_t rankOf(const std::string& key) {
-  return static_cast<std::size_t>(std::find(kOrder.begin(), kOrder.end(), key) - kOrder.begin());
+// Asked several times a row; behind all others for a key that is none.
+std::size_t rankOf(std::string_view key) {
+  static const std::unordered_map<std::string_view, std::size_t> kRanks = [] {
+    std::unordered_map<std::string_view, std::size_t> ranks;
+    for (std::size_t i = 0; i < kOrder.size(); ++i) ranks.emplace(kOrder[i], i);
+    return ranks;
+  }();
+  const auto found = kRanks.find(key);
+  return found == kRanks.end() ? kOrder.size() : found->second;
 }
 
 bool before(const AttentionReason& left, const AttentionReason& right) {
@@ -264,6 +274,10 @@ std::vector<AttentionRow> attentionList(const std::vector<AttentionFacts>& peopl
   std::vector<AttentionRow> rows;
   rows.reserve(people.size());
   for (const auto& facts : people) rows.push_back(attentionRow(facts, now, today, silent_after_days));
+  return mostUrgentFirst(std::move(rows));
+}
+
+std::vector<AttentionRow> mostUrgentFirst(std::vector<AttentionRow> rows) {
   // Places are sorted in place of rows, which are long.
   std::vector<const AttentionRow*> order;
   order.reserve(rows.size());

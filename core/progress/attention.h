@@ -121,6 +121,7 @@ std::vector<AttentionRow> attentionList(const std::vector<AttentionFacts>& peopl
 AttentionRow attentionRow(const AttentionFacts& facts, absl::Time now, absl::CivilDay today,
                           int silent_after_days);
 bool comesBefore(const AttentionRow& left, const AttentionRow& right);
+std::vector<AttentionRow> mostUrgentFirst(std::vector<AttentionRow> rows);
 
 // Whether a person may say that this row can wait. What is Now may not, nor may a red flag or a fall: they go
 // when the clinic has spoken to the person, by a message, a programme or a lifted hold, and by nothing else.

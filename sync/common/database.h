@@ -80,6 +80,11 @@ class Rows {
 
   bool next() { return m_statement->executeStep(); }
   std::string text(int column) const { return m_statement->getColumn(column).getString(); }
+  // Good until next().
+  std::string_view view(int column) const {
+    const SQLite::Column cell = m_statement->getColumn(column);
+    return {static_cast<const char*>(cell.getBlob()), static_cast<std::size_t>(cell.getBytes())};
+  }
   std::int64_t number(int column) const { return m_statement->getColumn(column).getInt64(); }
   bool isNull(int column) const { return m_statement->getColumn(column).isNull(); }
 

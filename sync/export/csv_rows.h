@@ -40,5 +40,11 @@ absl::StatusOr<std::string> csvPractices(const PersonHistory& history, bool word
 absl::StatusOr<std::string> csvReadyAnswers(const PersonHistory& history);
 absl::StatusOr<std::string> csvDoses(const PersonHistory& history, bool words);
 absl::StatusOr<std::string> csvSets(const PersonHistory& history);
+// csv_beside.cpp
+std::string csvWearPlans(const PersonHistory& history, bool words);
+std::string csvProgressions(const PersonHistory& history);
+std::string csvAskedMeasures(const PersonHistory& history);
+std::string csvPhones(const PersonHistory& history, bool words);
+std::string csvAudit(const PersonHistory& history);
 
 }  // namespace newel

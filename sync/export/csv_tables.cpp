@@ -190,6 +190,8 @@ absl::StatusOr<std::vector<CsvFile>> csvTables(const PersonHistory& history, con
   const std::pair<const char*, std::function<absl::StatusOr<std::string>()>> tables[] = {
       {"programmes", [&] { return programmesTable(history, words); }},
       {"entries", [&] { return csvEntries(history, words); }},
+      {"progressions", [&] { return csvProgressions(history); }},
+      {"wear_plans", [&] { return csvWearPlans(history, words); }},
       {"wear_steps", [&] { return wearStepsTable(history, words); }},
       {"occasions", [&] { return occasionsTable(history); }},
       {"practices", [&] { return csvPractices(history, words); }},
@@ -198,8 +200,11 @@ absl::StatusOr<std::vector<CsvFile>> csvTables(const PersonHistory& history, con
       {"sets", [&] { return csvSets(history); }},
       {"wear_blocks", [&] { return wearBlocksTable(history, words); }},
       {"measures", [&] { return measuresTable(history, words); }},
+      {"asked_measures", [&] { return csvAskedMeasures(history); }},
       {"messages", [&] { return messagesTable(history, words); }},
       {"holds", [&] { return holdsTable(history, words); }},
+      {"phones", [&] { return csvPhones(history, words); }},
+      {"audit", [&] { return csvAudit(history); }},
   };
   std::vector<CsvFile> files;
   for (const auto& [name, write] : tables) {

@@ -1,8 +1,9 @@
 // One person's history as CSV files, one table a kind: RFC 4180, UTF-8, a head row, CRLF. Instants are ISO
 // 8601 in UTC ("2026-11-30T08:00:00Z"), days YYYY-MM-DD, minutes of a day hh:mm, numbers with a point,
 // lengths in the unit that the column's name ends in, yes and no as true and false. An empty cell: not told,
-// or does not apply. Words of people are guarded against spreadsheets (csv_text.h). Columns in brackets are
-// there with ExportOptions::with_words alone.
+// or does not apply. Words of people are guarded against spreadsheets (csv_text.h). Phones and the audit
+// trail are the hub's, and empty in what `newel export` makes of files. Columns in brackets are there with
+// ExportOptions::with_words alone.
 //
 // programmes     number, programme_id, state (not-begun active replaced completed), issued_at,
 //                signer_id, effective_day, end_day, last_counting_day, zone, signed, arrived_at,
@@ -13,6 +14,12 @@
 //                rest_s, weekdays ("monday friday"), times_per_week, windows ("08:00-12:00
 //                18:00-20:00"), pauses ("2026-12-24/2026-12-26"), pain_stop_0_10, pain_rise_0_10 [,
 //                note]
+// progressions   programme_number, entry_id, practices, goal_repetitions (empty: the dose's),
+//                repetitions_over_goal, effort_at_most_0_10, pain_rise_at_most_0_10, nothing_missed,
+//                step_back_practices, step_back_pain_rise_0_10, step_back_done_percent (empty: never)
+// wear_plans     programme_number, plan_number, plan_id, issued_at, signer_id, effective_day, zone,
+//                first_step (as in wear_steps), off_min, grace_min, redness_min, redness_action [,
+//                signer_name, note]
 // wear_steps     programme_number, plan_number, step, days, blocks, block_min, all_day [, activity]
 // occasions      programme_number, entry_id, exercise_id, local_day, any_day_of_week, window,
 //                window_from, window_to, state (done part not-done excused coming no-data),
@@ -31,9 +38,13 @@
 //                skin_signs, redness_watched_min, redness_gone, origin [, note]
 // measures       measure_id, revision, kind, name, value, unit (UCUM), taken_at, local_day, side,
 //                walking_aid, withdrawn, taken_by [, note]
+// asked_measures programme_number, kind, by_day, taken
 // messages       message_id, sender, written_at, urgent, arrived_at, seen_at [, sender_name, text]
 // holds          number, hold_id, issued_at, signer_id, entry_ids (empty: everything, or it lifts),
 //                lifts_id, lifted_at, stands, signed, arrived_at, seen_at [, signer_name, reason]
+// phones         phone_id, app_version, paired_at, last_contact, revoked [, name]
+// audit          n (of the hub's trail), at, action, who_is (account phone unknown nobody), who_id,
+//                record_id, field
 #pragma once
 
 #include <absl/status/statusor.h>

@@ -38,6 +38,7 @@ absl::StatusOr<std::string> fhirBundle(const PersonHistory& history, const Expor
   if (!going.ok()) return going;
   addPatient(work);
   for (std::size_t i = 0; i < history.programmes.size(); ++i) addProgramme(work, i);
+  addWearPlans(work);
   addStandingWounds(work);
   for (const auto& hold : history.holds) addHold(work, hold);
   going = addPractices(work, progress);
@@ -51,6 +52,10 @@ absl::StatusOr<std::string> fhirBundle(const PersonHistory& history, const Expor
   for (const auto& message : history.messages) {
     if (tellsOf(history, localDayOf(history, toTime(message.message.written_at()))))
       addMessage(work, message);
+  }
+  for (const auto& phone : history.phones) addPhone(work, phone);
+  for (const auto& line : history.audit) {
+    if (tellsOf(history, localDayOf(history, line.at))) addAuditLine(work, line);
   }
   going = askProgress(progress, 100);
   if (!going.ok()) return going;

@@ -29,6 +29,10 @@ inline constexpr char kLoinc[] = "http://loinc.org";
 inline constexpr char kUcum[] = "http://unitsofmeasure.org";
 inline constexpr char kObservationCategory[] = "http://terminology.hl7.org/CodeSystem/observation-category";
 inline constexpr char kFlagCategory[] = "http://terminology.hl7.org/CodeSystem/flag-category";
+// Events in the life of a record, ISO 21089, as FHIR's value set audit-event-type lists them.
+inline constexpr char kLifeCycle[] = "http://terminology.hl7.org/CodeSystem/iso-21089-lifecycle";
+// An extension of FHIR's own: which goal something is for.
+inline constexpr char kPertainsToGoal[] = "http://hl7.org/fhir/StructureDefinition/resource-pertainsToGoal";
 // Signature types of ASTM E1762-95, as FHIR's value set names them.
 inline constexpr char kSignatureTypes[] = "urn:iso-astm:E1762-95:2013";
 inline constexpr char kAuthorsSignature[] = "1.2.840.10065.1.12.1.1";
@@ -42,7 +46,9 @@ inline constexpr char kLoincDuration[] = "55411-3";  // exercise duration
 inline constexpr char kUsActivityCodes[] =
     "http://hl7.org/fhir/us/physical-activity/CodeSystem/pa-temporary-codes";
 inline constexpr char kUsCarePlanCategory[] = "http://hl7.org/fhir/us/core/CodeSystem/careplan-category";
-std::string usProfile(const std::string& name);  // "pa-servicerequest" and so on
+inline constexpr char kUsCorePatient[] = "http://hl7.org/fhir/us/core/StructureDefinition/us-core-patient";
+inline constexpr char kDataAbsent[] = "http://hl7.org/fhir/StructureDefinition/data-absent-reason";
+std::string usProfile(const std::string& name);  // "pa-careplan" and so on
 
 // Section 10 of the LOINC licence asks for it (from memory; compare with loinc.org/license before a release).
 inline constexpr char kLoincNotice[] =

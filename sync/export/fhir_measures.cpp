@@ -13,17 +13,6 @@
 namespace newel {
 namespace {
 
-// The open code where one is known, and ours beside it: never a guessed one.
-Json measureConcept(const std::string& id) {
-  const v1::MeasureKind* kind = MeasureTable::builtIn().find(id);
-  Json code =
-      codeConcept(codeSystemUrl("measure"), id, kind != nullptr ? measureWords(*kind, "en").name() : id);
-  if (kind == nullptr) return code;
-  for (const auto& open : kind->codes())
-    code["coding"].push_back({{"system", open.system()}, {"code", open.code()}});
-  return code;
-}
-
 Json textComponent(const char* code, const char* words, const std::string& value) {
   return {{"code", codeConcept(codeSystemUrl("event"), code, words)}, {"valueString", fhirText(value)}};
 }
@@ -52,6 +41,17 @@ Json skinComponents(const v1::WearBlock& block) {
 }
 
 }  // namespace
+
+// The open code where one is known, and ours beside it: never a guessed one.
+Json measureConcept(const std::string& id) {
+  const v1::MeasureKind* kind = MeasureTable::builtIn().find(id);
+  Json code =
+      codeConcept(codeSystemUrl("measure"), id, kind != nullptr ? measureWords(*kind, "en").name() : id);
+  if (kind == nullptr) return code;
+  for (const auto& open : kind->codes())
+    code["coding"].push_back({{"system", open.system()}, {"code", open.code()}});
+  return code;
+}
 
 void addMeasure(FhirWork& work, const v1::Measure& measure) {
   Json json = observation(work, measure.id(), "exam", measureConcept(measure.kind()));

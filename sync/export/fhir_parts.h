@@ -22,7 +22,7 @@ struct FhirWork {
   Json patient;   // a reference, written()
   Json patients;  // a list of it alone
   BundleText bundle{};
-  std::set<std::string> exercises{};   // "id|revision" that have their ActivityDefinition
+  std::set<std::string> exercises{};   // ids of ActivityDefinitions that are there
   std::map<std::string, Json> kept{};  // concepts, written()
   std::set<OccasionKey> practised{};   // occasions that a practice tells of, whatever came of them
 };
@@ -33,15 +33,29 @@ std::string requestId(const v1::Programme& programme, const v1::Entry& entry);
 std::string requestIdOf(const FhirWork& work, std::uint32_t programme_number, const std::string& entry_id);
 // `words`, or nothing where free words were not asked for.
 std::string freeWords(const FhirWork& work, const std::string& words);
+// An exercise as ActivityDefinition; `programme` has the clinic's own ones, and may be nullptr.
+Json exerciseDefinition(const std::string& exercise_id, std::uint32_t revision,
+                        const v1::Programme* programme);
+Json doseExtension(const v1::Dose& dose);
 Json exerciseConcept(const std::string& exercise_id, std::uint32_t revision, const v1::Programme* programme);
 const v1::Programme* programmeOf(const FhirWork& work, std::uint32_t number);
 
 // fhir_timing.cpp: occurrenceTiming of an entry.
 Json timingOf(const v1::Programme& programme, const v1::Entry& entry);
+// The same with no day to begin on, for so many weeks.
+Json templateTimingOf(const v1::Schedule& schedule, std::uint32_t weeks);
+
+// Whether a hold order that stands now holds everything, or this entry.
+bool heldWhole(const FhirWork& work);
+bool heldNow(const FhirWork& work, const std::string& entry_id);
 
 void addPatient(FhirWork& work);
 void addProgramme(FhirWork& work,
-                  std::size_t index);  // CarePlan, ServiceRequests, Provenance, overridden asks
+                  std::size_t index);  // CarePlan, ServiceRequests, Goals, Provenance, overridden asks
+// fhir_goals.cpp; `entry` has a rule of progression.
+std::string goalId(const v1::Programme& programme, const v1::Entry& entry);
+Json progressionExtension(const v1::ProgressionRule& rule);
+void addGoal(FhirWork& work, std::size_t index, const v1::Entry& entry, bool held);
 void addQuestionnaire(FhirWork& work);
 void addPractice(FhirWork& work, const v1::Practice& practice);
 // After every practice: what nobody did.
@@ -54,6 +68,11 @@ void addHold(FhirWork& work, const KeptHold& hold);
 void addMessage(FhirWork& work, const KeptMessage& message);
 void addMeasure(FhirWork& work, const v1::Measure& measure);
 void addWearBlock(FhirWork& work, const v1::WearBlock& block);
+void addWearPlans(FhirWork& work);
+void addPhone(FhirWork& work, const PairedPhone& phone);
+void addAuditLine(FhirWork& work, const AuditLine& line);
+// A measure's kind: the open code where one is known, and ours beside it.
+Json measureConcept(const std::string& id);
 
 // The version of the ready check's questions, by their content.
 std::string readyCheckVersion(const RuleBook& rules);

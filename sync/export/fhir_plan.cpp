@@ -9,6 +9,7 @@
 
 #include "core/library/dose_words.h"
 #include "core/library/wording.h"
+#include "core/progress/told_beside.h"
 #include "core/time/local_day.h"
 #include "sync/export/fhir_codes.h"
 #include "sync/export/fhir_parts.h"
@@ -20,80 +21,26 @@ namespace {
 // What ids of exercises are derived from; any fixed UUID would do.
 constexpr char kExerciseNamespace[] = "0193a1c0-0000-7000-8000-4e6577656c01";
 
-const v1::ExerciseWords* wordsOf(const std::string& id, std::uint32_t revision,
-                                 const v1::Programme& programme) {
-  for (const auto& own : programme.own_exercises()) {
-    if (own.exercise().id() == id && own.exercise().revision() == revision && !own.words().empty())
-      return &own.words(0);
+const v1::ExerciseWords* purposeOf(const std::string& id, std::uint32_t revision,
+                                   const v1::Programme* programme) {
+  if (programme != nullptr) {
+    for (const auto& own : programme->own_exercises()) {
+      if (own.exercise().id() == id && own.exercise().revision() == revision && !own.words().empty())
+        return &own.words(0);
+    }
   }
   return wordsOrEnglish(Catalogue::builtIn(), id, "en", revision);
 }
 
 void addExercise(FhirWork& work, const v1::Programme& programme, const v1::Entry& entry) {
-  const std::string version = std::to_string(entry.exercise_revision());
-  const std::string url = exerciseUrl(entry.exercise_id(), programme.clinic_id());
-  if (!work.exercises.insert(absl::StrCat(url, "|", version)).second) return;
-  Json json = resource("ActivityDefinition", derivedId(kExerciseNamespace, absl::StrCat(url, "|", version)));
-  json["url"] = url;
-  json["version"] = version;
-  const std::string title = exerciseTitle(entry.exercise_id(), entry.exercise_revision(), &programme, "en");
-  json["title"] = title;
-  json["status"] = "active";
-  const auto* words = wordsOf(entry.exercise_id(), entry.exercise_revision(), programme);
-  if (words != nullptr) putText(json, "description", words->purpose());
-  json["kind"] = "ServiceRequest";
-  json["code"] = exerciseConcept(entry.exercise_id(), entry.exercise_revision(), &programme);
-  work.bundle.add(json);
-}
-
-bool heldNow(const FhirWork& work, const std::string& entry_id) {
-  return std::any_of(work.history.holds.begin(), work.history.holds.end(), [&](const KeptHold& hold) {
-    const auto& ids = hold.order.entry_ids();
-    return standsNow(work.history, hold) &&
-           (ids.empty() || std::find(ids.begin(), ids.end(), entry_id) != ids.end());
-  });
-}
-
-bool heldWhole(const FhirWork& work) {
-  return std::any_of(work.history.holds.begin(), work.history.holds.end(), [&](const KeptHold& hold) {
-    return standsNow(work.history, hold) && hold.order.entry_ids().empty();
-  });
+  const Json json = exerciseDefinition(entry.exercise_id(), entry.exercise_revision(), &programme);
+  if (work.exercises.insert(json.at("id").get<std::string>()).second) work.bundle.add(json);
 }
 
 const char* statusOf(ProgrammeState state, bool held) {
   if (state == ProgrammeState::Replaced) return "revoked";
   if (state == ProgrammeState::Completed) return "completed";
   return held ? "on-hold" : "active";
-}
-
-Json doseExtension(const v1::Dose& dose) {
-  Json parts = Json::array();
-  const auto add = [&parts](const char* name, std::uint32_t value) {
-    parts.push_back(part(name, "valueInteger", value));
-  };
-  if (dose.has_sets()) {
-    parts.push_back(part("kind", "valueCode", "sets"));
-    add("sets", dose.sets().sets());
-    add("repetitions", dose.sets().repetitions());
-    add("hold_s", dose.sets().hold_s());
-    add("move_s", dose.sets().move_s());
-    add("return_s", dose.sets().return_s());
-    add("repetition_rest_s", dose.sets().repetition_rest_s());
-    add("rest_s", dose.sets().rest_s());
-  } else if (dose.has_minutes()) {
-    parts.push_back(part("kind", "valueCode", "minutes"));
-    add("minutes", dose.minutes().minutes());
-    add("bouts", dose.minutes().bouts());
-    add("rest_s", dose.minutes().rest_s());
-  } else {
-    parts.push_back(part("kind", "valueCode", "passes"));
-    add("passes", dose.passes().passes());
-    if (dose.passes().has_distance_m()) add("distance_m", dose.passes().distance_m());
-    if (dose.passes().has_step_count()) add("step_count", dose.passes().step_count());
-    add("step_s", dose.passes().step_s());
-    add("rest_s", dose.passes().rest_s());
-  }
-  return partsExtension("dose", std::move(parts));
 }
 
 Json entryExtensions(const v1::Programme& programme, const v1::Entry& entry) {
@@ -150,8 +97,10 @@ Json overrideNotes(const FhirWork& work, const v1::Programme& programme, const v
 void addRequest(FhirWork& work, std::size_t index, const v1::Entry& entry) {
   const v1::Programme& programme = work.history.programmes[index].programme;
   Json json = resource("ServiceRequest", requestId(programme, entry));
-  if (work.options.us_profiles) json["meta"] = {{"profile", Json::array({usProfile("pa-servicerequest")})}};
   json["extension"] = entryExtensions(programme, entry);
+  if (entry.has_progression())
+    json["extension"].push_back(
+        {{"url", kPertainsToGoal}, {"valueReference", reference(goalId(programme, entry))}});
   json["identifier"] = Json::array({identifier(identifierUrl("entry"), entry.id())});
   json["instantiatesCanonical"] = Json::array({absl::StrCat(
       exerciseUrl(entry.exercise_id(), programme.clinic_id()), "|", entry.exercise_revision())});
@@ -232,15 +181,119 @@ void addSignature(FhirWork& work, const KeptProgramme& kept) {
   work.bundle.add(json);
 }
 
-void usCarePlan(Json& json, const std::string& title) {
-  json["meta"]["profile"] = Json::array({usProfile("pa-careplan")});
+// A name and a gender must be there, or it must be said why not: the hub keeps who it is apart ("masked", HL7
+// data-absent-reason), and no record holds a gender.
+void usPatient(Json& json) {
+  json["meta"] = {{"profile", Json::array({kUsCorePatient})}};
+  json["name"] =
+      Json::array({{{"extension", Json::array({{{"url", kDataAbsent}, {"valueCode", "masked"}}})}}});
+  json["gender"] = "unknown";
+}
+
+// The profile wants an author for each note, by a national number that no record here holds: a plan with
+// notes claims nothing.
+void usCarePlan(Json& json, const std::string& title, bool has_notes) {
+  if (!has_notes) json["meta"]["profile"] = Json::array({usProfile("pa-careplan")});
   json["text"] = {{"status", "generated"},
                   {"div", absl::StrCat("<div xmlns=\"http://www.w3.org/1999/xhtml\">", title, "</div>")}};
   json["category"] = Json::array({codeConcept(kUsCarePlanCategory, "assess-plan", ""),
                                   codeConcept(kUsActivityCodes, "PhysicalActivity", "")});
 }
 
+// A measure that the clinic would like to take again, by its last day. Taken since: fulfilled.
+Json askedMeasure(const FhirWork& work, const v1::Programme& programme, ProgrammeState state,
+                  const v1::AskedMeasure& asked) {
+  const auto wanted = measuresWanted(programme, work.history.measures);
+  const bool open = std::any_of(wanted.begin(), wanted.end(),
+                                [&](const MeasureDue& due) { return due.kind_id == asked.kind(); });
+  const bool over = state == ProgrammeState::Replaced || state == ProgrammeState::Completed;
+  Json detail;
+  detail["code"] = measureConcept(asked.kind());
+  detail["status"] = !open ? "completed" : over ? "cancelled" : "not-started";
+  detail["scheduledPeriod"] = {{"end", asked.by_day()}};
+  detail["description"] = "To be measured again at the clinic";
+  return {{"detail", std::move(detail)}};
+}
+
+Json activitiesOf(const FhirWork& work, std::size_t index) {
+  const v1::Programme& programme = work.history.programmes[index].programme;
+  Json activity = Json::array();
+  for (const auto& entry : programme.entries())
+    activity.push_back({{"reference", reference(requestId(programme, entry))}});
+  for (const auto& asked : programme.measures())
+    activity.push_back(askedMeasure(work, programme, programmeState(work.history, index), asked));
+  return activity;
+}
+
+Json goalsOf(const v1::Programme& programme) {
+  Json goals = Json::array();
+  for (const auto& entry : programme.entries()) {
+    if (entry.has_progression()) goals.push_back(reference(goalId(programme, entry)));
+  }
+  return goals;
+}
+
 }  // namespace
+
+Json doseExtension(const v1::Dose& dose) {
+  Json parts = Json::array();
+  const auto add = [&parts](const char* name, std::uint32_t value) {
+    parts.push_back(part(name, "valueInteger", value));
+  };
+  if (dose.has_sets()) {
+    parts.push_back(part("kind", "valueCode", "sets"));
+    add("sets", dose.sets().sets());
+    add("repetitions", dose.sets().repetitions());
+    add("hold_s", dose.sets().hold_s());
+    add("move_s", dose.sets().move_s());
+    add("return_s", dose.sets().return_s());
+    add("repetition_rest_s", dose.sets().repetition_rest_s());
+    add("rest_s", dose.sets().rest_s());
+  } else if (dose.has_minutes()) {
+    parts.push_back(part("kind", "valueCode", "minutes"));
+    add("minutes", dose.minutes().minutes());
+    add("bouts", dose.minutes().bouts());
+    add("rest_s", dose.minutes().rest_s());
+  } else {
+    parts.push_back(part("kind", "valueCode", "passes"));
+    add("passes", dose.passes().passes());
+    if (dose.passes().has_distance_m()) add("distance_m", dose.passes().distance_m());
+    if (dose.passes().has_step_count()) add("step_count", dose.passes().step_count());
+    add("step_s", dose.passes().step_s());
+    add("rest_s", dose.passes().rest_s());
+  }
+  return partsExtension("dose", std::move(parts));
+}
+
+Json exerciseDefinition(const std::string& exercise_id, std::uint32_t revision,
+                        const v1::Programme* programme) {
+  const std::string version = std::to_string(revision);
+  const std::string url = exerciseUrl(exercise_id, programme != nullptr ? programme->clinic_id() : "");
+  Json json = resource("ActivityDefinition", derivedId(kExerciseNamespace, absl::StrCat(url, "|", version)));
+  json["url"] = url;
+  json["version"] = version;
+  json["title"] = exerciseTitle(exercise_id, revision, programme, "en");
+  json["status"] = "active";
+  const auto* words = purposeOf(exercise_id, revision, programme);
+  if (words != nullptr) putText(json, "description", words->purpose());
+  json["kind"] = "ServiceRequest";
+  json["code"] = exerciseConcept(exercise_id, revision, programme);
+  return json;
+}
+
+bool heldNow(const FhirWork& work, const std::string& entry_id) {
+  return std::any_of(work.history.holds.begin(), work.history.holds.end(), [&](const KeptHold& hold) {
+    const auto& ids = hold.order.entry_ids();
+    return standsNow(work.history, hold) &&
+           (ids.empty() || std::find(ids.begin(), ids.end(), entry_id) != ids.end());
+  });
+}
+
+bool heldWhole(const FhirWork& work) {
+  return std::any_of(work.history.holds.begin(), work.history.holds.end(), [&](const KeptHold& hold) {
+    return standsNow(work.history, hold) && hold.order.entry_ids().empty();
+  });
+}
 
 std::string requestId(const v1::Programme& programme, const v1::Entry& entry) {
   return derivedId(programme.id(), "entry/" + entry.id());
@@ -274,6 +327,7 @@ Json exerciseConcept(const std::string& exercise_id, std::uint32_t revision, con
 void addPatient(FhirWork& work) {
   Json json = resource("Patient", work.history.person.id());
   json["identifier"] = Json::array({identifier(identifierUrl("person"), work.history.person.id())});
+  if (work.options.us_profiles) usPatient(json);
   work.bundle.add(json);
 }
 
@@ -284,7 +338,8 @@ void addProgramme(FhirWork& work, std::size_t index) {
   Json json = resource("CarePlan", programme.id());
   json["meta"] = {{"versionId", std::to_string(programme.number())}};
   const std::string title = absl::StrCat("Home programme ", programme.number());
-  if (work.options.us_profiles) usCarePlan(json, title);
+  Json notes = planNotes(work, programme);
+  if (work.options.us_profiles) usCarePlan(json, title, !notes.empty());
   json["identifier"] =
       Json::array({identifier(identifierUrl("programme"), programme.id()),
                    identifier(identifierUrl("programme-number"), std::to_string(programme.number()))});
@@ -297,14 +352,13 @@ void addProgramme(FhirWork& work, std::size_t index) {
   json["period"] = {{"start", programme.effective_day()}, {"end", programme.end_day()}};
   json["created"] = isoInstant(toTime(programme.issued_at()));
   json["author"] = practitioner(programme.signer_id(), freeWords(work, programme.signer_name()));
-  Json activity = Json::array();
-  for (const auto& entry : programme.entries())
-    activity.push_back({{"reference", reference(requestId(programme, entry))}});
-  json["activity"] = std::move(activity);
-  putList(json, "note", planNotes(work, programme));
+  putList(json, "goal", goalsOf(programme));
+  json["activity"] = activitiesOf(work, index);
+  putList(json, "note", std::move(notes));
   work.bundle.add(json);
   for (const auto& entry : programme.entries()) {
     addRequest(work, index, entry);
+    if (entry.has_progression()) addGoal(work, index, entry, heldNow(work, entry.id()));
     addOverrides(work, programme, entry);
   }
   addSignature(work, kept);

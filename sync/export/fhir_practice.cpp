@@ -77,6 +77,7 @@ class PracticeWriter {
       : m_work(work),
         m_practice(practice),
         m_programme(programmeOf(work, practice.programme_number())),
+        m_whole_period(periodOf(practice).contains("end")),
         m_period(written(periodOf(practice))) {}
 
   void write() {
@@ -169,7 +170,9 @@ class PracticeWriter {
     keep(json);
   }
 
-  static void claimMeasure(Json& json) {
+  // The profile wants a period with both its ends.
+  void claimMeasure(Json& json) const {
+    if (!m_whole_period) return;
     json["meta"] = {{"profile", Json::array({usProfile("pa-observation-activity-measure")})}};
     json["category"].push_back(codeConcept(kUsActivityCodes, "PhysicalActivity", ""));
   }
@@ -177,11 +180,6 @@ class PracticeWriter {
   void group() {
     Json json = observation(m_work, m_practice.id(), "activity",
                             codeConcept(codeSystemUrl("event"), "practice", "Practice at home"));
-    if (m_work.options.us_profiles) {
-      json["meta"] = {{"profile", Json::array({usProfile("pa-observation-activity-group")})}};
-      json["category"].push_back(codeConcept(kUsActivityCodes, "PhysicalActivity", ""));
-      json["code"]["coding"].push_back({{"system", kUsActivityCodes}, {"code", "PAPanel"}});
-    }
     Json list = Json::array(
         {extension("origin", "valueCode", enumWord(v1::Origin_descriptor(), m_practice.origin())),
          extension("practice-end", "valueCode", enumWord(v1::PracticeEnd_descriptor(), m_practice.end()))});
@@ -221,6 +219,7 @@ class PracticeWriter {
   FhirWork& m_work;
   const v1::Practice& m_practice;
   const v1::Programme* m_programme;
+  bool m_whole_period;
   Json m_period;  // written()
   Json m_members = Json::array();
 };

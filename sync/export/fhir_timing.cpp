@@ -5,6 +5,7 @@
 
 #include "core/schedule/occasions.h"
 #include "core/time/local_day.h"
+#include "sync/export/fhir_codes.h"
 #include "sync/export/fhir_parts.h"
 #include "sync/export/record_words.h"
 
@@ -23,8 +24,9 @@ Json timesOfDay(const v1::Schedule& schedule) {
   return times;
 }
 
-Json repeatOf(const v1::Programme& programme, const v1::Schedule& schedule) {
-  Json repeat = {{"boundsPeriod", {{"start", programme.effective_day()}, {"end", programme.end_day()}}}};
+// `bounds`: the repeat with its bounds.
+Json repeatOf(Json bounds, const v1::Schedule& schedule) {
+  Json repeat = std::move(bounds);
   const int windows = schedule.windows_size();
   if (schedule.rhythm_case() == v1::Schedule::kTimesPerWeek) {
     // Days are the person's choice, so no day is named; and no time, which FHIR would read as each day's.
@@ -39,7 +41,10 @@ Json repeatOf(const v1::Programme& programme, const v1::Schedule& schedule) {
   Json days = Json::array();
   for (const int day : schedule.weekdays().days()) days.push_back(dayCode(day));
   repeat["dayOfWeek"] = std::move(days);
-  repeat["timeOfDay"] = timesOfDay(schedule);
+  // A window of the whole day names no time, which would be midnight.
+  const bool any_time =
+      windows == 1 && schedule.windows(0).from_min() == 0 && schedule.windows(0).to_min() == 1440;
+  if (!any_time) repeat["timeOfDay"] = timesOfDay(schedule);
   return repeat;
 }
 
@@ -63,8 +68,13 @@ Json eventsOf(const v1::Programme& programme, const v1::Entry& entry) {
   return events;
 }
 
+Json boundsOf(const v1::Programme& programme) {
+  return {{"boundsPeriod", {{"start", programme.effective_day()}, {"end", programme.end_day()}}}};
+}
+
 Json windowsExtension(const v1::Schedule& schedule, const std::string& zone) {
-  Json list = Json::array({extension("zone", "valueCode", zone)});
+  Json list = Json::array();
+  if (!zone.empty()) list.push_back(extension("zone", "valueCode", zone));
   for (const auto& window : schedule.windows()) {
     list.push_back(partsExtension("window", Json::array({part("from_min", "valueInteger", window.from_min()),
                                                          part("to_min", "valueInteger", window.to_min())})));
@@ -84,18 +94,22 @@ Json timingOf(const v1::Programme& programme, const v1::Entry& entry) {
   const v1::Schedule& schedule = entry.schedule();
   Json timing = {{"extension", windowsExtension(schedule, programme.zone())}};
   if (schedule.pauses().empty()) {
-    timing["repeat"] = repeatOf(programme, schedule);
+    timing["repeat"] = repeatOf(boundsOf(programme), schedule);
     return timing;
   }
   Json events = eventsOf(programme, entry);
   // All of it is a pause: nothing is due, and the bounds say when that is.
   if (events.empty()) {
-    timing["repeat"] = {
-        {"boundsPeriod", {{"start", programme.effective_day()}, {"end", programme.end_day()}}}};
+    timing["repeat"] = boundsOf(programme);
   } else {
     timing["event"] = std::move(events);
   }
   return timing;
+}
+
+Json templateTimingOf(const v1::Schedule& schedule, std::uint32_t weeks) {
+  Json bounds = {{"boundsDuration", {{"value", weeks}, {"unit", "wk"}, {"system", kUcum}, {"code", "wk"}}}};
+  return {{"extension", windowsExtension(schedule, "")}, {"repeat", repeatOf(std::move(bounds), schedule)}};
 }
 
 }  // namespace newel

@@ -2,9 +2,11 @@
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 #include <utility>
 
 #include "core/records/check.h"
+#include "core/records/uuid7.h"
 #include "core/time/local_day.h"
 
 namespace newel {
@@ -62,6 +64,15 @@ absl::Status checkNumbers(const PersonHistory& history) {
   return absl::OkStatus();
 }
 
+// What the hub keeps beside the records is its own; an id that is none would be no resource's id.
+absl::Status checkPhones(const std::vector<PairedPhone>& phones) {
+  for (std::size_t i = 0; i < phones.size(); ++i) {
+    if (!isUuid7(phones[i].id))
+      return absl::InvalidArgumentError("phones[" + std::to_string(i) + "].id: is no id");
+  }
+  return absl::OkStatus();
+}
+
 void note(const v1::Receipt& receipt, Receipts& receipts) {
   const absl::Time at = toTime(receipt.at());
   const auto earlier = [at](std::optional<absl::Time>& known) { known = known ? std::min(*known, at) : at; };
@@ -83,6 +94,12 @@ void putInOrder(PersonHistory& history) {
                    [](const KeptMessage& left, const KeptMessage& right) {
                      return toTime(left.message.written_at()) < toTime(right.message.written_at());
                    });
+  std::stable_sort(history.phones.begin(), history.phones.end(),
+                   [](const PairedPhone& left, const PairedPhone& right) {
+                     return std::tie(left.paired_at, left.id) < std::tie(right.paired_at, right.id);
+                   });
+  std::stable_sort(history.audit.begin(), history.audit.end(),
+                   [](const AuditLine& left, const AuditLine& right) { return left.n < right.n; });
   keepLastRevisions(history.practices, [](const v1::Practice& one) { return one.started_at(); });
   keepLastRevisions(history.wear_blocks, [](const v1::WearBlock& one) { return one.put_on_at(); });
   keepLastRevisions(history.measures, [](const v1::Measure& one) { return one.taken_at(); });
@@ -124,7 +141,8 @@ absl::Status checkHistory(const PersonHistory& history) {
             [](const KeptMessage& kept) -> const auto& { return kept.message; }),
         checkList("practices", history.practices, id, itself),
         checkList("wear_blocks", history.wear_blocks, id, itself),
-        checkList("measures", history.measures, id, itself), checkNumbers(history)}) {
+        checkList("measures", history.measures, id, itself), checkPhones(history.phones),
+        checkNumbers(history)}) {
     if (!good.ok()) return good;
   }
   return absl::OkStatus();

@@ -8,6 +8,7 @@
 #include <absl/time/civil_time.h>
 #include <absl/time/time.h>
 
+#include <cstdint>
 #include <functional>
 #include <optional>
 #include <string>
@@ -47,6 +48,28 @@ struct KeptMessage {
   Receipts receipts;
 };
 
+// A phone that is or was the person's. Nothing else is known of it.
+struct PairedPhone {
+  std::string id;
+  std::string name;  // as it calls itself; its owner's name may stand in it
+  std::string app_version;
+  absl::Time paired_at;
+  std::optional<absl::Time> last_contact;
+  bool revoked = false;
+};
+
+// One line of the hub's audit trail about this person: who did what, by ids and names of fields alone.
+struct AuditLine {
+  enum class Who { Nobody, Account, Phone, Unknown };  // Unknown: neither is there any more
+  std::uint64_t n = 0;                                 // its number in the trail
+  absl::Time at;
+  std::string action;  // "programme.sign", "person.see" ...
+  Who who_is = Who::Nobody;
+  std::string who;     // id of an account or a phone
+  std::string record;  // id; empty: none
+  std::string field;   // of a refusal; empty: none
+};
+
 struct PersonHistory {
   v1::Person person;
   std::vector<KeptProgramme> programmes;   // by number
@@ -55,6 +78,8 @@ struct PersonHistory {
   std::vector<v1::Practice> practices;     // as they began
   std::vector<v1::WearBlock> wear_blocks;  // as they were put on
   std::vector<v1::Measure> measures;       // as they were taken, the withdrawn ones too
+  std::vector<PairedPhone> phones;         // as they were paired; empty where the hub is not asked
+  std::vector<AuditLine> audit;            // as they were written; empty where the hub is not asked
   absl::Time as_of;                        // when this was gathered: what is due later is still to come
   std::optional<absl::Time> last_contact;  // when the phone was last heard from; nullopt: never
   std::string first_day = "0000-00-00";    // YYYY-MM-DD, both ends included: the days to tell of

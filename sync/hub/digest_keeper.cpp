@@ -99,7 +99,7 @@ absl::CivilDay dayOf(absl::Time now) { return absl::ToCivilDay(now, absl::UTCTim
 
 absl::StatusOr<DigestRow> digestRowOf(HubTransaction& transaction, const RuleBook& rules,
                                       const std::string& person_id, absl::Time now) {
-  DigestRow row{person_id, kDigestVersion, dayNumber(dayOf(now) + kDaysToSpare), ""};
+  DigestRow row{person_id, {kDigestVersion, dayNumber(dayOf(now) + kDaysToSpare)}, ""};
   v1::CaseRow content;
   const auto loaded = load(transaction, person_id);
   // One record that cannot be read holds up nobody else's.
@@ -113,15 +113,15 @@ absl::StatusOr<DigestRow> digestRowOf(HubTransaction& transaction, const RuleBoo
     whole.measures_wanted = measuresWanted(loaded->programmes.back(), loaded->measures);
   auto digest = digestOf(whole, rules, now);
   if (digest.ok()) {
-    row.last_day = digest->last_day();
+    row.age.last_day = digest->last_day();
     content.set_digest(digest->SerializeAsString());
   }
   row.content = content.SerializeAsString();
   return row;
 }
 
-bool lasts(const DigestRow& row, absl::Time now) {
-  return row.version == kDigestVersion && dayOfNumber(row.last_day) > dayOf(now);
+bool lasts(const DigestAge& age, absl::Time now) {
+  return age.version == kDigestVersion && dayOfNumber(age.last_day) > dayOf(now);
 }
 
 absl::StatusOr<int> DigestKeeper::refresh(int most) {

@@ -25,7 +25,7 @@ namespace newel {
 absl::StatusOr<DigestRow> digestRowOf(HubTransaction& transaction, const RuleBook& rules,
                                       const std::string& person_id, absl::Time now);
 // Made by this program, and good at `now` and for days after it.
-bool lasts(const DigestRow& row, absl::Time now);
+bool lasts(const DigestAge& age, absl::Time now);
 
 // Thread-safe.
 class DigestKeeper {

@@ -32,7 +32,7 @@ class HubTransaction {
   virtual std::optional<VersionedRow> identity(const std::string& person_id) = 0;
   virtual void putIdentity(const std::string& person_id, const VersionedRow& row) = 0;
   virtual CaseFacts caseFacts(const std::string& person_id) = 0;
-  virtual std::vector<CaseloadRow> caseload(const CaseloadQuery& query) = 0;
+  virtual CaseloadPage caseload(const CaseloadQuery& query) = 0;
 
   // Whatever changes a record (person, programmes, hold orders, messages and whether they were read,
   // practices, receipts) makes its digest due, in the same transaction. By id.

@@ -1,39 +1,17 @@
 #include <sys/stat.h>
 
 #include <CLI/CLI.hpp>
-#include <csignal>
 #include <cstdlib>
 #include <iostream>
 #include <string>
 
 #include "platform/clock.h"
 #include "platform/offset_clock.h"
+#include "sync/common/end_signals.h"
 #include "sync/common/real_random.h"
 #include "sync/hub/hub_commands.h"
 
 namespace {
-
-sigset_t endSignals() {
-  sigset_t signals;
-  sigemptyset(&signals);
-  sigaddset(&signals, SIGINT);
-  sigaddset(&signals, SIGTERM);
-  return signals;
-}
-
-void waitForEnd() {
-  const sigset_t signals = endSignals();
-  int which = 0;
-  sigwait(&signals, &which);
-}
-
-// The signals stay blocked, so that nothing is left half way: whoever works for long asks.
-bool askedToStop() {
-  sigset_t waiting;
-  sigemptyset(&waiting);
-  sigpending(&waiting);
-  return sigismember(&waiting, SIGINT) == 1 || sigismember(&waiting, SIGTERM) == 1;
-}
 
 std::string readPassword() {
   if (const char* given = std::getenv("NEWEL_PASSWORD"); given != nullptr) return given;
@@ -89,18 +67,16 @@ CLI::App* exportSubcommand(CLI::App& app, Options& options) {
   made->add_option("--language", leaving.options.language, "ical: of its words (default: the person's)");
   made->add_flag("--us-profiles", leaving.options.us_profiles,
                  "fhir: claim the HL7 Physical Activity profiles (United States)");
-  leaving.asked_to_stop = askedToStop;
+  leaving.asked_to_stop = newel::endSignalCame;
   return made;
 }
 
 }  // namespace
 
 int main(int argc, char** argv) {
-  // Before any thread begins, so that all of them leave these to waitForEnd().
-  const sigset_t signals = endSignals();
+  newel::holdEndSignals();
   // Whatever is written here is nobody else's, SQLite's log and our own too.
   umask(S_IRWXG | S_IRWXO);
-  pthread_sigmask(SIG_BLOCK, &signals, nullptr);
 
   Options options;
   CLI::App app("The clinic's hub: keeps everything, signs programmes, passes them on.", "newel-hub");
@@ -179,7 +155,7 @@ int main(int argc, char** argv) {
   const std::string& place = options.data.empty() ? options.store : options.data;
   const newel::HubMachine machine{&clock, &random, &std::cout, &std::cerr};
   if (init->parsed()) return newel::initCommand(machine, place, options.init);
-  if (serve->parsed()) return newel::serveCommand(machine, place, options.serve, waitForEnd);
+  if (serve->parsed()) return newel::serveCommand(machine, place, options.serve, newel::waitForEndSignal);
   if (demo->parsed()) return newel::demoCommand(machine, place);
   if (reset_factor->parsed()) return newel::resetFactorCommand(machine, place, options.user.name);
   if (erase->parsed()) return newel::eraseCommand(machine, place, options.person, options.reason);

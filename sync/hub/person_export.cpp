@@ -1,10 +1,13 @@
 #include "sync/hub/person_export.h"
 
 #include <algorithm>
+#include <map>
+#include <nlohmann/json.hpp>
 #include <ostream>
 #include <utility>
 #include <vector>
 
+#include "sync/export/export_teller.h"
 #include "sync/hub/audit_trail.h"
 #include "sync/hub/hub_commands.h"
 #include "sync/hub/hub_place.h"
@@ -68,32 +71,66 @@ absl::Status takeMessages(HubTransaction& transaction, const std::string& person
   return absl::OkStatus();
 }
 
-// Says how far it is, once a second at most and not at all when it is quick.
-class Teller {
- public:
-  Teller(const HubMachine& machine, const std::function<bool()>& asked_to_stop)
-      : m_machine(machine), m_asked_to_stop(asked_to_stop), m_said(machine.clock->elapsed()) {}
+std::string textIn(const nlohmann::json& entry, const char* key) {
+  const auto found = entry.find(key);
+  return found != entry.end() && found->is_string() ? found->get<std::string>() : std::string();
+}
 
-  // `from` to `to` of the whole.
-  ExportProgress part(int from, int to) {
-    return [this, from, to](int percent) { return at(from + (to - from) * percent / 100); };
+// Who is who in the trail, each id looked up once.
+class WhoIsWho {
+ public:
+  explicit WhoIsWho(HubTransaction& transaction) : m_transaction(transaction) {}
+
+  AuditLine::Who operator()(const std::string& id) {
+    const auto known = m_known.find(id);
+    return known != m_known.end() ? known->second : m_known[id] = look(id);
   }
 
  private:
-  bool at(int percent) {
-    if (m_asked_to_stop && m_asked_to_stop()) return false;
-    const absl::Duration now = m_machine.clock->elapsed();
-    if (now - m_said >= absl::Seconds(1)) {
-      m_said = now;
-      *m_machine.err << percent << " % done\n" << std::flush;
-    }
-    return true;
+  AuditLine::Who look(const std::string& id) {
+    if (id.empty()) return AuditLine::Who::Nobody;
+    if (m_transaction.account(id).has_value()) return AuditLine::Who::Account;
+    return m_transaction.device(id).has_value() ? AuditLine::Who::Phone : AuditLine::Who::Unknown;
   }
-
-  const HubMachine& m_machine;
-  const std::function<bool()>& m_asked_to_stop;
-  absl::Duration m_said;
+  HubTransaction& m_transaction;
+  std::map<std::string, AuditLine::Who> m_known;
 };
+
+// The whole trail is looked through, because it is kept by time and not by person.
+absl::Status takeTrail(HubTransaction& transaction, const std::string& person_id,
+                       const ExportProgress& progress, PersonHistory& history) {
+  WhoIsWho who_is_who(transaction);
+  std::uint64_t n = 0;
+  while (true) {
+    absl::Status going = askProgress(progress, 90);
+    if (!going.ok()) return going;
+    const auto rows = transaction.auditAfter(n, kPage);
+    for (const auto& row : rows) {
+      n = row.n;
+      if (row.entry.find(person_id) == std::string::npos) continue;
+      const auto entry = nlohmann::json::parse(row.entry, nullptr, /*allow_exceptions=*/false);
+      AuditLine line;
+      line.n = row.n;
+      if (!entry.is_object() || !absl::ParseTime(absl::RFC3339_sec, textIn(entry, "t"), &line.at, nullptr))
+        return unreadable("line of the audit trail", std::to_string(row.n));
+      if (textIn(entry, "p") != person_id) continue;
+      line.action = textIn(entry, "a");
+      line.who = textIn(entry, "w");
+      line.who_is = who_is_who(line.who);
+      line.record = textIn(entry, "r");
+      line.field = textIn(entry, "f");
+      history.audit.push_back(std::move(line));
+    }
+    if (rows.size() < kPage) return absl::OkStatus();
+  }
+}
+
+void takePhones(HubTransaction& transaction, const std::string& person_id, PersonHistory& history) {
+  for (const auto& row : transaction.devices(person_id)) {
+    history.phones.push_back(
+        {row.id, row.name, row.app_version, row.paired_at, row.last_contact, row.revoked});
+  }
+}
 
 absl::StatusOr<PersonHistory> gathered(HubStore& store, const std::string& person_id, absl::Time now,
                                        const ExportProgress& progress) {
@@ -109,7 +146,8 @@ absl::StatusOr<PersonHistory> gathered(HubStore& store, const std::string& perso
 absl::Status exportPerson(const HubMachine& machine, HubStore& store, const ExportCommand& command) {
   const auto format = parseExportFormat(command.format);
   if (!format.ok()) return format.status();
-  Teller teller(machine, command.asked_to_stop);
+  ExportTeller teller(
+      *machine.err, [&] { return machine.clock->elapsed(); }, command.asked_to_stop);
   auto history = gathered(store, command.person_id, machine.clock->wall(), teller.part(0, kGathered));
   if (!history.ok()) return history.status();
   absl::Status days = setDays(command.from, command.to, *history);
@@ -156,7 +194,9 @@ absl::StatusOr<PersonHistory> gatherHistory(HubTransaction& transaction, const s
     taken = takePages("wear block", records(v1::RECORD_KIND_WEAR_BLOCK), progress, 60, history.wear_blocks);
   if (taken.ok())
     taken = takePages("measure", records(v1::RECORD_KIND_MEASURE), progress, 80, history.measures);
+  if (taken.ok()) taken = takeTrail(transaction, person_id, progress, history);
   if (!taken.ok()) return taken;
+  takePhones(transaction, person_id, history);
   history.last_contact = transaction.caseFacts(person_id).last_contact;
   putInOrder(history);
   return history;

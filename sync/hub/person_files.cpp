@@ -22,25 +22,28 @@ absl::Status checkLimit(std::uint32_t limit) {
   return limit >= 1 && limit <= kMostRows ? absl::OkStatus() : absl::InvalidArgumentError("limit: 1 to 500");
 }
 
+bool parse(std::string_view bytes, google::protobuf::Message& record) {
+  return record.ParseFromArray(bytes.data(), static_cast<int>(bytes.size()));
+}
+
 absl::Status fillRow(HubTransaction& transaction, const HubContext& hub, const CaseloadRow& kept,
                      absl::Time now, v1::CaseRow& row) {
-  if (kept.digest && !kept.due && lasts(*kept.digest, now)) {
-    if (!row.ParseFromString(kept.digest->content)) return unreadable("digest");
+  if (kept.has_digest && !kept.due && lasts(kept.digest_age, now)) {
+    if (!parse(kept.digest, row)) return unreadable("digest");
   } else {
-    auto anew = digestRowOf(transaction, *hub.rules, kept.person_id, now);
+    auto anew = digestRowOf(transaction, *hub.rules, std::string(kept.person_id), now);
     if (!anew.ok()) return anew.status();
     if (!row.ParseFromString(anew->content)) return unreadable("digest");
   }
-  if (!row.mutable_person()->ParseFromString(kept.person)) return unreadable("person");
-  if (!kept.identity.empty() && !row.mutable_identity()->ParseFromString(kept.identity)) {
+  if (!parse(kept.person, *row.mutable_person())) return unreadable("person");
+  if (!kept.identity.empty() && !parse(kept.identity, *row.mutable_identity())) {
     return unreadable("identity");
   }
-  if (!kept.snooze.empty() && !row.mutable_snooze()->ParseFromString(kept.snooze))
-    return unreadable("snooze");
+  if (!kept.snooze.empty() && !parse(kept.snooze, *row.mutable_snooze())) return unreadable("snooze");
   if (kept.last_contact.has_value()) *row.mutable_last_contact() = toTimestamp(*kept.last_contact);
   row.set_paired(kept.paired);
   row.set_mine(kept.mine);
-  if (kept.opened) addOpenings(transaction, kept.person_id, now, *row.mutable_openings());
+  if (kept.opened) addOpenings(transaction, std::string(kept.person_id), now, *row.mutable_openings());
   return absl::OkStatus();
 }
 
@@ -59,7 +62,8 @@ absl::StatusOr<v1::ListCaseloadReply> PersonFiles::caseload(const DeskCaller& ca
                             .person_id = request.person_id(),
                             .limit = request.limit() + 1};
   const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) -> absl::Status {
-    auto rows = transaction.caseload(query);
+    CaseloadPage page = transaction.caseload(query);
+    auto& rows = page.rows;
     if (rows.size() > request.limit()) {
       rows.resize(request.limit());
       reply.set_more(true);

@@ -103,7 +103,9 @@ void PgResultFree::operator()(pg_result* result) const { PQclear(result); }
 
 PgRows::PgRows(PgResult result) : m_result(std::move(result)), m_count(PQntuples(m_result.get())) {}
 
-std::string PgRows::text(int column) const {
+std::string PgRows::text(int column) const { return std::string(view(column)); }
+
+std::string_view PgRows::view(int column) const {
   return {PQgetvalue(m_result.get(), m_row, column),
           static_cast<std::size_t>(PQgetlength(m_result.get(), m_row, column))};
 }

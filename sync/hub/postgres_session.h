@@ -57,6 +57,7 @@ class PgRows {
   explicit PgRows(PgResult result);
   bool next() { return ++m_row < m_count; }
   std::string text(int column) const;
+  std::string_view view(int column) const;  // good as long as this is
   std::int64_t number(int column) const;
   bool isNull(int column) const;
   int columns() const;

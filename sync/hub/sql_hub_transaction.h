@@ -32,7 +32,7 @@ class SqlHubTransaction : public HubTransaction {
   std::optional<VersionedRow> identity(const std::string& person_id) override;
   void putIdentity(const std::string& person_id, const VersionedRow& row) override;
   CaseFacts caseFacts(const std::string& person_id) override;
-  std::vector<CaseloadRow> caseload(const CaseloadQuery& query) override;
+  CaseloadPage caseload(const CaseloadQuery& query) override;
   std::vector<DueDigest> dueDigests(std::uint32_t limit) override;
   bool putDigest(const DigestRow& row, std::uint64_t mark) override;
   void markOldDigests(int version, std::int32_t last_day) override;

@@ -3,8 +3,10 @@
 #pragma once
 
 #include <absl/status/statusor.h>
+#include <absl/time/time.h>
 
 #include <cstdint>
+#include <functional>
 #include <iosfwd>
 #include <string>
 #include <vector>
@@ -19,6 +21,10 @@ struct Output {
   std::ostream& out;
   std::ostream& err;
   bool json = false;
+  // Long work asks whether to go on, and says on `err` how far it is. Empty: nobody can stop it, and nothing
+  // is said. `elapsed`: a clock that nobody can set.
+  std::function<bool()> asked_to_stop{};
+  std::function<absl::Duration()> elapsed{};
 };
 
 // Findings for one entry or a whole programme, with a clinic's settings (a file, or empty: the usual ones)

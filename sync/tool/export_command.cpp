@@ -4,15 +4,22 @@
 #include <ostream>
 #include <utility>
 
+#include "core/library/catalogue.h"
 #include "core/records/check.h"
 #include "core/time/local_day.h"
 #include "sync/export/export_files.h"
+#include "sync/export/export_teller.h"
+#include "sync/export/fhir_templates.h"
 #include "sync/tool/export_commands.h"
 #include "sync/tool/tool_io.h"
 #include "sync/tool/trade_io.h"
 
 namespace newel::tool {
 namespace {
+
+// Of the whole: reading the files, writing the format, writing it to the disk. Ours, no source.
+constexpr int kRead = 40;
+constexpr int kMade = 95;
 
 template <typename Record>
 absl::Status recordsOf(const nlohmann::json& all, const std::string& key, const std::string& file,
@@ -112,17 +119,39 @@ absl::StatusOr<PersonHistory> historyFrom(const ExportFilesOptions& options) {
   return history;
 }
 
+absl::StatusOr<std::vector<ExportFile>> templateFile(const ExportFilesOptions& options, ExportFormat format) {
+  if (format != ExportFormat::Fhir) return absl::InvalidArgumentError("--templates: in fhir alone");
+  if (!options.record.empty() || !options.person.empty())
+    return absl::InvalidArgumentError("--templates: are about nobody; leave --record and --person out");
+  absl::Time as_of;
+  if (!absl::ParseTime(absl::RFC3339_full, options.as_of, &as_of, nullptr))
+    return absl::InvalidArgumentError("--as-of: not like 2026-11-30T12:00:00Z");
+  return std::vector<ExportFile>{{"", fhirTemplates(Catalogue::builtIn().templates(), as_of)}};
+}
+
+int exportTemplates(const ExportFilesOptions& options, ExportFormat format, Output output) {
+  const auto files = templateFile(options, format);
+  if (!files.ok()) return complain(output.err, files.status());
+  const absl::Status written = writeExport(options.out, *files, {});
+  if (!written.ok()) return complain(output.err, written);
+  output.out << options.out << ": 1 file. It is about nobody.\n";
+  return kFine;
+}
+
 }  // namespace
 
 int runExport(const ExportFilesOptions& options, Output output) {
   const auto format = parseExportFormat(options.format);
   if (!format.ok())
     return complain(output.err, absl::InvalidArgumentError("--" + std::string(format.status().message())));
+  if (options.templates) return exportTemplates(options, *format, output);
+  ExportTeller teller(output.err, output.elapsed, output.asked_to_stop);
   const auto history = historyFrom(options);
   if (!history.ok()) return complain(output.err, history.status());
-  const auto files = makeExport(*history, *format, options.options);
+  const auto files = makeExport(*history, *format, options.options, teller.part(kRead, kMade));
   if (!files.ok()) return complain(output.err, files.status());
-  const absl::Status written = writeExport(options.out, *files, {});
+  const absl::Status written =
+      writeExport(options.out, *files, [&] { return askProgress(teller.part(kMade, 100), 0); });
   if (!written.ok()) return complain(output.err, written);
   output.out << options.out << ": " << files->size() << (files->size() == 1 ? " file. " : " files. ")
              << exportCare(options.options) << '\n';

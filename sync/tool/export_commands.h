@@ -16,11 +16,13 @@ struct ExportFilesOptions {
   std::string person;
   std::vector<std::string> programmes, practices, holds, messages, receipts, wear_logs, measures;
   std::string format, out, from, to;
+  bool templates = false;   // the starting templates instead of a record: fhir alone
   std::string as_of;        // RFC 3339: what is due later is still to come
   std::string heard_until;  // last day the phone was heard from; empty: as_of
   ExportOptions options;
 };
-// One person's record in an open format (export_files.h), as a new file or folder.
+// One person's record in an open format (export_files.h), as a new file or folder; stopped on the way, it
+// leaves neither it nor a part of it.
 int runExport(const ExportFilesOptions& options, Output output);
 
 // What a FHIR file gives the desk to begin with (fhir_import.h). kSaysNo: it is refused, or it has a warning

@@ -2,6 +2,8 @@
 #include <CLI/CLI.hpp>
 #include <iostream>
 
+#include "platform/clock.h"
+#include "sync/common/end_signals.h"
 #include "sync/tool/commands.h"
 #include "sync/tool/tool_io.h"
 #include "sync/tool/trade_options.h"
@@ -110,7 +112,14 @@ void addRecord(CLI::App& app, Options& o) {
 
 int run(CLI::App& app, Options& o) {
   namespace tool = newel::tool;
-  const Output output{std::cout, std::cerr, o.json};
+  Output output{std::cout, std::cerr, o.json};
+  // What writes a record and takes long: Ctrl-C waits until it is asked for, so that no half of it stays.
+  const auto clock = newel::platform::makeSystemClock();
+  if (app.got_subcommand("export")) {
+    newel::holdEndSignals();
+    output.asked_to_stop = newel::endSignalCame;
+    output.elapsed = [&clock] { return clock->elapsed(); };
+  }
   if (o.chosen) return o.chosen(output);
   if (app.got_subcommand("check"))
     return o.everyone ? tool::runCheckEveryone(output) : tool::runCheck(o.check, output);

@@ -194,6 +194,8 @@ void addExport(CLI::App& app, Chosen& chosen) {
   command->add_option("--out", o->out, "A new file, or for csv a new folder")->required();
   command->add_option("--as-of", o->as_of, "When, like 2026-11-30T12:00:00Z; what is due later is to come")
       ->required();
+  command->add_flag("--templates", o->templates,
+                    "fhir: the templates that programmes begin from, instead of anybody's record");
   command->add_option("--record", o->record, "What a phone gave its owner to take along; or:");
   command->add_option("--person", o->person, "Person record");
   command->add_option("--programmes", o->programmes, "Every programme");

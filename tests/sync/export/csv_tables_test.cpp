@@ -75,10 +75,10 @@ std::map<std::string, std::pair<std::string, std::string>> documented() {
 
 TEST(CsvTables, headRowsAreAsTheHeaderSays) {
   const auto says = documented();
-  ASSERT_EQ(says.size(), 12U);
+  ASSERT_EQ(says.size(), 17U);
   for (const bool words : {false, true}) {
     const auto files = tablesOf(test::yearOfHistory(1), words);
-    ASSERT_EQ(files.size(), 12U);
+    ASSERT_EQ(files.size(), 17U);
     for (const auto& file : files) {
       const auto& [plain, more] = says.at(file.name.substr(0, file.name.size() - 4));
       EXPECT_EQ(file.text.substr(0, file.text.find("\r\n")),
@@ -86,6 +86,28 @@ TEST(CsvTables, headRowsAreAsTheHeaderSays) {
           << file.name;
     }
   }
+}
+
+void checkPlans(const PersonHistory& history, std::map<std::string, Read>& tables) {
+  std::size_t plans = 0;
+  std::size_t steps = 0;
+  std::size_t rules = 0;
+  std::size_t asked = 0;
+  for (const auto& kept : history.programmes) {
+    asked += static_cast<std::size_t>(kept.programme.measures_size());
+    for (const auto& entry : kept.programme.entries()) rules += entry.has_progression() ? 1 : 0;
+    if (!kept.programme.has_wear_plan()) continue;
+    const v1::WearPlan& plan = kept.programme.wear_plan();
+    steps += static_cast<std::size_t>(plan.steps_size());
+    const Row& row = tables["wear_plans.csv"].rows.at(plans++);
+    EXPECT_EQ(row.at("plan_id"), plan.id());
+    EXPECT_EQ(row.at("redness_min"), std::to_string(plan.redness_min()));
+    EXPECT_EQ(row.at("first_step"), std::to_string(plan.first_step() + 1));
+  }
+  EXPECT_EQ(tables["wear_plans.csv"].rows.size(), plans);
+  EXPECT_EQ(tables["wear_steps.csv"].rows.size(), steps);
+  EXPECT_EQ(tables["progressions.csv"].rows.size(), rules);
+  EXPECT_EQ(tables["asked_measures.csv"].rows.size(), asked);
 }
 
 // As many rows as there are records, and each occasion in the state that core/progress gives it.
@@ -100,6 +122,9 @@ TEST(CsvTables, pythonReadsBackWhateverTheHistory) {
     EXPECT_EQ(tables["measures.csv"].rows.size(), history.measures.size());
     EXPECT_EQ(tables["messages.csv"].rows.size(), history.messages.size());
     EXPECT_EQ(tables["holds.csv"].rows.size(), history.holds.size());
+    EXPECT_EQ(tables["phones.csv"].rows.size(), history.phones.size());
+    EXPECT_EQ(tables["audit.csv"].rows.size(), history.audit.size());
+    checkPlans(history, tables);
     std::size_t doses = 0;
     std::size_t sets = 0;
     for (const auto& practice : history.practices) {

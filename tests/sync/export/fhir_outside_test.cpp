@@ -1,4 +1,4 @@
-// The FHIR bundle against four checkers that know nothing of our code (checks/fhir_checks.js says which), and
+// The FHIR bundle against five checkers that know nothing of our code (checks/fhir_checks.js says which), and
 // the checkers against faults.
 #include <gtest/gtest.h>
 
@@ -6,6 +6,7 @@
 #include <map>
 #include <set>
 #include <stdexcept>
+#include <tuple>
 
 #include "tests/sync/export/fhir_fixture.h"
 #include "tests/sync/export/history_maker.h"
@@ -18,7 +19,7 @@ using nlohmann::json;
 using test::bundleOf;
 using test::ofType;
 
-constexpr const char* kCheckers[] = {"fhir", "schema", "fhirpath", "own"};
+constexpr const char* kCheckers[] = {"fhir", "schema", "fhirpath", "own", "us"};
 
 std::string oneLine(std::string text) {
   std::erase(text, '\n');  // between resources alone: in JSON's strings they are escaped
@@ -32,6 +33,23 @@ ExportOptions optionsOf(std::uint64_t seed) {
   return options;
 }
 
+// "Procedure completed", "step in-progress", "claim pa-careplan".
+void countStates(const json& resource, std::map<std::string, int>& states) {
+  const std::string type = resource["resourceType"];
+  for (const char* key : {"status", "lifecycleStatus"}) {
+    if (resource.contains(key)) ++states[type + " " + std::string(resource[key])];
+  }
+  if (type == "CarePlan") {
+    for (const auto& activity : resource["activity"]) {
+      if (activity.contains("detail") && activity["detail"].contains("extension"))
+        ++states["step " + std::string(activity["detail"]["status"])];
+    }
+  }
+  if (!resource.contains("meta") || !resource["meta"].contains("profile")) return;
+  for (const std::string profile : resource["meta"]["profile"])
+    ++states["claim " + profile.substr(profile.rfind('/') + 1)];
+}
+
 TEST(FhirOutside, aThousandHistoriesPassEveryChecker) {
   NEWEL_NEEDS_OUTSIDE_CHECKS();
   std::vector<std::string> bundles;
@@ -42,22 +60,44 @@ TEST(FhirOutside, aThousandHistoriesPassEveryChecker) {
     const json bundle = json::parse(text);
     for (const auto& entry : bundle["entry"]) {
       ++types[entry["resource"]["resourceType"]];
-      if (entry["resource"].contains("status"))
-        ++states[std::string(entry["resource"]["resourceType"]) + " " +
-                 std::string(entry["resource"]["status"])];
+      countStates(entry["resource"], states);
     }
     bundles.push_back(oneLine(text));
   }
   // Otherwise nothing was checked of them.
-  for (const char* type : {"Patient", "ActivityDefinition", "CarePlan", "ServiceRequest", "Provenance",
-                           "Procedure", "Observation", "Questionnaire", "QuestionnaireResponse",
-                           "DetectedIssue", "AdverseEvent", "Flag", "Communication"}) {
+  for (const char* type :
+       {"Patient", "ActivityDefinition", "CarePlan", "ServiceRequest", "Provenance", "Procedure",
+        "Observation", "Questionnaire", "QuestionnaireResponse", "DetectedIssue", "AdverseEvent", "Flag",
+        "Communication", "Goal", "Device", "AuditEvent"}) {
     EXPECT_GE(types[type], 50) << type;
   }
-  for (const char* state :
-       {"Procedure completed", "Procedure stopped", "Procedure not-done", "CarePlan revoked",
-        "CarePlan completed", "CarePlan active", "CarePlan on-hold", "ServiceRequest on-hold", "Flag active",
-        "Flag inactive", "Observation entered-in-error", "Observation preliminary"}) {
+  for (const char* state : {"Procedure completed",
+                            "Procedure stopped",
+                            "Procedure not-done",
+                            "CarePlan revoked",
+                            "CarePlan completed",
+                            "CarePlan active",
+                            "CarePlan on-hold",
+                            "ServiceRequest on-hold",
+                            "Flag active",
+                            "Flag inactive",
+                            "Observation entered-in-error",
+                            "Observation preliminary",
+                            "Device active",
+                            "Device inactive",
+                            "Goal planned",
+                            "Goal active",
+                            "Goal on-hold",
+                            "Goal completed",
+                            "step completed",
+                            "step in-progress",
+                            "step not-started",
+                            "step on-hold",
+                            "step stopped",
+                            "step cancelled",
+                            "claim us-core-patient",
+                            "claim pa-careplan",
+                            "claim pa-observation-activity-measure"}) {
     EXPECT_GE(states[state], 10) << state;
   }
   const auto found = test::outsideCheck("check_fhir.js", bundles);
@@ -95,6 +135,19 @@ json& repeatIn(json& bundle) {
       return resource["occurrenceTiming"]["repeat"];
   }
   throw std::logic_error("no repeat");
+}
+
+// The first step of a wear plan with a limit.
+json& stepIn(json& bundle) {
+  for (auto& entry : bundle["entry"]) {
+    json& resource = entry["resource"];
+    if (resource["resourceType"] != "CarePlan") continue;
+    for (auto& activity : resource["activity"]) {
+      if (activity.contains("detail") && activity["detail"].contains("scheduledTiming"))
+        return activity["detail"];
+    }
+  }
+  throw std::logic_error("no step");
 }
 
 std::vector<Fault> faults() {
@@ -170,6 +223,44 @@ std::vector<Fault> faults() {
       {"an extension with a value and parts",
        [](json& b) { first(b, "Procedure")["extension"][0]["valueString"] = "x"; },
        {"own"}},
+      {"a goal without a subject",
+       [](json& b) { first(b, "Goal").erase("subject"); },
+       {"fhir", "schema", "own"}},
+      {"a goal's state outside its set",
+       [](json& b) { first(b, "Goal")["lifecycleStatus"] = "reached"; },
+       {"fhir", "own"}},
+      {"gol-1", [](json& b) { first(b, "Goal", "target")["target"][0].erase("measure"); }, {"fhirpath"}},
+      {"an audit event without a time",
+       [](json& b) { first(b, "AuditEvent").erase("recorded"); },
+       {"fhir", "own"}},
+      {"an audit event's time without a zone",
+       [](json& b) { first(b, "AuditEvent")["recorded"] = "2026-09-07T08:05:00"; },
+       {"schema", "own"}},
+      {"an audit event that nobody saw",
+       [](json& b) { first(b, "AuditEvent").erase("source"); },
+       {"fhir", "schema", "own"}},
+      {"an agent who may or may not have asked",
+       [](json& b) { first(b, "AuditEvent")["agent"][0].erase("requestor"); },
+       {"own"}},
+      {"an action outside its set",
+       [](json& b) { first(b, "AuditEvent", "action")["action"] = "X"; },
+       {"own"}},
+      {"a phone's state outside its set",
+       [](json& b) { first(b, "Device")["status"] = "lost"; },
+       {"fhir", "own"}},
+      {"a phone of nobody in the bundle",
+       [](json& b) { first(b, "Device")["patient"]["reference"] = "urn:uuid:0193a1c0-0000-7000-8000-00"; },
+       {"own"}},
+      {"a step's state outside its set", [](json& b) { stepIn(b)["status"] = "begun"; }, {"own"}},
+      {"a step without its unit of time",
+       [](json& b) { stepIn(b)["scheduledTiming"]["repeat"].erase("durationUnit"); },
+       {"fhirpath"}},
+      {"a wear plan that is part of a goal",
+       [](json& b) {
+         first(b, "CarePlan", "partOf")["partOf"][0]["reference"] =
+             "urn:uuid:" + std::string(first(b, "Goal")["id"]);
+       },
+       {"own"}},
       {"the same resource twice", [](json& b) { b["entry"].push_back(b["entry"][0]); }, {"own", "fhirpath"}},
   };
 }
@@ -179,11 +270,15 @@ json fullBundle() {
   for (std::uint64_t seed = 1; seed < 1000; ++seed) {
     json bundle = json::parse(bundleOf(test::anyHistory(seed)));
     bool whole = true;
-    for (const char* type : {"CarePlan", "QuestionnaireResponse", "Flag", "DetectedIssue", "Communication"})
+    for (const char* type : {"CarePlan", "QuestionnaireResponse", "Flag", "DetectedIssue", "Communication",
+                             "Goal", "Device", "AuditEvent"})
       whole = whole && !ofType(bundle, type).empty();
     if (!whole) continue;
     try {
       repeatIn(bundle);
+      stepIn(bundle);
+      first(bundle, "Goal", "target");
+      first(bundle, "AuditEvent", "action");
       return bundle;
     } catch (const std::logic_error&) {
     }
@@ -208,6 +303,65 @@ TEST(FhirOutside, everyFaultThatValidatorsAreKnownForIsCaught) {
     for (const auto& checker : all[i].by)
       EXPECT_FALSE(found[i + 1][checker].empty()) << all[i].name << " by " << checker << ": " << found[i + 1];
   }
+}
+
+// Each claim of a profile falls when what the profile asks for is taken away.
+TEST(FhirOutside, everyClaimFallsWithWhatItAsksFor) {
+  NEWEL_NEEDS_OUTSIDE_CHECKS();
+  ExportOptions options;
+  options.us_profiles = true;
+  const json right = json::parse(bundleOf(test::yearOfHistory(1), options));
+  const auto claiming = [](json& bundle, const std::string& profile) -> json& {
+    for (auto& entry : bundle["entry"]) {
+      json& resource = entry["resource"];
+      if (resource.contains("meta") && resource["meta"].contains("profile") &&
+          resource["meta"]["profile"].dump().find("/" + profile + "\"") != std::string::npos)
+        return resource;
+    }
+    throw std::logic_error("nothing claims " + profile);
+  };
+  using Take = std::function<void(json&)>;
+  const std::vector<std::tuple<std::string, std::string, Take>> taken = {
+      {"us-core-patient", "name", [](json& r) { r.erase("name"); }},
+      {"us-core-patient", "us-core-6", [](json& r) { r["name"][0]["family"] = "Invented"; }},
+      {"us-core-patient", "gender", [](json& r) { r.erase("gender"); }},
+      {"us-core-patient", "identifier", [](json& r) { r["identifier"][0].erase("system"); }},
+      {"us-core-patient", "subject", [](json& r) { r.erase("meta"); }},
+      {"pa-careplan", "text.status", [](json& r) { r["text"]["status"] = "extensions"; }},
+      {"pa-careplan", "text.div", [](json& r) { r["text"]["div"] = "<div>x</div>"; }},
+      {"pa-careplan", "assess-plan", [](json& r) { r["category"].erase(0); }},
+      {"pa-careplan", "PhysicalActivity", [](json& r) { r["category"].erase(1); }},
+      {"pa-careplan", "intent", [](json& r) { r["intent"] = "order"; }},
+      {"pa-careplan", "notes",
+       [](json& r) {
+         r["note"] = json::array({{{"text", "x"}}});
+       }},
+      {"pa-observation-activity-measure", "PhysicalActivity", [](json& r) { r["category"].erase(1); }},
+      {"pa-observation-activity-measure", "effective", [](json& r) { r["effectivePeriod"].erase("end"); }},
+      {"pa-observation-activity-measure", "minutes", [](json& r) { r["valueQuantity"]["code"] = "s"; }},
+      {"pa-observation-activity-measure", "status", [](json& r) { r["status"] = "preliminary"; }},
+      {"pa-observation-activity-measure", "performer",
+       [](json& r) {
+         r["performer"] = json::array({{{"display", "x"}}});
+       }},
+  };
+  std::vector<std::string> lines = {right.dump()};
+  for (const auto& [profile, what, take] : taken) {
+    json wrong = right;
+    take(claiming(wrong, profile));
+    lines.push_back(wrong.dump());
+  }
+  json foreign = right;
+  claiming(foreign, "pa-careplan")["meta"]["profile"][0] = "http://example.org/any";
+  lines.push_back(foreign.dump());
+  const auto found = test::outsideCheck("check_fhir.js", lines);
+  EXPECT_TRUE(found[0]["us"].empty()) << found[0]["us"];
+  for (std::size_t i = 0; i < taken.size(); ++i) {
+    const std::string said = found[i + 1]["us"].dump();
+    EXPECT_NE(said.find(std::get<1>(taken[i])), std::string::npos)
+        << std::get<0>(taken[i]) << " " << std::get<1>(taken[i]) << ": " << said.substr(0, 400);
+  }
+  EXPECT_NE(found.back()["us"].dump().find("nobody checks"), std::string::npos);
 }
 
 }  // namespace

@@ -6,6 +6,8 @@
 #include <map>
 #include <set>
 
+#include "core/schedule/wear_plan.h"
+#include "core/time/local_day.h"
 #include "sync/export/fhir_codes.h"
 #include "tests/sync/export/fhir_fixture.h"
 #include "tests/sync/export/history_maker.h"
@@ -58,11 +60,30 @@ TEST(FhirBundle, freeWordsAndNamesComeOnlyWhenAskedFor) {
   measure.set_local_day("2026-01-05");
   measure.set_note(mark + "12");
   history.measures.push_back(measure);
+  v1::WearPlan& plan = *programme.mutable_wear_plan();
+  plan.set_id("0193a1c0-0000-7000-8000-000000000011");
+  plan.set_number(1);
+  plan.set_person_id(programme.person_id());
+  plan.set_clinic_id(programme.clinic_id());
+  plan.set_signer_id(programme.signer_id());
+  *plan.mutable_issued_at() = programme.issued_at();
+  plan.set_effective_day(programme.effective_day());
+  plan.set_zone(programme.zone());
+  plan.set_redness_min(10);
+  plan.set_redness_action(v1::REDNESS_ACTION_STAY_OFF);
+  plan.set_signer_name(mark + "13");
+  plan.set_note(mark + "14");
+  v1::WearStep& step = *plan.add_steps();
+  step.set_days(1);
+  step.set_all_day(true);
+  step.set_activity(mark + "15");
+  history.phones.push_back(
+      {"0193a1c0-0000-7000-8000-000000000012", mark + "16", "1", history.as_of, {}, false});
   EXPECT_EQ(bundleOf(history).find(mark), std::string::npos);
   ExportOptions options;
   options.with_words = true;
   const std::string asked = bundleOf(history, options);
-  for (int i = 1; i <= 12; ++i) EXPECT_NE(asked.find(mark + std::to_string(i)), std::string::npos) << i;
+  for (int i = 1; i <= 16; ++i) EXPECT_NE(asked.find(mark + std::to_string(i)), std::string::npos) << i;
 }
 
 TEST(FhirBundle, theSameHistoryGivesTheSameBytes) {
@@ -131,13 +152,22 @@ TEST(FhirBundle, everyOccasionIsWhatItIs) {
     EXPECT_GT(seen[kind], 20) << kind;
 }
 
+// The CarePlans of one kind: "programme" or "wear-plan".
+std::vector<json> plansOf(const json& bundle, const std::string& kind) {
+  std::vector<json> plans;
+  for (const auto& plan : ofType(bundle, "CarePlan")) {
+    if (plan["identifier"][0]["system"] == identifierUrl(kind)) plans.push_back(plan);
+  }
+  return plans;
+}
+
 // Programme N replaces N - 1, and who signed it is Provenance with the signature that the hub keeps.
 TEST(FhirBundle, programmesAreChainedAndSigned) {
   int chained = 0;
   for (std::uint64_t seed = 1; seed <= 60; ++seed) {
     const PersonHistory history = test::anyHistory(seed);
     const json bundle = json::parse(bundleOf(history));
-    const auto plans = ofType(bundle, "CarePlan");
+    const auto plans = plansOf(bundle, "programme");
     ASSERT_EQ(plans.size(), history.programmes.size());
     for (std::size_t i = 0; i < plans.size(); ++i) {
       EXPECT_EQ(plans[i]["meta"]["versionId"], std::to_string(i + 1));
@@ -152,6 +182,107 @@ TEST(FhirBundle, programmesAreChainedAndSigned) {
       EXPECT_EQ(signatures[i].contains("signature"), !history.programmes[i].signature.empty());
   }
   EXPECT_GT(chained, 20);
+}
+
+// A plan that two programmes carry is there once and part of both, and its steps stand where the rule of
+// wearing says that the person is.
+TEST(FhirBundle, aWearPlanIsThereOnceWithWhereThePersonIs) {
+  int carried = 0;
+  int under_way = 0;
+  int stopped = 0;
+  for (std::uint64_t seed = 1; seed <= 300; ++seed) {
+    const PersonHistory history = test::anyHistory(seed);
+    const json bundle = json::parse(bundleOf(history));
+    std::map<std::string, std::set<std::string>> wholes;  // plan to programmes
+    std::map<std::string, v1::WearPlan> plans;
+    for (const auto& kept : history.programmes) {
+      if (!kept.programme.has_wear_plan()) continue;
+      const v1::WearPlan& plan = kept.programme.wear_plan();
+      wholes[plan.id()].insert("urn:uuid:" + kept.programme.id());
+      plans[plan.id()] = plan;
+    }
+    const auto found = plansOf(bundle, "wear-plan");
+    ASSERT_EQ(found.size(), plans.size()) << seed;
+    for (const auto& json_plan : found) {
+      const v1::WearPlan& plan = plans.at(json_plan["id"]);
+      std::set<std::string> parts;
+      for (const auto& part : json_plan["partOf"]) parts.insert(part["reference"]);
+      EXPECT_EQ(parts, wholes.at(plan.id())) << seed;
+      carried += parts.size() > 1 ? 1 : 0;
+      ASSERT_EQ(json_plan["activity"].size(), static_cast<std::size_t>(plan.steps_size()));
+      if (json_plan["status"] != "active" && json_plan["status"] != "on-hold") continue;
+      const auto day = wearDay(plan, history.wear_blocks, *parseLocalDay(localDayOf(history, history.as_of)));
+      ASSERT_TRUE(day.ok()) << day.status();
+      EXPECT_EQ(json_plan["status"] == "on-hold", day->gate == WearGate::StayOff) << seed;
+      if (day->gate == WearGate::NotBegun) continue;
+      const std::string here = json_plan["activity"][day->step]["detail"]["status"];
+      EXPECT_EQ(here, day->gate == WearGate::StayOff ? "on-hold" : "in-progress") << seed;
+      under_way += here == "in-progress" ? 1 : 0;
+      stopped += here == "on-hold" ? 1 : 0;
+      for (std::size_t i = plan.first_step(); i < day->step; ++i)
+        EXPECT_EQ(json_plan["activity"][i]["detail"]["status"], "completed") << seed;
+    }
+  }
+  EXPECT_GT(carried, 10);
+  EXPECT_GT(under_way, 10);
+  EXPECT_GT(stopped, 3);
+}
+
+// A rule of progression is a goal that its entry and its programme name, with the number that the judge of
+// practices would hold it to.
+TEST(FhirBundle, aRuleOfProgressionIsAGoal) {
+  PersonHistory history = test::yearOfHistory(2);
+  v1::Programme& programme = history.programmes[0].programme;
+  v1::Entry& entry = *programme.mutable_entries(1);
+  entry.mutable_dose()->mutable_sets()->set_repetitions(8);
+  entry.mutable_progression()->set_practices(3);
+  entry.mutable_progression()->set_effort_at_most_0_10(4);
+  entry.mutable_progression()->set_repetitions_over_goal(2);
+  const auto goals = [&history] { return ofType(json::parse(bundleOf(history)), "Goal"); };
+  ASSERT_EQ(goals().size(), 1U);
+  EXPECT_EQ(goals()[0]["target"][0]["detailQuantity"]["value"], 10) << "8 of the dose, and 2";
+  EXPECT_EQ(goals()[0]["lifecycleStatus"], "completed") << "its programme is over";
+  EXPECT_FALSE(goals()[0].contains("achievementStatus")) << "nobody judged it";
+  entry.mutable_progression()->set_goal_repetitions(12);
+  EXPECT_EQ(goals()[0]["target"][0]["detailQuantity"]["value"], 14);
+  const json bundle = json::parse(bundleOf(history));
+  const std::string url = "urn:uuid:" + std::string(goals()[0]["id"]);
+  EXPECT_EQ(plansOf(bundle, "programme")[0]["goal"][0]["reference"], url);
+  const json named = ofType(bundle, "ServiceRequest")[1]["extension"].back();
+  EXPECT_EQ(named["url"], kPertainsToGoal);
+  EXPECT_EQ(named["valueReference"]["reference"], url);
+}
+
+// Who saw and changed what: by ids, a refusal told apart, a phone of the bundle named by its Device.
+TEST(FhirBundle, theTrailSaysWhoDidWhat) {
+  PersonHistory history = test::yearOfHistory(1);
+  const std::string phone = "0193a1c0-0000-7000-8000-000000000012";
+  const std::string account = "0193a1c0-0000-7000-8000-000000000013";
+  using Who = AuditLine::Who;
+  history.phones.push_back({phone, "Phone of Somebody", "1", history.as_of, history.as_of, true});
+  history.audit = {{1, history.as_of, "person.see", Who::Account, account, "", ""},
+                   {2, history.as_of, "phone.refused", Who::Phone, phone, "", "token"},
+                   {3, history.as_of, "programme.sign", Who::Unknown, account, phone, ""},
+                   {4, history.as_of, "quite.new", Who::Nobody, "", "", ""}};
+  const json bundle = json::parse(bundleOf(history));
+  const auto devices = ofType(bundle, "Device");
+  ASSERT_EQ(devices.size(), 1U);
+  EXPECT_EQ(devices[0]["status"], "inactive");
+  EXPECT_FALSE(devices[0].contains("deviceName"));
+  EXPECT_FALSE(devices[0].contains("serialNumber"));
+  const auto events = ofType(bundle, "AuditEvent");
+  ASSERT_EQ(events.size(), 4U);
+  EXPECT_EQ(events[0]["action"], "R");
+  EXPECT_EQ(events[0]["outcome"], "0");
+  EXPECT_EQ(events[0]["agent"][0]["who"]["identifier"]["value"], account);
+  EXPECT_EQ(events[1]["outcome"], "4");
+  EXPECT_EQ(events[1]["agent"][0]["who"]["reference"], "urn:uuid:" + phone);
+  EXPECT_EQ(events[1]["entity"][1]["detail"][0]["valueString"], "token");
+  EXPECT_EQ(events[2]["action"], "C");
+  EXPECT_EQ(events[2]["agent"][0]["altId"], account);
+  EXPECT_EQ(events[2]["entity"][1]["what"]["identifier"]["value"], phone);
+  EXPECT_FALSE(events[3].contains("action")) << "what it is nobody can say";
+  EXPECT_FALSE(events[3]["agent"][0].contains("who"));
 }
 
 // What was told later was not timed: its day is known, the moment of telling says nothing.
@@ -174,7 +305,10 @@ TEST(FhirBundle, profilesStandUnderTheirSwitchAlone) {
   EXPECT_EQ(bundleOf(history).find("\"profile\""), std::string::npos);
   ExportOptions options;
   options.us_profiles = true;
-  EXPECT_NE(bundleOf(history, options).find("pa-servicerequest"), std::string::npos);
+  const std::string claimed = bundleOf(history, options);
+  EXPECT_NE(claimed.find("pa-careplan"), std::string::npos);
+  EXPECT_NE(claimed.find("us-core-patient"), std::string::npos);
+  EXPECT_NE(claimed.find("pa-observation-activity-measure"), std::string::npos);
 }
 
 TEST(FhirBundle, loincsNoticeGoesWithItsNumbers) {

@@ -14,6 +14,7 @@
 #include "core/time/local_day.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/core/people/sample_random.h"
+#include "tests/sync/export/history_beside.h"
 
 namespace newel::test {
 namespace {
@@ -402,7 +403,12 @@ class Maker {
 
 }  // namespace
 
-PersonHistory anyHistory(std::uint64_t seed) { return Maker(seed).any(); }
+PersonHistory anyHistory(std::uint64_t seed) {
+  PersonHistory history = Maker(seed).any();
+  addBeside(seed, history);
+  putInOrder(history);
+  return history;
+}
 
 PersonHistory yearOfHistory(int entries) { return Maker(1).year(entries); }
 

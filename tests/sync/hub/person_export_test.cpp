@@ -4,12 +4,14 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <sstream>
 
 #include "core/records/record_text.h"
 #include "core/time/local_day.h"
 #include "sync/common/content_hash.h"
+#include "sync/hub/audit_trail.h"
 #include "sync/hub/hub_commands.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/sync/common/test_clinic.h"
@@ -58,8 +60,41 @@ class PersonExport : public testing::Test {
     return made;
   }
 
-  // Later things first, as phones that were offline send them.
-  void keep(const PersonHistory& history) {
+  // The phones of `history`, so that the last contact is theirs, and its lines of the trail among others'
+  // lines.
+  void keepBeside(HubTransaction& t, PersonHistory& history) {
+    const std::string id = history.person.id();
+    // Pairing is a contact too, also of a phone that was revoked since.
+    if (!history.last_contact.has_value()) history.phones.clear();
+    for (auto& phone : history.phones) {
+      phone.revoked = true;
+      phone.last_contact = phone.paired_at;
+    }
+    if (history.last_contact.has_value())
+      history.phones.push_back(
+          {nextId(), "phone", "test", *history.last_contact, history.last_contact, false});
+    for (const auto& phone : history.phones) {
+      t.addDevice({phone.id, id, phone.name, phone.app_version, sha256(phone.id), phone.paired_at,
+                   phone.last_contact, false});
+      if (phone.revoked) t.revokeDevice(phone.id);
+    }
+    for (auto& line : history.audit) {
+      const auto last = t.lastAudit();
+      line.n = last.has_value() ? last->n + 1 : 1;
+      const bool is_phone = std::any_of(history.phones.begin(), history.phones.end(),
+                                        [&](const PairedPhone& phone) { return phone.id == line.who; });
+      line.who_is = line.who.empty() ? AuditLine::Who::Nobody
+                    : is_phone       ? AuditLine::Who::Phone
+                                     : AuditLine::Who::Unknown;
+      t.addAudit({line.n, auditEntry({line.action, line.who, id, line.record, line.field}, line.n, line.at),
+                  std::string(32, 'h')});
+      t.addAudit({line.n + 1, auditEntry({"person.see", id, nextId(), id, ""}, line.n + 1, line.at),
+                  std::string(32, 'h')});
+    }
+  }
+
+  // Later things first, as phones that were offline send them. Returns the history as it is kept.
+  PersonHistory keep(PersonHistory history) {
     const std::string id = history.person.id();
     const absl::Status kept = m_store->write([&](HubTransaction& t) {
       t.putPerson(id, {1, toBytes(history.person)});
@@ -92,14 +127,12 @@ class PersonExport : public testing::Test {
         t.addRecord(id, envelope(t, v1::RECORD_KIND_WEAR_BLOCK, block));
       for (const auto& measure : history.measures)
         t.addRecord(id, envelope(t, v1::RECORD_KIND_MEASURE, measure));
-      if (history.last_contact.has_value()) {
-        const std::string device = nextId();
-        t.addDevice({device, id, "phone", "test", sha256(device), *history.last_contact, history.last_contact,
-                     false});
-      }
+      keepBeside(t, history);
       return absl::OkStatus();
     });
-    ASSERT_EQ(kept, absl::OkStatus());
+    EXPECT_EQ(kept, absl::OkStatus());
+    putInOrder(history);
+    return history;
   }
 
   absl::StatusOr<PersonHistory> gathered(const std::string& person_id, absl::Time as_of,
@@ -146,11 +179,14 @@ class PersonExport : public testing::Test {
 TEST_F(PersonExport, whatIsGatheredIsWhatWasKept) {
   ExportOptions options;
   options.with_words = true;
+  std::size_t phones = 0;
+  std::size_t lines = 0;
   for (std::uint64_t seed = 1; seed <= 40; ++seed) {
-    const PersonHistory history = test::anyHistory(seed);
-    keep(history);
+    const PersonHistory history = keep(test::anyHistory(seed));
     const auto read = gathered(history.person.id(), history.as_of);
     ASSERT_TRUE(read.ok()) << read.status();
+    phones += read->phones.size();
+    lines += read->audit.size();
     for (const auto format : {ExportFormat::Fhir, ExportFormat::Csv}) {
       const auto before = makeExport(history, format, options);
       const auto after = makeExport(*read, format, options);
@@ -159,6 +195,8 @@ TEST_F(PersonExport, whatIsGatheredIsWhatWasKept) {
       for (std::size_t i = 0; i < before->size(); ++i) EXPECT_EQ((*before)[i].text, (*after)[i].text) << seed;
     }
   }
+  EXPECT_GT(phones, 40U);
+  EXPECT_GT(lines, 40U);
 }
 
 // More than one page of practices.

@@ -1,7 +1,9 @@
 // `newel export` and `newel import`, through the functions and through the program itself.
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <signal.h>
 #include <sys/wait.h>
+#include <unistd.h>
 
 #include <cstdio>
 #include <filesystem>
@@ -89,6 +91,9 @@ class Leaving : public testing::Test {
       kept.receipts = {};
     }
     for (auto& kept : history.messages) kept.receipts = {};
+    // The hub's alone.
+    history.phones.clear();
+    history.audit.clear();
     history.last_contact = history.as_of;
     return history;
   }
@@ -260,6 +265,89 @@ Ran program(const std::string& arguments) {
   return ran;
 }
 
+TEST_F(Leaving, templatesLeaveWithNobodysRecord) {
+  ExportFilesOptions options;
+  options.templates = true;
+  options.format = "fhir";
+  options.as_of = "2026-11-30T12:00:00Z";
+  options.out = path("templates.json");
+  ASSERT_EQ(runExport(options, output()), kFine) << err();
+  const json bundle = json::parse(text(options.out));
+  EXPECT_EQ(bundle["entry"][0]["resource"]["resourceType"], "ActivityDefinition");
+  EXPECT_THAT(text(options.out), HasSubstr("PlanDefinition"));
+  options.out = path("more");
+  options.format = "csv";
+  EXPECT_EQ(runExport(options, output()), kBadInput);
+  EXPECT_THAT(err(), HasSubstr("--templates: in fhir alone"));
+  options.format = "fhir";
+  options.person = "person.json";
+  EXPECT_EQ(runExport(options, output()), kBadInput);
+  EXPECT_FALSE(fs::exists(options.out));
+}
+
+// Asked to stop at any point: neither the file nor a part of it is there; and it says how far it is, once a
+// second at most.
+TEST_F(Leaving, canBeStoppedOnTheWay) {
+  std::uint64_t seed = 1;
+  while (unsignedHistory(seed).practices.empty()) ++seed;
+  const PersonHistory history = unsignedHistory(seed);
+  ExportFilesOptions options;
+  options.record = file("all.json", takeAlong(history));
+  options.as_of = isoInstant(history.as_of);
+  for (const std::string format : {"fhir", "csv", "ical"}) {
+    options.format = format;
+    options.out = path("out-" + format);
+    int asked = 0;
+    int stop_at = 0;
+    const auto run = [&] {
+      asked = 0;
+      Output watched = output();
+      watched.asked_to_stop = [&] { return ++asked == stop_at; };
+      return runExport(options, watched);
+    };
+    for (stop_at = 1; run() != kFine; ++stop_at) {
+      ASSERT_THAT(err(), HasSubstr("cancelled; nothing was written"));
+      ASSERT_FALSE(fs::exists(options.out)) << stop_at;
+      ASSERT_FALSE(fs::exists(options.out + ".part")) << stop_at;
+    }
+    EXPECT_GT(stop_at, format == "ical" ? 2 : 4) << format;
+    EXPECT_TRUE(fs::exists(options.out));
+  }
+  absl::Duration now;
+  Output watched = output();
+  watched.elapsed = [&now] { return now += absl::Milliseconds(400); };
+  options.format = "fhir";
+  options.out = path("again");
+  ASSERT_EQ(runExport(options, watched), kFine);
+  EXPECT_THAT(err(), HasSubstr(" % done\n"));
+  EXPECT_EQ(output().asked_to_stop, nullptr);
+}
+
+// Ctrl-C: the signal waits until the program asks.
+TEST_F(Leaving, theProgramIsLeftByASignal) {
+  const PersonHistory history = unsignedHistory(8);
+  const std::string record = file("all.json", takeAlong(history));
+  const std::string made = path("left.json");
+  const std::string as_of = isoInstant(history.as_of);
+  const std::string binary = std::string(NEWEL_BINARY_DIR) + "/bin/newel";
+  const pid_t child = fork();
+  if (child == 0) {
+    sigset_t signals;
+    sigemptyset(&signals);
+    sigaddset(&signals, SIGINT);
+    sigprocmask(SIG_BLOCK, &signals, nullptr);
+    kill(getpid(), SIGINT);  // pending, and kept over exec
+    execl(binary.c_str(), "newel", "export", "--record", record.c_str(), "--as-of", as_of.c_str(), "--format",
+          "fhir", "--out", made.c_str(), static_cast<char*>(nullptr));
+    _exit(127);
+  }
+  int status = 0;
+  ASSERT_EQ(waitpid(child, &status, 0), child);
+  EXPECT_TRUE(WIFEXITED(status) && WEXITSTATUS(status) == kBadInput) << status;
+  EXPECT_FALSE(fs::exists(made));
+  EXPECT_FALSE(fs::exists(made + ".part"));
+}
+
 TEST_F(Leaving, theProgramDoesTheSame) {
   const PersonHistory history = unsignedHistory(8);
   const std::string record = file("all.json", takeAlong(history));
@@ -269,7 +357,7 @@ TEST_F(Leaving, theProgramDoesTheSame) {
   EXPECT_EQ(text(path("out.json")), (*makeExport(history, ExportFormat::Fhir, {}))[0].text);
   const Ran tables = program(common + " --format csv --out '" + path("tables") + "'");
   EXPECT_EQ(tables.code, 0) << tables.text;
-  EXPECT_THAT(tables.text, HasSubstr("12 files"));
+  EXPECT_THAT(tables.text, HasSubstr("17 files"));
   const Ran again = program(common + " --format csv --out '" + path("tables") + "'");
   EXPECT_EQ(again.code, 2);
   EXPECT_THAT(again.text, HasSubstr("is there already"));

