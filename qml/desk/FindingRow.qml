@@ -11,6 +11,9 @@ Item {
     property string reason: ""
 
     signal reasoned(string text)
+    signal fixed(int index)
+
+    readonly property var fixes: finding.fixes ?? []
 
     readonly property bool open: finding.asks && reason === ""
 
@@ -52,6 +55,34 @@ Item {
             text: qsTr("Source: %1").arg(row.finding.source)
             color: Theme.soft
             font.pixelSize: Math.round(Theme.small * 0.85)
+        }
+
+        Flow {
+            width: parent.width
+            visible: row.fixes.length > 0
+            spacing: Theme.space
+
+            Say {
+                height: Math.max(32, implicitHeight)
+                verticalAlignment: Text.AlignVCenter
+                text: qsTr("What would answer it:")
+                color: Theme.soft
+            }
+
+            Repeater {
+                model: row.fixes
+
+                SmallButton {
+                    required property var modelData
+                    required property int index
+
+                    least: 32
+                    width: Math.min(implicitWidth, column.width)
+                    text: modelData.text
+                    Accessible.name: qsTr("%1, because of: %2").arg(modelData.text).arg(row.finding.words)
+                    onClicked: row.fixed(index)
+                }
+            }
         }
 
         LineField {
