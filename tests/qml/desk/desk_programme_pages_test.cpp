@@ -32,7 +32,7 @@ class ProgrammePages : public DeskPages {
     done.mutable_occasion()->set_entry_id(asked.id());
     done.set_exercise_id(asked.exercise_id());
     done.set_exercise_revision(asked.exercise_revision());
-    const v1::DoseSets& dose = asked.dose().sets();
+    const v1::SetsDose& dose = asked.dose().sets();
     done.mutable_asked()->set_repetitions(dose.sets() * dose.repetitions());
     *done.mutable_done() = done.asked();
     for (std::uint32_t set = 1; set <= dose.sets(); ++set) {
