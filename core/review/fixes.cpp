@@ -54,7 +54,8 @@ std::vector<Fix> changesOf(const v1::Entry& entry, const v1::Exercise& exercise,
   }
   for (const int policy : exercise.side_policies()) {
     if (policy != entry.side_policy())
-      add(Fix::Kind::Sides, [&](v1::Entry& one) { one.set_side_policy(static_cast<v1::SidePolicy>(policy)); });
+      add(Fix::Kind::Sides,
+          [&](v1::Entry& one) { one.set_side_policy(static_cast<v1::SidePolicy>(policy)); });
   }
   return all;
 }

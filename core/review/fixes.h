@@ -27,10 +27,10 @@ struct Fix {
 // For reading, not for choosing from a wall of chips. Ours, no source.
 inline constexpr std::size_t kMostFixes = 3;
 
-// At most kMostFixes: supports with most support first, then the ladder from its lowest step, then prosthesis and
-// sides. Each compiles for this person, takes away the finding of `rule_id`, and brings no block, and no ask that was
-// not there before. Empty when no one change does, when the exercise is not in `catalogue`, or when the rule says
-// nothing about the entry.
+// At most kMostFixes: supports with most support first, then the ladder from its lowest step, then prosthesis
+// and sides. Each compiles for this person, takes away the finding of `rule_id`, and brings no block, and no
+// ask that was not there before. Empty when no one change does, when the exercise is not in `catalogue`, or
+// when the rule says nothing about the entry.
 std::vector<Fix> fixesFor(const v1::Entry& entry, const std::string& rule_id, const v1::Person& person,
                           const Catalogue& catalogue, const RuleBook& rules);
 

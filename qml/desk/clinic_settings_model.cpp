@@ -45,9 +45,10 @@ void ClinicSettingsModel::readBackup() {
 QString ClinicSettingsModel::backup() const {
   if (absl::IsUnknown(m_backup.status())) return tr("Asking the hub …");
   if (!m_backup.ok()) return problemWords(m_backup.status(), tr("ask for the last backup"));
-  const QString how = m_backup->by_database()
-                          ? tr("The database is copied with its own tools; newel-hub backed-up tells the clinic when.")
-                          : tr("newel-hub backup makes one while the hub is serving.");
+  const QString how =
+      m_backup->by_database()
+          ? tr("The database is copied with its own tools; newel-hub backed-up tells the clinic when.")
+          : tr("newel-hub backup makes one while the hub is serving.");
   if (!m_backup->has_last())
     return (m_backup->by_database() ? tr("No copy of the database was ever told of.")
                                     : tr("There was never a backup.")) +
@@ -55,8 +56,9 @@ QString ClinicSettingsModel::backup() const {
   const absl::Time last = toTime(m_backup->last());
   const QString age = print::ageWords(m_context.now() + m_context.hub_ahead - last);
   const QString when = print::momentWords(last, m_context.zone);
-  const QString words = m_backup->by_database() ? tr("The database was last said to be copied %1 (%2).").arg(age, when)
-                                                : tr("Last made and checked %1 (%2).").arg(age, when);
+  const QString words = m_backup->by_database()
+                            ? tr("The database was last said to be copied %1 (%2).").arg(age, when)
+                            : tr("Last made and checked %1 (%2).").arg(age, when);
   return backupOld() ? words + QLatin1Char(' ') + how : words;
 }
 

@@ -178,7 +178,7 @@ class DeskModel : public QObject {
   Q_INVOKABLE void openMeasures();
   Q_INVOKABLE void openTimeline();
   Q_INVOKABLE void openDocuments();
-  Q_INVOKABLE void openReport();  // of the weeks that the page of what was done shows
+  Q_INVOKABLE void openReport();         // of the weeks that the page of what was done shows
   Q_INVOKABLE void openMany(bool hold);  // to those chosen in the attention list
   Q_INVOKABLE void openWriteTo();        // to the open person, with a photo or a clip
   Q_INVOKABLE void openOwnExercises();

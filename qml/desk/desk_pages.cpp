@@ -1,7 +1,7 @@
 // DeskModel: which page follows which.
-#include "qml/desk/desk_model.h"
-
 #include <algorithm>
+
+#include "qml/desk/desk_model.h"
 
 namespace newel::desk {
 

@@ -20,8 +20,12 @@ struct Naming {
 };
 
 // By DocumentKind.
-constexpr std::array<Naming, 6> kNaming = {
-    {{"handout", ".pdf"}, {"report", ".pdf"}, {"card", ".pdf"}, {"fhir", ".json"}, {"ical", ".ics"}, {"csv", ""}}};
+constexpr std::array<Naming, 6> kNaming = {{{"handout", ".pdf"},
+                                            {"report", ".pdf"},
+                                            {"card", ".pdf"},
+                                            {"fhir", ".json"},
+                                            {"ical", ".ics"},
+                                            {"csv", ""}}};
 
 Naming namingOf(DocumentKind kind) { return kNaming[static_cast<std::size_t>(kind)]; }
 
@@ -56,15 +60,15 @@ absl::StatusOr<std::vector<ExportFile>> drawn(const DocumentWish& wish, const Pe
   QDir().mkpath(QFileInfo(path).absolutePath());
   // Beside where it will be and for nobody else to read; it goes with everything in it.
   const QTemporaryDir folder(path + QStringLiteral(".XXXXXX"));
-  if (!folder.isValid())
-    return absl::PermissionDeniedError("out: " + folder.errorString().toStdString());
+  if (!folder.isValid()) return absl::PermissionDeniedError("out: " + folder.errorString().toStdString());
   const QString name = folder.filePath(QStringLiteral("sheet.pdf"));
   const auto pages = draw(wish, file, context, name);
   if (!pages.ok()) return pages.status();
   absl::Status going = askProgress(progress, 90);
   if (!going.ok()) return going;
   QFile sheet(name);
-  if (!sheet.open(QIODevice::ReadOnly)) return absl::InternalError("out: " + sheet.errorString().toStdString());
+  if (!sheet.open(QIODevice::ReadOnly))
+    return absl::InternalError("out: " + sheet.errorString().toStdString());
   return std::vector<ExportFile>{{"", sheet.readAll().toStdString()}};
 }
 
@@ -76,11 +80,11 @@ bool isSheet(DocumentKind kind) {
   return kind == DocumentKind::Handout || kind == DocumentKind::Report || kind == DocumentKind::Card;
 }
 
-QString newDocumentPath(const QString& folder, DocumentKind kind, const SheetChoice& sheet, const PersonFile& file,
-                        absl::CivilDay today) {
+QString newDocumentPath(const QString& folder, DocumentKind kind, const SheetChoice& sheet,
+                        const PersonFile& file, absl::CivilDay today) {
   const QString who = isSheet(kind) ? plainName(file) : pseudonym(file);
-  const QString stem = QStringLiteral("newel-%1-%2-%3")
-                           .arg(formWord(kind, sheet), who, print::text(formatLocalDay(today)));
+  const QString stem =
+      QStringLiteral("newel-%1-%2-%3").arg(formWord(kind, sheet), who, print::text(formatLocalDay(today)));
   const QString ending = QString::fromLatin1(namingOf(kind).ending);
   QString path = QDir(folder).filePath(stem + ending);
   for (int i = 2; QFileInfo::exists(path); ++i)

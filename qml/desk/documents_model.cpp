@@ -97,12 +97,15 @@ QString DocumentsModel::about() const {
     case DocumentKind::Handout:
       return tr("PDF. Each exercise in three pictures, how much, when to stop, whom to call, boxes to tick.");
     case DocumentKind::Report:
-      return tr("PDF for the record: what was asked and done, dose, pain, measures with their error, what changed.");
+      return tr(
+          "PDF for the record: what was asked and done, dose, pain, measures with their error, what "
+          "changed.");
     case DocumentKind::Card:
       return tr("PDF to cut out: whose limb, what is worn, whom to call, when to stop.");
     case DocumentKind::Calendar:
       return has(Exercises)
-                 ? tr("iCalendar file for the person's own calendar. Whoever sees the calendar reads the exercises.")
+                 ? tr("iCalendar file for the person's own calendar. Whoever sees the calendar reads the "
+                      "exercises.")
                  : tr("iCalendar file for the person's own calendar. It says \"Practice\" and nothing else.");
     case DocumentKind::Fhir:
       return tr("One file, HL7 FHIR R4, with the record's own id.") + QLatin1Char(' ') + pseudonymous;
@@ -127,9 +130,7 @@ QVariantList DocumentsModel::languages() const {
   return list;
 }
 
-QVariantList DocumentsModel::papers() {
-  return {option(0, tr("A4")), option(1, tr("US Letter"))};
-}
+QVariantList DocumentsModel::papers() { return {option(0, tr("A4")), option(1, tr("US Letter"))}; }
 
 bool DocumentsModel::hasDays() const {
   return m_kind == DocumentKind::Report || m_kind == DocumentKind::Fhir || m_kind == DocumentKind::Csv;
@@ -195,13 +196,15 @@ void DocumentsModel::toggleExtra(int extra) {
 QString DocumentsModel::dayProblem(const QString& day) const {
   if (!hasDays()) return {};
   if (day.trimmed().isEmpty()) return daysNeeded() ? tr("A day is needed, like 2026-11-25.") : QString();
-  return parseLocalDay(day.trimmed().toStdString()).ok() ? QString() : tr("A day is written like 2026-11-25.");
+  return parseLocalDay(day.trimmed().toStdString()).ok() ? QString()
+                                                         : tr("A day is written like 2026-11-25.");
 }
 
 QString DocumentsModel::lastDayProblem() const {
   QString problem = dayProblem(m_last);
   const bool both = !m_first.trimmed().isEmpty() && !m_last.trimmed().isEmpty();
-  if (problem.isEmpty() && hasDays() && both && firstDayProblem().isEmpty() && m_last.trimmed() < m_first.trimmed())
+  if (problem.isEmpty() && hasDays() && both && firstDayProblem().isEmpty() &&
+      m_last.trimmed() < m_first.trimmed())
     problem = tr("This is before the first day.");
   return problem;
 }
@@ -258,8 +261,8 @@ void DocumentsModel::make() {
   }
   job.stop = std::make_shared<std::atomic<bool>>(false);
   begun(job);
-  // 1. Made here, on a thread of its own. 2. Back on the UI thread. 3. Written under another name, noted at the hub,
-  // then named, on the worker's thread: without the hub's note there is no document.
+  // 1. Made here, on a thread of its own. 2. Back on the UI thread. 3. Written under another name, noted at
+  // the hub, then named, on the worker's thread: without the hub's note there is no document.
   m_thread = std::thread([this, job, context = m_context] {
     const ExportProgress progress = [this, &job](int percent) {
       QMetaObject::invokeMethod(

@@ -1,5 +1,6 @@
-// The documents page: which one, with what in it, into which folder; made beside the screen, so that the page can be
-// left meanwhile, and given up at any moment. Nothing is there before the hub has it in its audit trail.
+// The documents page: which one, with what in it, into which folder; made beside the screen, so that the page
+// can be left meanwhile, and given up at any moment. Nothing is there before the hub has it in its audit
+// trail.
 #pragma once
 
 #include <QtQml/qqmlregistration.h>
@@ -38,15 +39,15 @@ class DocumentsModel : public QObject {
   Q_PROPERTY(QString lastDay READ lastDay WRITE setLastDay NOTIFY changed)
   Q_PROPERTY(QString firstDayProblem READ firstDayProblem NOTIFY changed)
   Q_PROPERTY(QString lastDayProblem READ lastDayProblem NOTIFY changed)
-  Q_PROPERTY(QVariantList extras READ extras NOTIFY changed)         // {value, text} of this kind
+  Q_PROPERTY(QVariantList extras READ extras NOTIFY changed)  // {value, text} of this kind
   Q_PROPERTY(QVariantList chosenExtras READ chosenExtras NOTIFY changed)
   Q_PROPERTY(QString folder READ folder WRITE setFolder NOTIFY changed)
-  Q_PROPERTY(QString whyNot READ whyNot NOTIFY changed)              // empty: it can be made
+  Q_PROPERTY(QString whyNot READ whyNot NOTIFY changed)  // empty: it can be made
   Q_PROPERTY(bool making READ making NOTIFY workChanged)
   Q_PROPERTY(int percent READ percent NOTIFY workChanged)
   Q_PROPERTY(QString makingWords READ makingWords NOTIFY workChanged)
   Q_PROPERTY(QString problem READ problem NOTIFY workChanged)
-  Q_PROPERTY(QStringList made READ made NOTIFY workChanged)          // paths, the newest first; of this person
+  Q_PROPERTY(QStringList made READ made NOTIFY workChanged)  // paths, the newest first; of this person
 
  public:
   enum Extra { Words, Exercises, UsProfiles };

@@ -49,7 +49,8 @@ class DraftModel : public QObject {
   Q_PROPERTY(QStringList changes READ changes NOTIFY changed)
   // Effort x minutes of the last weeks, as the person rated them; empty: nothing was practised.
   Q_PROPERTY(QString loadWords READ loadWords NOTIFY changed)
-  // What a report of this programme would lack (CERT): {words, lacks, row}; row: of the entry, -1: of the whole.
+  // What a report of this programme would lack (CERT): {words, lacks, row}; row: of the entry, -1: of the
+  // whole.
   Q_PROPERTY(QVariantList reportLacks READ reportLacks NOTIFY changed)
   Q_PROPERTY(QString reportWords READ reportWords NOTIFY changed)
   Q_PROPERTY(QString changesForPerson READ changesForPerson NOTIFY changed)

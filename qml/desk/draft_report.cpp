@@ -1,7 +1,9 @@
-// DraftModel: what lies behind and around the draft: how hard the last weeks were, and what a report would lack.
+// DraftModel: what lies behind and around the draft: how hard the last weeks were, and what a report would
+// lack.
 #include <cmath>
 
 #include "core/progress/load.h"
+#include "core/schedule/occasions.h"
 #include "core/time/local_day.h"
 #include "qml/desk/draft_model.h"
 #include "qml/desk/evidence_words.h"
@@ -28,7 +30,8 @@ QString DraftModel::loadWords() const {
     unrated += week.unrated_entries;
   }
   QString words = tr("Effort × minutes, week by week: %1.").arg(weeks.join(QStringLiteral(" · ")));
-  if (unrated > 0) words += QLatin1Char(' ') + tr("%1 times nobody rated the effort; these are not in it.").arg(unrated);
+  if (unrated > 0)
+    words += QLatin1Char(' ') + tr("%1 times nobody rated the effort; these are not in it.").arg(unrated);
   return words;
 }
 
@@ -64,7 +67,8 @@ QVariantList DraftModel::reportLacks() const {
   QVariantList list;
   const auto& entries = m_draft.value().entries();
   const auto add = [&list](const QString& words, const QString& lacks, int row) {
-    list << QVariantMap{{QStringLiteral("words"), words}, {QStringLiteral("lacks"), lacks}, {QStringLiteral("row"), row}};
+    list << QVariantMap{
+        {QStringLiteral("words"), words}, {QStringLiteral("lacks"), lacks}, {QStringLiteral("row"), row}};
   };
   for (const CertResult& result : reportLines()) {
     if (result.state != CertState::Missing) continue;

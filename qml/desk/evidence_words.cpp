@@ -19,7 +19,8 @@ const std::map<std::string, const char*>& templates() {
       {"progress.missed", QT_TRANSLATE_NOOP("EvidenceWords", "{day}: missed, the row begins anew")},
       {"progress.not-heard", QT_TRANSLATE_NOOP("EvidenceWords", "{day}: not heard of yet")},
       {"progress.red-flag", QT_TRANSLATE_NOOP("EvidenceWords", "{day}: ended by a red flag")},
-      {"progress.told-later", QT_TRANSLATE_NOOP("EvidenceWords", "{day}: told later, not timed by the phone")},
+      {"progress.told-later",
+       QT_TRANSLATE_NOOP("EvidenceWords", "{day}: told later, not timed by the phone")},
       {"progress.stopped", QT_TRANSLATE_NOOP("EvidenceWords", "{day}: stopped or skipped")},
       {"progress.sets-missing", QT_TRANSLATE_NOOP("EvidenceWords", "{day}: {done} of {asked} sets")},
       {"progress.last-set",
@@ -36,7 +37,8 @@ const std::map<std::string, const char*>& templates() {
        QT_TRANSLATE_NOOP("EvidenceWords",
                          "{day}: pain {before} before, {after} after; a rise of {limit} is too hard")},
       {"progress.little-done",
-       QT_TRANSLATE_NOOP("EvidenceWords", "{day}: {percent} % of the dose done, under {limit} % is too hard")},
+       QT_TRANSLATE_NOOP("EvidenceWords",
+                         "{day}: {percent} % of the dose done, under {limit} % is too hard")},
       {"cert.by-clinic", QT_TRANSLATE_NOOP("EvidenceWords", "Stated by the clinic")},
       {"cert.by-design", QT_TRANSLATE_NOOP("EvidenceWords", "True of every programme here")},
       {"cert.equipment", QT_TRANSLATE_NOOP("EvidenceWords", "{exercise}: equipment stated")},
@@ -45,7 +47,8 @@ const std::map<std::string, const char*>& templates() {
       {"cert.words", QT_TRANSLATE_NOOP("EvidenceWords", "{exercise}: has words and pictures")},
       {"cert.words-missing", QT_TRANSLATE_NOOP("EvidenceWords", "{exercise}: has no words")},
       {"cert.progression", QT_TRANSLATE_NOOP("EvidenceWords", "{exercise}: has a rule")},
-      {"cert.progression-missing", QT_TRANSLATE_NOOP("EvidenceWords", "{exercise}: has no rule for its next step")},
+      {"cert.progression-missing",
+       QT_TRANSLATE_NOOP("EvidenceWords", "{exercise}: has no rule for its next step")},
       {"cert.dose", QT_TRANSLATE_NOOP("EvidenceWords", "{exercise}: dose and days stated")},
       {"cert.dose-missing", QT_TRANSLATE_NOOP("EvidenceWords", "{exercise}: dose or days missing")},
       {"cert.tailoring", QT_TRANSLATE_NOOP("EvidenceWords", "{exercise}: sides and support chosen")},
@@ -58,9 +61,10 @@ const std::map<std::string, const char*>& templates() {
       {"cert.changes", QT_TRANSLATE_NOOP("EvidenceWords", "The programme says what changed")},
       {"cert.changes-missing", QT_TRANSLATE_NOOP("EvidenceWords", "The programme does not say what changed")},
       {"cert.events",
-       QT_TRANSLATE_NOOP("EvidenceWords",
-                         "{practices} practices; with a red flag {red_flags}, a fall {falls}, a stop for pain "
-                         "{pain}, for skin {skin}, other {other}")},
+       QT_TRANSLATE_NOOP(
+           "EvidenceWords",
+           "{practices} practices; with a red flag {red_flags}, a fall {falls}, a stop for pain "
+           "{pain}, for skin {skin}, other {other}")},
       {"cert.adherence", QT_TRANSLATE_NOOP("EvidenceWords", "{done} of {due} occasions done")},
       {"cert.no-practice", QT_TRANSLATE_NOOP("EvidenceWords", "No practice known yet")},
       {"cert.setting", QT_TRANSLATE_NOOP("EvidenceWords", "The home is described")},
@@ -83,7 +87,8 @@ QString evidenceWords(const EvidenceLine& line, const Catalogue& catalogue, cons
   if (found == templates().end()) return print::text(line.key);
   QString words = QCoreApplication::translate(kContext, found->second);
   for (const auto& [name, value] : line.args)
-    words.replace(QLatin1Char('{') + print::text(name) + QLatin1Char('}'), shown(name, value, catalogue, language));
+    words.replace(QLatin1Char('{') + print::text(name) + QLatin1Char('}'),
+                  shown(name, value, catalogue, language));
   return words;
 }
 
@@ -104,7 +109,8 @@ QString certLineWords(const std::string& line_id) {
       {"10", QT_TRANSLATE_NOOP("EvidenceWords", "Parts that are not exercise, such as education")},
       {"11", QT_TRANSLATE_NOOP("EvidenceWords", "Adverse events: kind and number")},
       {"12", QT_TRANSLATE_NOOP("EvidenceWords", "Setting")},
-      {"13", QT_TRANSLATE_NOOP("EvidenceWords", "Dose: sets, repetitions, load, length, intensity, frequency")},
+      {"13",
+       QT_TRANSLATE_NOOP("EvidenceWords", "Dose: sets, repetitions, load, length, intensity, frequency")},
       {"14a", QT_TRANSLATE_NOOP("EvidenceWords", "The same for all, or tailored")},
       {"14b", QT_TRANSLATE_NOOP("EvidenceWords", "How it is tailored")},
       {"15", QT_TRANSLATE_NOOP("EvidenceWords", "The rule for the level to start at")},

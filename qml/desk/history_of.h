@@ -1,5 +1,5 @@
-// A person's file as the exports take it (sync/export/person_history.h). Not here: who the person is, which no
-// export has; signatures, which the desk never gets.
+// A person's file as the exports take it (sync/export/person_history.h). Not here: who the person is, which
+// no export has; signatures, which the desk never gets.
 #pragma once
 
 #include <absl/time/time.h>

@@ -42,7 +42,8 @@ QVariantMap requestRow(const ImportedRequest& request) {
   add(asked, request.requester);
   add(on, request.authored_on);
   if (request.entry < 0)
-    details << QCoreApplication::translate("ImportModel", "No exercise of the catalogue is named: yours to choose");
+    details << QCoreApplication::translate("ImportModel",
+                                           "No exercise of the catalogue is named: yours to choose");
   QString title = print::text(request.title);
   if (title.isEmpty()) title = QCoreApplication::translate("ImportModel", "A request without a title");
   return {{QStringLiteral("title"), title}, {QStringLiteral("details"), details.join(QStringLiteral(" · "))}};
@@ -76,7 +77,8 @@ void ImportModel::readFile(const QString& file) {
 void ImportModel::got(const QString& name, absl::StatusOr<FhirImport> import) {
   m_reading = false;
   if (!import.ok()) {
-    m_problem = tr("Nothing was taken from %1. %2").arg(name, print::text(std::string(import.status().message())));
+    m_problem =
+        tr("Nothing was taken from %1. %2").arg(name, print::text(std::string(import.status().message())));
     emit changed();
     return;
   }

@@ -1,5 +1,5 @@
-// A FHIR file from elsewhere read where a person is added: who it is goes into the form, what was asked for waits
-// for their first programme, and what could not be taken over is listed. Not here: reading FHIR
+// A FHIR file from elsewhere read where a person is added: who it is goes into the form, what was asked for
+// waits for their first programme, and what could not be taken over is listed. Not here: reading FHIR
 // (sync/export/fhir_import.h), the form (person_form_model.h), the programme (start_model.h).
 #pragma once
 
@@ -22,9 +22,9 @@ class ImportModel : public QObject {
   QML_UNCREATABLE("made by the desk")
   Q_PROPERTY(bool reading READ reading NOTIFY changed)
   Q_PROPERTY(QString problem READ problem NOTIFY changed)
-  Q_PROPERTY(QString fileName READ fileName NOTIFY changed)     // empty: nothing was read
-  Q_PROPERTY(QString taken READ taken NOTIFY changed)           // in words
-  Q_PROPERTY(QStringList warnings READ warnings NOTIFY changed)  // to be read first
+  Q_PROPERTY(QString fileName READ fileName NOTIFY changed)       // empty: nothing was read
+  Q_PROPERTY(QString taken READ taken NOTIFY changed)             // in words
+  Q_PROPERTY(QStringList warnings READ warnings NOTIFY changed)   // to be read first
   Q_PROPERTY(QVariantList requests READ requests NOTIFY changed)  // {title, details}
   Q_PROPERTY(QStringList notTaken READ notTaken NOTIFY changed)
 

@@ -7,6 +7,7 @@
 
 #include "core/records/media_type.h"
 #include "core/time/local_day.h"
+#include "qml/desk/person_file.h"
 #include "qml/desk/picture_file.h"
 #include "qml/desk/problem_words.h"
 #include "qml/parts/picture_address.h"
@@ -230,7 +231,8 @@ void ManyModel::sendRecord(std::size_t at) {
 void ManyModel::ended(std::size_t at, const absl::Status& status) {
   Recipient& one = m_people[at];
   one.state = status.ok() ? Sent : Failed;
-  one.words = status.ok() ? QString() : problemWords(status, m_hold ? tr("send the hold order") : tr("send it"));
+  one.words =
+      status.ok() ? QString() : problemWords(status, m_hold ? tr("send the hold order") : tr("send it"));
   // A hold that may not have gone out is a matter for the telephone.
   if (!status.ok() && m_hold) one.words += tr(" If it is urgent, phone them now.");
   // Without a hub or a session nobody else's would go out either.

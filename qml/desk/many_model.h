@@ -1,6 +1,6 @@
-// One message, photo, clip or hold order to several people: written once, looked at once more, sent to each by
-// itself, and who has not received or seen it. What went wrong for one stops nobody else's; trying again sends to
-// nobody twice. Not here: choosing whom (caseload_model.h).
+// One message, photo, clip or hold order to several people: written once, looked at once more, sent to each
+// by itself, and who has not received or seen it. What went wrong for one stops nobody else's; trying again
+// sends to nobody twice. Not here: choosing whom (caseload_model.h).
 #pragma once
 
 #include <QtQml/qqmlregistration.h>
@@ -41,7 +41,8 @@ class ManyModel : public QObject {
   Q_PROPERTY(bool sending READ sending NOTIFY changed)  // and goes on
   Q_PROPERTY(QString progress READ progress NOTIFY changed)
   Q_PROPERTY(int failures READ failures NOTIFY changed)
-  // {name, limbs, state, words}, those first who need something: failed, waiting, not arrived, not seen, seen.
+  // {name, limbs, state, words}, those first who need something: failed, waiting, not arrived, not seen,
+  // seen.
   Q_PROPERTY(QVariantList people READ people NOTIFY changed)
 
  public:
@@ -83,10 +84,10 @@ class ManyModel : public QObject {
   Q_INVOKABLE void attach(const QString& file);  // a path, or a file: address
   Q_INVOKABLE void detach();
   Q_INVOKABLE void review();
-  Q_INVOKABLE void change();    // back from the review
-  Q_INVOKABLE void send();      // to everybody whom it has not reached; again after failures
-  Q_INVOKABLE void stop();      // after the one under way; the others wait
-  Q_INVOKABLE void look();      // how far it got, from the hub
+  Q_INVOKABLE void change();  // back from the review
+  Q_INVOKABLE void send();    // to everybody whom it has not reached; again after failures
+  Q_INVOKABLE void stop();    // after the one under way; the others wait
+  Q_INVOKABLE void look();    // how far it got, from the hub
 
  signals:
   void changed();

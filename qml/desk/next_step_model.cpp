@@ -90,11 +90,12 @@ QVariantList NextStepModel::rungs() const {
   const int all = exercise()->ladder_size();
   for (int i = 0; i < all; ++i) {
     const v1::Rung& rung = exercise()->ladder(i);
-    list << QVariantMap{{QStringLiteral("value"), print::text(rung.id())},
-                        {QStringLiteral("text"), tr("%1 of %2: %3, %4")
-                                                     .arg(i + 1)
-                                                     .arg(all)
-                                                     .arg(print::words(rung.support()), print::doseWords(rung.dose()))}};
+    list << QVariantMap{
+        {QStringLiteral("value"), print::text(rung.id())},
+        {QStringLiteral("text"), tr("%1 of %2: %3, %4")
+                                     .arg(i + 1)
+                                     .arg(all)
+                                     .arg(print::words(rung.support()), print::doseWords(rung.dose()))}};
   }
   return list;
 }
@@ -156,10 +157,14 @@ QVariantList NextStepModel::fields() const {
   const v1::Entry* entry = m_draft.selectedEntry();
   if (entry == nullptr || !entry->has_progression()) return {};
   const std::array<QString, kFields.size()> labels = {
-      tr("Good practices in a row"),      tr("Goal of the last set (0: the dose)"),
-      tr("Repetitions over the goal"),    tr("Effort at most, of 10"),
-      tr("Pain rises at most by, of 10"), tr("Too hard ones that make a step back (0: never)"),
-      tr("Too hard: pain rose by (0: does not count)"), tr("Too hard: less done than, in % (0: does not count)")};
+      tr("Good practices in a row"),
+      tr("Goal of the last set (0: the dose)"),
+      tr("Repetitions over the goal"),
+      tr("Effort at most, of 10"),
+      tr("Pain rises at most by, of 10"),
+      tr("Too hard ones that make a step back (0: never)"),
+      tr("Too hard: pain rose by (0: does not count)"),
+      tr("Too hard: less done than, in % (0: does not count)")};
   QVariantList list;
   for (std::size_t i = 0; i < kFields.size(); ++i) {
     const Field& field = kFields[i];
@@ -185,7 +190,8 @@ void NextStepModel::setField(const QString& key, int value) {
   for (const Field& field : kFields) {
     if (key != QLatin1String(field.key)) continue;
     m_draft.editSelected("progression." + key.toStdString(), [&field, value](v1::Entry& entry) {
-      (entry.mutable_progression()->*field.set)(static_cast<std::uint32_t>(std::clamp(value, field.from, field.to)));
+      (entry.mutable_progression()->*field.set)(
+          static_cast<std::uint32_t>(std::clamp(value, field.from, field.to)));
     });
   }
 }
@@ -216,12 +222,14 @@ QString NextStepModel::adviceWords() const {
 QVariantList NextStepModel::evidence() const {
   QVariantList list;
   for (const auto& line : m_advice.evidence)
-    list << QVariantMap{{QStringLiteral("good"), line.good},
-                        {QStringLiteral("words"), evidenceWords(line, *m_context.catalogue, m_context.language)}};
+    list << QVariantMap{
+        {QStringLiteral("good"), line.good},
+        {QStringLiteral("words"), evidenceWords(line, *m_context.catalogue, m_context.language)}};
   return list;
 }
 
-// From where the programme that counts has it: the step that the advice is about was taken once it is in the draft.
+// From where the programme that counts has it: the step that the advice is about was taken once it is in the
+// draft.
 const v1::Rung* NextStepModel::stepRung() const {
   const int by = m_advice.advice == Advice::Ready ? 1 : m_advice.advice == Advice::StepBack ? -1 : 0;
   const PersonFile* file = m_draft.file();

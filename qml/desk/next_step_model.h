@@ -1,5 +1,6 @@
-// The next step of the selected entry: its ladder, the rule by which it may be ready, and what the practices so far
-// say by that rule. Only a click of the therapist changes anything. Not here: judging (core/progress/progression.h).
+// The next step of the selected entry: its ladder, the rule by which it may be ready, and what the practices
+// so far say by that rule. Only a click of the therapist changes anything. Not here: judging
+// (core/progress/progression.h).
 #pragma once
 
 #include <QtQml/qqmlregistration.h>
@@ -25,15 +26,15 @@ class NextStepModel : public QObject {
   // {value, text} of each preset, first "none"; "own" where the rule is none of them.
   Q_PROPERTY(QVariantList presets READ presets NOTIFY changed)
   Q_PROPERTY(QString preset READ preset NOTIFY changed)
-  Q_PROPERTY(QString ruleWords READ ruleWords NOTIFY changed)      // the rule in a sentence
-  Q_PROPERTY(QVariantList fields READ fields NOTIFY changed)       // {key, label, from, to}
-  Q_PROPERTY(QVariantMap values READ values NOTIFY changed)        // key: value
+  Q_PROPERTY(QString ruleWords READ ruleWords NOTIFY changed)  // the rule in a sentence
+  Q_PROPERTY(QVariantList fields READ fields NOTIFY changed)   // {key, label, from, to}
+  Q_PROPERTY(QVariantMap values READ values NOTIFY changed)    // key: value
   Q_PROPERTY(bool nothingMissed READ nothingMissed NOTIFY changed)
   // By the rule of the programme that counts now, not of the draft.
-  Q_PROPERTY(int advice READ advice NOTIFY changed)                // Advice; 0 where nobody asked
+  Q_PROPERTY(int advice READ advice NOTIFY changed)  // Advice; 0 where nobody asked
   Q_PROPERTY(QString adviceWords READ adviceWords NOTIFY changed)
-  Q_PROPERTY(QVariantList evidence READ evidence NOTIFY changed)   // {good, words}
-  Q_PROPERTY(QString stepWords READ stepWords NOTIFY changed)      // what the one click would do; empty: nothing
+  Q_PROPERTY(QVariantList evidence READ evidence NOTIFY changed)  // {good, words}
+  Q_PROPERTY(QString stepWords READ stepWords NOTIFY changed)  // what the one click would do; empty: nothing
 
  public:
   NextStepModel(DraftModel& draft, const DeskContext& context, QObject* parent = nullptr);

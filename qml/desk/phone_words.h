@@ -1,5 +1,6 @@
 // The words of the phone's own screens in a person's language, for the phone beside the programme: the very
-// catalogue that the phone has. Not here: the desk's words (desk_language.h), what exercises say (the catalogue).
+// catalogue that the phone has. Not here: the desk's words (desk_language.h), what exercises say (the
+// catalogue).
 #pragma once
 
 #include <QtCore/QLocale>

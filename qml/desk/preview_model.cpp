@@ -172,7 +172,9 @@ QString PreviewModel::setWords(const v1::Beat& beat) const {
     words << say("time %L1 of %L2").arg(beat.repetition()).arg(times);
   const std::uint32_t sets = std::max(m_timeline.sets(), beat.set());
   if (sets > 1)
-    words << (entry->dose().has_sets() ? say("set %L1 of %L2") : say("round %L1 of %L2")).arg(beat.set()).arg(sets);
+    words << (entry->dose().has_sets() ? say("set %L1 of %L2") : say("round %L1 of %L2"))
+                 .arg(beat.set())
+                 .arg(sets);
   return words.join(say(", "));
 }
 
@@ -181,7 +183,7 @@ QString PreviewModel::sideWords(const v1::Beat& beat) const {
   const std::string key = beat.side() == v1::SIDE_LEFT ? "leg.left" : "leg.right";
   const std::string own = m_context.catalogue->phrase(key, m_timeline.language());
   const QString leg = print::text(own.empty() ? m_context.catalogue->phrase(key, "en") : own);
-  const char* const words = beat.role() == v1::LIMB_ROLE_SOUND                       ? "%1, sound limb"
+  const char* const words = beat.role() == v1::LIMB_ROLE_SOUND                 ? "%1, sound limb"
                             : m_timeline.prosthesis() == v1::PROSTHESIS_USE_ON ? "%1, prosthesis"
                                                                                : "%1, residual limb";
   return m_phone.say("Phrasing", words).arg(leg);

@@ -24,7 +24,8 @@ class PreviewModel : public QAbstractListModel {
   Q_PROPERTY(int count READ count NOTIFY shownChanged)
   Q_PROPERTY(QString problem READ problem NOTIFY shownChanged)
   Q_PROPERTY(QString language READ language NOTIFY shownChanged)
-  Q_PROPERTY(QVariantMap labels READ labels NOTIFY shownChanged)  // of PracticeFacts: the buttons, as on their phone
+  Q_PROPERTY(
+      QVariantMap labels READ labels NOTIFY shownChanged)  // of PracticeFacts: the buttons, as on their phone
   Q_PROPERTY(bool rightToLeft READ rightToLeft NOTIFY shownChanged)
   Q_PROPERTY(bool playing READ playing WRITE setPlaying NOTIFY playingChanged)  // beat after beat, in time
   Q_PROPERTY(newel::parts::FigureSource* figure READ figure CONSTANT)

@@ -1,5 +1,5 @@
-// StartModel: a beginning from what a file from elsewhere asks for. Each request is put to the safety rules as a
-// template's exercise is; days and limits are taken where the file states them.
+// StartModel: a beginning from what a file from elsewhere asks for. Each request is put to the safety rules
+// as a template's exercise is; days and limits are taken where the file states them.
 #include "core/library/templates.h"
 #include "core/time/local_day.h"
 #include "qml/desk/import_model.h"
@@ -40,7 +40,8 @@ void StartModel::offer(const std::string& person_id, std::shared_ptr<const FhirI
 
 const FhirImport* StartModel::askedFor() const {
   const PersonFile* file = m_draft.file();
-  return m_import != nullptr && file != nullptr && file->person.id() == m_import_person ? m_import.get() : nullptr;
+  return m_import != nullptr && file != nullptr && file->person.id() == m_import_person ? m_import.get()
+                                                                                        : nullptr;
 }
 
 QVariantList StartModel::asks() const {

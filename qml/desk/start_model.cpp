@@ -226,10 +226,12 @@ void StartModel::startFrom(const QString& template_id) {
   const int all = one->entries_size();
   const int taken = static_cast<int>(beginning.entries.size());
   const QString name = nameOf(*one);
-  QString told = taken == all ? tr("Begun from \"%1\".").arg(name)
-                              : tr("Begun from \"%1\": %2 of %3 exercises taken.").arg(name).arg(taken).arg(all);
+  QString told = taken == all
+                     ? tr("Begun from \"%1\".").arg(name)
+                     : tr("Begun from \"%1\": %2 of %3 exercises taken.").arg(name).arg(taken).arg(all);
   if (one->has_wear_plan() && !bringsWear(*one))
-    told += QLatin1Char(' ') + tr("Its wearing time was not taken: this person has their own, or no prosthesis.");
+    told +=
+        QLatin1Char(' ') + tr("Its wearing time was not taken: this person has their own, or no prosthesis.");
   tell(told, left_out);
   emit started();
 }

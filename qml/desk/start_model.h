@@ -35,9 +35,10 @@ class StartModel : public QObject {
   Q_PROPERTY(QVariantList leftOut READ leftOut NOTIFY startedChanged)
   // What a file from elsewhere asks for, for the person that was added with it: {title, details}.
   Q_PROPERTY(QVariantList asks READ asks NOTIFY choicesChanged)
-  Q_PROPERTY(QString asksWords READ asksWords NOTIFY choicesChanged)  // what can be begun from; empty: nothing
-  Q_PROPERTY(bool mayKeep READ mayKeep NOTIFY draftChanged)  // there is something to keep as a template
-  Q_PROPERTY(QString asked READ asked NOTIFY askedChanged)   // id of the template about to be withdrawn
+  Q_PROPERTY(
+      QString asksWords READ asksWords NOTIFY choicesChanged)  // what can be begun from; empty: nothing
+  Q_PROPERTY(bool mayKeep READ mayKeep NOTIFY draftChanged)    // there is something to keep as a template
+  Q_PROPERTY(QString asked READ asked NOTIFY askedChanged)     // id of the template about to be withdrawn
   Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
 
  public:
@@ -48,7 +49,7 @@ class StartModel : public QObject {
   void take(std::vector<v1::ProgrammeTemplate> own);  // the clinic's, as the hub has them
   // What was read when this person was added; kept until the desk signs out, or another is offered.
   void offer(const std::string& person_id, std::shared_ptr<const FhirImport> import);
-  void refresh();                                     // the catalogue, the rules or the person changed
+  void refresh();  // the catalogue, the rules or the person changed
 
   QVariantList choices() const { return m_choices; }
   int fitting() const { return m_fitting; }

@@ -82,7 +82,7 @@ class DeskClient {
   absl::StatusOr<std::vector<v1::ProgrammeTemplate>> templates();  // the clinic's own
   absl::StatusOr<v1::ProgrammeTemplate> putTemplate(const v1::PutTemplateRequest& request);
   absl::Status withdrawTemplate(const std::string& template_id, std::uint32_t base_revision);
-  absl::StatusOr<v1::ClinicCard> clinic();  // with its settings
+  absl::StatusOr<v1::ClinicCard> clinic();             // with its settings
   absl::StatusOr<v1::GetSettingsReply> clinicState();  // the same, and when the store was last copied
   absl::StatusOr<v1::ClinicCard> putSettings(const v1::PutSettingsRequest& request);
   // The clinic's accounts and its audit trail; errors: desk_service.proto.

@@ -16,7 +16,8 @@ constexpr int kMostFailures = 3;
 constexpr std::uint64_t kKeptFree = std::uint64_t{64} << 20U;
 // A practice that runs keeps the programme that it began with.
 constexpr int kProgrammes = 2;
-// As many messages as the phone's page shows (qml/home/messages_model.h), and no more than a programme may have.
+// As many messages as the phone's page shows (qml/home/messages_model.h), and no more than a programme may
+// have.
 constexpr int kMessages = 20;
 constexpr std::uint64_t kMostMessageMediaBytes = kMostProgrammeMediaBytes;
 
@@ -54,10 +55,9 @@ Named namedBy(const std::vector<v1::Programme>& programmes, const std::vector<v1
         named.wanted.push_back(*ref);
     }
   }
-  std::stable_sort(named.wanted.begin(), named.wanted.end(),
-                   [](const v1::MediaRef& a, const v1::MediaRef& b) {
-                     return isPhoto(a.type()) && !isPhoto(b.type());
-                   });
+  std::stable_sort(
+      named.wanted.begin(), named.wanted.end(),
+      [](const v1::MediaRef& a, const v1::MediaRef& b) { return isPhoto(a.type()) && !isPhoto(b.type()); });
   addMessages(messages, named);
   return named;
 }

@@ -260,8 +260,9 @@ int backupCommand(const HubMachine& machine, const std::string& place, const std
 
 int backedUpCommand(const HubMachine& machine, const std::string& place) {
   if (!isPostgresAddress(place)) {
-    return failed(machine, absl::FailedPreconditionError(
-                               "a store in a folder is copied and checked with newel-hub backup, which notes it"));
+    return failed(machine,
+                  absl::FailedPreconditionError(
+                      "a store in a folder is copied and checked with newel-hub backup, which notes it"));
   }
   const absl::Status noted = tellOfBackup(machine, place);
   if (!noted.ok()) return failed(machine, noted);

@@ -41,8 +41,8 @@ class MediaShelf {
   const HubContext* m_hub;
 };
 
-// Inside the transaction that keeps a programme or a message: everything it names is there, is this person's and
-// is what the record says; from now on their phones may have it. kFailedPrecondition names the field.
+// Inside the transaction that keeps a programme or a message: everything it names is there, is this person's
+// and is what the record says; from now on their phones may have it. kFailedPrecondition names the field.
 absl::Status nameMediaOf(HubTransaction& transaction, const v1::Programme& programme);
 absl::Status nameMediaOf(HubTransaction& transaction, const v1::Message& message);
 

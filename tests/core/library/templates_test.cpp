@@ -212,16 +212,18 @@ TEST(TemplateChecks, aPlanOrMeasureThatIsSomebodysIsRefusedByItsField) {
     spoil(bad);
     return std::string(check(bad).message());
   };
-  EXPECT_NE(refused([](auto& t) { t.mutable_wear_plan()->set_person_id(test::idOf(1)); }).find("wear_plan.id"),
-            std::string::npos);
+  EXPECT_NE(
+      refused([](auto& t) { t.mutable_wear_plan()->set_person_id(test::idOf(1)); }).find("wear_plan.id"),
+      std::string::npos);
   EXPECT_NE(refused([](auto& t) { t.mutable_wear_plan()->set_note("Mind it."); }).find("wear_plan.note"),
             std::string::npos);
   EXPECT_NE(refused([](auto& t) { t.mutable_wear_plan()->set_first_step(1); }).find("wear_plan.first_step"),
             std::string::npos);
   EXPECT_NE(refused([](auto& t) { t.mutable_wear_plan()->clear_steps(); }).find("wear_plan.steps"),
             std::string::npos);
-  EXPECT_NE(refused([](auto& t) { t.mutable_measures(0)->set_after_weeks(0); }).find("measures[0].after_weeks"),
-            std::string::npos);
+  EXPECT_NE(
+      refused([](auto& t) { t.mutable_measures(0)->set_after_weeks(0); }).find("measures[0].after_weeks"),
+      std::string::npos);
   EXPECT_NE(refused([](auto& t) { *t.add_measures() = t.measures(0); }).find("measures[1].kind"),
             std::string::npos);
 }

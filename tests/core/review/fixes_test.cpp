@@ -30,7 +30,8 @@ std::set<std::string> rulesThat(const v1::Entry& entry, const v1::Person& person
 int differences(const v1::Entry& a, const v1::Entry& b) {
   const bool rung = a.rung_id() != b.rung_id();
   return (rung ? 1 : static_cast<int>(a.support() != b.support())) +
-         static_cast<int>(a.prosthesis() != b.prosthesis()) + static_cast<int>(a.side_policy() != b.side_policy());
+         static_cast<int>(a.prosthesis() != b.prosthesis()) +
+         static_cast<int>(a.side_policy() != b.side_policy());
 }
 
 TEST(Fixes, moreSupportAnswersThatThereIsTooLittle) {
@@ -82,7 +83,8 @@ TEST(FixesProperties, eachAnswersItsFindingAndStandsInTheWayOfNothingNew) {
             EXPECT_TRUE(compileTimeline(fix.entry, person, catalogue(), "en").ok());
             EXPECT_EQ(fix.entry.id(), entry.id());
             EXPECT_EQ(fix.entry.note(), entry.note());
-            if (fix.entry.prosthesis() == v1::PROSTHESIS_USE_ON && entry.prosthesis() != v1::PROSTHESIS_USE_ON) {
+            if (fix.entry.prosthesis() == v1::PROSTHESIS_USE_ON &&
+                entry.prosthesis() != v1::PROSTHESIS_USE_ON) {
               EXPECT_TRUE(ownsProsthesis(person)) << "nobody puts on what they do not own";
             }
           }

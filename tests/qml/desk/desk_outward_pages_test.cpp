@@ -1,5 +1,5 @@
-// What leaves the desk and what comes in: documents, a file of another system, one message to many. Over a real
-// hub, in each look of desk_window.h. Everybody here is invented.
+// What leaves the desk and what comes in: documents, a file of another system, one message to many. Over a
+// real hub, in each look of desk_window.h. Everybody here is invented.
 #include <gtest/gtest.h>
 
 #include <QtCore/QFile>
@@ -126,57 +126,61 @@ TEST_P(OutwardPages, aFileOfAnotherSystemFillsTheFormAndTheFirstProgramme) {
       "communication":[{"language":{"coding":[{"code":"es"}]},"preferred":true}]}},
     {"resource":{"resourceType":"ServiceRequest","id":"s1","status":"active","intent":"order",
       "subject":{"reference":"Patient/p"},"code":{"text":"Balance at the worktop"},
-      "patientInstruction":"Each day after breakfast","requester":{"display":"Dr. Sample (invented)"}}},
+      "patientInstruction":"Each day after breakfast","requester":{"display":"Dr. Sample (invented)"
+}
+}
+},
     {"resource":{"resourceType":"ServiceRequest","id":"s2","status":"on-hold","intent":"order",
-      "subject":{"reference":"Patient/p"},"code":{"text":"Treadmill"}}}]})");
+      "subject":{"reference":"Patient/p"},"code":{"text":"Treadmill"}}}]
+})");
   file.close();
-  signIn(test::kUser);
-  m_desk->openNewPerson();
-  desk::ImportModel& import = *m_desk->importing();
-  check(DeskModel::PersonEditPage, "-new");
-  import.readFile(place("nothing.json"));
-  answered();
-  EXPECT_NE(import.problem(), "");
-  import.readFile(place("referral.json"));
-  answered();
-  ASSERT_EQ(import.problem().toStdString(), "");
-  EXPECT_EQ(m_desk->form()->values()["family_name"].toString(), "Specimen");
-  EXPECT_EQ(m_desk->form()->values()["given_name"].toString(), "Dora");
-  EXPECT_EQ(m_desk->form()->values()["birth_date"].toString(), "1958-03-09");
-  EXPECT_EQ(m_desk->form()->values()["phone"].toString(), "555 0142");
-  EXPECT_EQ(m_desk->form()->values()["language"].toString(), "es");
-  EXPECT_EQ(import.requests().size(), 2);
-  ASSERT_EQ(import.warnings().size(), 1);
-  EXPECT_TRUE(import.warnings().first().contains("on-hold"));
-  EXPECT_FALSE(import.notTaken().isEmpty()) << "the address has no place here";
-  check(DeskModel::PersonEditPage, "-imported");
-  click(said("ImportPane", "What was not taken (%1)").arg(import.notTaken().size()));
-  scroll(300);
-  check(DeskModel::PersonEditPage, "-not-taken");
-  // The rest of the record by hand.
-  desk::PersonFormModel& form = *m_desk->form();
-  form.set(QStringLiteral("lost"), 1);
-  form.set(QStringLiteral("left.level"), v1::LIMB_LOSS_LEVEL_TRANSTIBIAL);
-  form.set(QStringLiteral("left.prosthesis"), v1::ANSWER_YES);
-  form.set(QStringLiteral("left.foot"), v1::FOOT_KIND_FIXED_ANKLE);
-  form.set(QStringLiteral("mobility"), v1::MOBILITY_LEVEL_K2);
-  form.set(QStringLiteral("walking_aid"), v1::WALKING_AID_NONE);
-  form.set(QStringLiteral("no_conditions"), true);
-  form.restNotKnown();
-  form.save();
-  answered();
-  ASSERT_EQ(m_desk->page(), DeskModel::PersonPage) << form.problem().toStdString();
-  m_desk->openProgramme();
-  check(DeskModel::ProgrammePage, "-asked-for");
-  ASSERT_EQ(m_desk->start()->asks().size(), 2);
-  EXPECT_EQ(m_desk->start()->asks().first().toMap()["title"].toString(), "Balance at the worktop");
-  EXPECT_EQ(m_desk->start()->asksWords(), "") << "neither names an exercise of the catalogue";
-  m_desk->back();
-  m_desk->back();
-  m_desk->openPerson(QString::fromStdString(m_person.id()));
-  answered();
-  m_desk->openProgramme();
-  EXPECT_TRUE(m_desk->start()->asks().isEmpty()) << "asked for somebody else";
+signIn(test::kUser);
+m_desk->openNewPerson();
+desk::ImportModel& import = *m_desk->importing();
+check(DeskModel::PersonEditPage, "-new");
+import.readFile(place("nothing.json"));
+answered();
+EXPECT_NE(import.problem(), "");
+import.readFile(place("referral.json"));
+answered();
+ASSERT_EQ(import.problem().toStdString(), "");
+EXPECT_EQ(m_desk->form()->values()["family_name"].toString(), "Specimen");
+EXPECT_EQ(m_desk->form()->values()["given_name"].toString(), "Dora");
+EXPECT_EQ(m_desk->form()->values()["birth_date"].toString(), "1958-03-09");
+EXPECT_EQ(m_desk->form()->values()["phone"].toString(), "555 0142");
+EXPECT_EQ(m_desk->form()->values()["language"].toString(), "es");
+EXPECT_EQ(import.requests().size(), 2);
+ASSERT_EQ(import.warnings().size(), 1);
+EXPECT_TRUE(import.warnings().first().contains("on-hold"));
+EXPECT_FALSE(import.notTaken().isEmpty()) << "the address has no place here";
+check(DeskModel::PersonEditPage, "-imported");
+click(said("ImportPane", "What was not taken (%1)").arg(import.notTaken().size()));
+scroll(300);
+check(DeskModel::PersonEditPage, "-not-taken");
+// The rest of the record by hand.
+desk::PersonFormModel& form = *m_desk->form();
+form.set(QStringLiteral("lost"), 1);
+form.set(QStringLiteral("left.level"), v1::LIMB_LOSS_LEVEL_TRANSTIBIAL);
+form.set(QStringLiteral("left.prosthesis"), v1::ANSWER_YES);
+form.set(QStringLiteral("left.foot"), v1::FOOT_KIND_FIXED_ANKLE);
+form.set(QStringLiteral("mobility"), v1::MOBILITY_LEVEL_K2);
+form.set(QStringLiteral("walking_aid"), v1::WALKING_AID_NONE);
+form.set(QStringLiteral("no_conditions"), true);
+form.restNotKnown();
+form.save();
+answered();
+ASSERT_EQ(m_desk->page(), DeskModel::PersonPage) << form.problem().toStdString();
+m_desk->openProgramme();
+check(DeskModel::ProgrammePage, "-asked-for");
+ASSERT_EQ(m_desk->start()->asks().size(), 2);
+EXPECT_EQ(m_desk->start()->asks().first().toMap()["title"].toString(), "Balance at the worktop");
+EXPECT_EQ(m_desk->start()->asksWords(), "") << "neither names an exercise of the catalogue";
+m_desk->back();
+m_desk->back();
+m_desk->openPerson(QString::fromStdString(m_person.id()));
+answered();
+m_desk->openProgramme();
+EXPECT_TRUE(m_desk->start()->asks().isEmpty()) << "asked for somebody else";
 }
 
 // What this desk wrote for somebody is a beginning for somebody else's record, exercise by exercise.
@@ -255,7 +259,8 @@ TEST_P(OutwardPages, oneMessageGoesToManyAndWhoHasItIsShown) {
   ASSERT_EQ(m_phone->syncOnce(), absl::OkStatus()) << "its receipts";
   many.look();
   answered();
-  EXPECT_EQ(many.people().first().toMap()["state"].toInt(), ManyModel::Sent) << "who needs something comes first";
+  EXPECT_EQ(many.people().first().toMap()["state"].toInt(), ManyModel::Sent)
+      << "who needs something comes first";
   EXPECT_EQ(many.people().last().toMap()["state"].toInt(), ManyModel::Arrived);
   ASSERT_EQ(m_phone->markSeen(v1::RECEIPT_OF_MESSAGE, messages.back().id(), 0), absl::OkStatus());
   ASSERT_EQ(m_phone->syncOnce(), absl::OkStatus());
@@ -278,7 +283,9 @@ TEST_P(OutwardPages, aHoldGoesToManyAndWhatFailedIsSentAgainOnce) {
   many.setText(QStringLiteral("A batch of liners is called back. Stop until we have called you."));
   many.review();
   check(DeskModel::ManyPage, "-hold");
-  const int port = m_clinic.address().empty() ? 0 : std::stoi(m_clinic.address().substr(m_clinic.address().rfind(':') + 1));
+  const int port = m_clinic.address().empty()
+                       ? 0
+                       : std::stoi(m_clinic.address().substr(m_clinic.address().rfind(':') + 1));
   m_clinic.stopServer();
   many.send();
   for (int i = 0; i < 1500 && many.sending(); ++i) settle(20);

@@ -1,5 +1,6 @@
-// Writing a programme: what would answer a finding, the next step by its rule, what a report would lack, wearing
-// time and measures of a template, the phone in the person's own language. In each look of desk_window.h.
+// Writing a programme: what would answer a finding, the next step by its rule, what a report would lack,
+// wearing time and measures of a template, the phone in the person's own language. In each look of
+// desk_window.h.
 #include <gtest/gtest.h>
 
 #include "core/progress/measure_table.h"
@@ -22,7 +23,8 @@ class ProgrammePages : public DeskPages {
     answered();
   }
   const v1::Entry& entry() { return *m_desk->draft()->selectedEntry(); }
-  // The whole dose, as asked, with the effort and pain of a good day, `n` quarters of an hour after the first.
+  // The whole dose, as asked, with the effort and pain of a good day, `n` quarters of an hour after the
+  // first.
   v1::Practice goodPractice(const v1::Programme& programme, const v1::Entry& asked, int n) {
     v1::Practice practice = test::samplePractice(m_phone->newId(), m_person.id());
     practice.set_programme_number(programme.number());
@@ -110,7 +112,8 @@ TEST_P(ProgrammePages, theNextStepHasItsRuleAndItsLadder) {
   EXPECT_FALSE(entry().has_progression());
 }
 
-// Three good practices under a signed rule: it says ready, with what speaks for it, and one click takes the step.
+// Three good practices under a signed rule: it says ready, with what speaks for it, and one click takes the
+// step.
 TEST_P(ProgrammePages, theRuleSaysReadyAndOneClickTakesTheStep) {
   openDraft();
   desk::NextStepModel& step = *m_desk->nextStep();
@@ -219,8 +222,7 @@ TEST_P(ProgrammePages, aTemplateBringsMeasuresAndWearingTimeWhereThereIsNone) {
 TEST_P(ProgrammePages, thePhoneBesideItIsInThePersonsLanguage) {
   v1::Person reader = test::transtibialRight();
   reader.set_id(test::idOf(810));
-  const std::pair<const char*, const char*> expected[] = {
-      {"es", "Pausa"}, {"ar", "انتظر"}, {"en", "Pause"}};
+  const std::pair<const char*, const char*> expected[] = {{"es", "Pausa"}, {"ar", "انتظر"}, {"en", "Pause"}};
   signIn(test::kUser);
   int n = 0;
   for (const auto& [language, pause] : expected) {
@@ -237,8 +239,7 @@ TEST_P(ProgrammePages, thePhoneBesideItIsInThePersonsLanguage) {
         << language << ": " << preview.labels()["Pause"].toString().toStdString();
     EXPECT_EQ(preview.rightToLeft(), std::string(language) == "ar");
     if (std::string(language) != "en") {
-      for (const QVariant& label : preview.labels())
-        EXPECT_NE(label.toString(), "Go on now") << language;
+      for (const QVariant& label : preview.labels()) EXPECT_NE(label.toString(), "Go on now") << language;
       preview.setAt(0);
       EXPECT_FALSE(preview.facts()["numberOf"].toString().contains("seconds")) << language;
     }
@@ -257,8 +258,10 @@ TEST(EvidenceWordsTest, everyKeyAndEveryLineHasWords) {
   for (const auto& key : progressionKeys()) EXPECT_TRUE(desk::hasEvidenceWords(key)) << key;
   for (const auto& key : certKeys()) EXPECT_TRUE(desk::hasEvidenceWords(key)) << key;
   for (const auto& line : certTable().lines())
-    EXPECT_EQ(desk::certLineWords(line.id()).toStdString(), line.asks()) << line.id() << ": as the table has it";
-  EvidenceLine line{"progress.pain", {{"day", "2026-11-25"}, {"before", "1"}, {"after", "3"}, {"limit", "1"}}, false};
+    EXPECT_EQ(desk::certLineWords(line.id()).toStdString(), line.asks())
+        << line.id() << ": as the table has it";
+  EvidenceLine line{
+      "progress.pain", {{"day", "2026-11-25"}, {"before", "1"}, {"after", "3"}, {"limit", "1"}}, false};
   const QString words = desk::evidenceWords(line, Catalogue::builtIn(), "en");
   EXPECT_FALSE(words.contains('{')) << words.toStdString();
   EXPECT_FALSE(words.contains("2026-11-25")) << "a day as people write it: " << words.toStdString();

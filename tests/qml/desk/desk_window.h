@@ -1,6 +1,6 @@
-// The desk's own window over a real hub, in one look after another, for the tests of its pages: nothing cut off,
-// covered, outside the window, too small to press or nameless, and no warning. With NEWEL_SHOTS=<folder> in the
-// environment check() keeps a picture of each, to be looked at. Everybody here is invented.
+// The desk's own window over a real hub, in one look after another, for the tests of its pages: nothing cut
+// off, covered, outside the window, too small to press or nameless, and no warning. With NEWEL_SHOTS=<folder>
+// in the environment check() keeps a picture of each, to be looked at. Everybody here is invented.
 #pragma once
 
 #include <gtest/gtest.h>
@@ -33,11 +33,12 @@ struct Look {
   const char* language = "en";
 };
 
-inline constexpr Look kLooks[] = {{100, false}, {150, false}, {200, false}, {100, true}, {100, false, "es"},
-                                  {200, false, "es"}};
+inline constexpr Look kLooks[] = {{100, false}, {150, false},       {200, false},
+                                  {100, true},  {100, false, "es"}, {200, false, "es"}};
 
 inline std::string nameOfLook(const testing::TestParamInfo<Look>& info) {
-  return std::string(info.param.language) + std::to_string(info.param.percent) + (info.param.dark ? "dark" : "light");
+  return std::string(info.param.language) + std::to_string(info.param.percent) +
+         (info.param.dark ? "dark" : "light");
 }
 
 class DeskPages : public testing::TestWithParam<Look> {

@@ -1,6 +1,6 @@
-// The attention list with ten thousand persons in a real window over a real hub: read page by page, and however far
-// somebody scrolls the window makes no more rows than it shows. Counts, no times: those are in tests/bench. Everybody
-// here is invented.
+// The attention list with ten thousand persons in a real window over a real hub: read page by page, and
+// however far somebody scrolls the window makes no more rows than it shows. Counts, no times: those are in
+// tests/bench. Everybody here is invented.
 #include <gtest/gtest.h>
 
 #include <set>
@@ -68,7 +68,8 @@ TEST_P(LongList, scrollsThroughTenThousandWithAHandfulOfRows) {
   });
   m_desk->signInModel()->setUserName(QStringLiteral("l.lead"));
   m_desk->signInModel()->signIn(QString::fromLatin1(test::kPassword));
-  for (int i = 0; i < 3000 && (m_desk->caseload()->count() < kPersons || m_desk->caseload()->loading()); ++i) settle(20);
+  for (int i = 0; i < 3000 && (m_desk->caseload()->count() < kPersons || m_desk->caseload()->loading()); ++i)
+    settle(20);
   ASSERT_EQ(m_desk->caseload()->count(), kPersons + 2);
   EXPECT_GE(static_cast<int>(pages.size()), kPersons / kPage / 2) << "told of while it reads, not at the end";
   answered();
@@ -89,7 +90,7 @@ TEST_P(LongList, scrollsThroughTenThousandWithAHandfulOfRows) {
     look();
   }
   for (int i = 1; i <= 60; ++i) {
-    QMetaObject::invokeMethod(list, "positionViewAtIndex", Q_ARG(int, i * kPersons / 61), Q_ARG(int, 0));
+    QMetaObject::invokeMethod(list, "positionViewAtIndex", Q_ARG(int, i* kPersons / 61), Q_ARG(int, 0));
     look();
   }
   QMetaObject::invokeMethod(list, "positionViewAtEnd");
@@ -110,7 +111,8 @@ TEST_P(LongList, scrollsThroughTenThousandWithAHandfulOfRows) {
   EXPECT_LE(static_cast<int>(rows.size()), 12 * shown + 24) << "after two more fillings";
 }
 
-INSTANTIATE_TEST_SUITE_P(Looks, LongList, testing::Values(Look{100, false}, Look{150, false, "es"}), nameOfLook);
+INSTANTIATE_TEST_SUITE_P(Looks, LongList, testing::Values(Look{100, false}, Look{150, false, "es"}),
+                         nameOfLook);
 
 }  // namespace
 }  // namespace newel::tests
