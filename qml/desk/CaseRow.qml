@@ -87,7 +87,8 @@ T.AbstractButton {
     UrgencyMark {
         id: sign
 
-        x: Theme.edge + (row.choosing ? box.width + Theme.space : 0)
+        x: Theme.edge
+        visible: !row.choosing // two squares side by side are one too many; the words say how urgent it is
         y: Theme.space * 1.5
         width: Math.round(Theme.body * 1.35)
         height: width

@@ -79,7 +79,7 @@ FocusScope {
                 text: page.model.filter
                 onEdited: text => page.model.filter = text
                 onAccepted: list.openFirst()
-                Keys.onDownPressed: list.forceActiveFocus(Qt.TabFocusReason)
+                Keys.onDownPressed: list.takeFocus()
             }
 
             SmallButton {
@@ -298,6 +298,14 @@ FocusScope {
 
     ListView {
         id: list
+
+        // Its row too, so that the next key is the row's.
+        function takeFocus(): void {
+            if (currentIndex < 0)
+                currentIndex = 0;
+            if (currentItem !== null)
+                currentItem.forceActiveFocus(Qt.TabFocusReason);
+        }
 
         function openFirst(): void {
             const first = itemAtIndex(0) as CaseRow;

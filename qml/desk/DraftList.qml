@@ -170,7 +170,7 @@ Column {
     Say {
         width: parent.width
         visible: list.begun
-        text: list.draft.changes.slice(0, 6).join("\n") + (list.draft.changes.length > 6 ? "\n" + qsTr("and %1 more, under Dates, advice, limits").arg(list.draft.changes.length - 6) : "")
+        text: list.draft.changesBrief
         Accessible.name: qsTr("Against the last programme: %1").arg(text)
     }
 

@@ -1,4 +1,6 @@
 // What a rule says about an entry or a programme, with its source, and the room for the reason it asks for.
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Newel.Desk
 import Newel.Parts
@@ -91,8 +93,8 @@ Item {
             width: parent.width
             visible: row.finding.asks
             name: qsTr("Reason, %1: %2").arg(row.about).arg(row.finding.words)
-            hint: qsTr("Your reason, kept under your signature")
-            problem: row.open && !editing ? qsTr("Needs a written reason.") : ""
+            hint: qsTr("Your reason")
+            problem: row.open && !editing ? qsTr("Needs a written reason, kept under your signature.") : ""
             onEdited: text => row.reasoned(text)
             Component.onCompleted: text = row.reason
 

@@ -47,6 +47,7 @@ class DraftModel : public QObject {
   Q_PROPERTY(QVariantList findings READ findings NOTIFY changed)  // of the whole programme, see findingList()
   Q_PROPERTY(QVariantMap reasons READ reasons NOTIFY changed)     // rule id: written reason
   Q_PROPERTY(QStringList changes READ changes NOTIFY changed)
+  Q_PROPERTY(QString changesBrief READ changesBrief NOTIFY changed)  // the first of them, a line each
   // Effort x minutes of the last weeks, as the person rated them; empty: nothing was practised.
   Q_PROPERTY(QString loadWords READ loadWords NOTIFY changed)
   // What a report of this programme would lack (CERT): {words, lacks, row}; row: of the entry, -1: of the
@@ -95,6 +96,7 @@ class DraftModel : public QObject {
   QVariantList findings() const;
   QVariantMap reasons() const;
   QStringList changes() const;
+  QString changesBrief() const;
   QString loadWords() const;
   QVariantList reportLacks() const;
   QString reportWords() const;

@@ -14,6 +14,7 @@ namespace {
 
 constexpr int kLoadWeeks = 4;
 constexpr int kCountedWeeks = 4;
+constexpr int kChangesShown = 6;
 
 }  // namespace
 
@@ -33,6 +34,14 @@ QString DraftModel::loadWords() const {
   if (unrated > 0)
     words += QLatin1Char(' ') + tr("%1 times nobody rated the effort; these are not in it.").arg(unrated);
   return words;
+}
+
+QString DraftModel::changesBrief() const {
+  const QStringList all = changes();
+  QStringList lines = all.mid(0, kChangesShown);
+  const auto more = all.size() - lines.size();
+  if (more > 0) lines << tr("and %1 more, under Dates, advice, limits").arg(more);
+  return lines.join(QLatin1Char('\n'));
 }
 
 std::vector<CertResult> DraftModel::reportLines() const {

@@ -1508,10 +1508,6 @@
         <translation>Lo que impide firmar: %1</translation>
     </message>
     <message>
-        <source>and %1 more, under Dates, advice, limits</source>
-        <translation>y %1 más, en Fechas, consejos, límites</translation>
-    </message>
-    <message>
         <source>Against the last programme: %1</source>
         <translation>Respecto al último programa: %1</translation>
     </message>
@@ -2028,20 +2024,20 @@
         <translation>Motivo, %1: %2</translation>
     </message>
     <message>
-        <source>Your reason, kept under your signature</source>
-        <translation>Su motivo, guardado bajo su firma</translation>
-    </message>
-    <message>
-        <source>Needs a written reason.</source>
-        <translation>Necesita un motivo escrito.</translation>
-    </message>
-    <message>
         <source>What would answer it:</source>
         <translation>Qué lo resolvería:</translation>
     </message>
     <message>
         <source>%1, because of: %2</source>
         <translation>%1, por: %2</translation>
+    </message>
+    <message>
+        <source>Your reason</source>
+        <translation>Su motivo</translation>
+    </message>
+    <message>
+        <source>Needs a written reason, kept under your signature.</source>
+        <translation>Hace falta un motivo escrito, que queda bajo su firma.</translation>
     </message>
 </context>
 <context>
@@ -5390,6 +5386,10 @@
     <message>
         <source>Only the clinic can say it.</source>
         <translation>Solo la clínica puede decirlo.</translation>
+    </message>
+    <message>
+        <source>and %1 more, under Dates, advice, limits</source>
+        <translation>y %1 más, en Fechas, consejos, límites</translation>
     </message>
 </context>
 <context>

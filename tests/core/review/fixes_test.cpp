@@ -19,7 +19,9 @@ const RuleBook& rules() { return RuleBook::builtIn(); }
 
 std::set<std::string> rulesThat(const v1::Entry& entry, const v1::Person& person, bool must_be_answered) {
   std::set<std::string> ids;
-  for (const auto& finding : *rules().check(entry, person, catalogue())) {
+  const auto findings = rules().check(entry, person, catalogue());
+  EXPECT_TRUE(findings.ok()) << findings.status();
+  for (const auto& finding : *findings) {
     const bool stands = finding.effect() == v1::EFFECT_BLOCK || finding.effect() == v1::EFFECT_ASK;
     if (stands || !must_be_answered) ids.insert(finding.rule_id());
   }
