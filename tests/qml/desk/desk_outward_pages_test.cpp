@@ -163,6 +163,7 @@ TEST_P(OutwardPages, aFileOfAnotherSystemFillsTheFormAndTheFirstProgramme) {
   form.set(QStringLiteral("left.prosthesis"), v1::ANSWER_YES);
   form.set(QStringLiteral("left.foot"), v1::FOOT_KIND_FIXED_ANKLE);
   form.set(QStringLiteral("mobility"), v1::MOBILITY_LEVEL_K2);
+  form.set(QStringLiteral("height_cm"), 170);
   form.set(QStringLiteral("walking_aid"), v1::WALKING_AID_NONE);
   form.set(QStringLiteral("no_conditions"), true);
   form.restNotKnown();
