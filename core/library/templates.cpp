@@ -13,6 +13,7 @@ namespace {
 constexpr std::uint32_t kUsualWeeks = 4;  // common practice, no source
 constexpr std::uint32_t kMostWeeks = 52;
 constexpr int kWeek = 7;
+constexpr int kMostMeasures = 10;
 
 v1::DoseKind kindOf(const v1::Dose& dose) {
   if (dose.has_sets()) return v1::DOSE_KIND_SETS;
@@ -129,6 +130,25 @@ v1::TemplateEntry entryLeft(const v1::Entry& entry, const v1::Person& person) {
   return left;
 }
 
+// Rounded to whole weeks: a measure belongs to a visit, not to a day.
+std::uint32_t weeksBetween(const std::string& from, const std::string& to) {
+  const auto first = parseLocalDay(from);
+  const auto last = parseLocalDay(to);
+  if (!first.ok() || !last.ok() || *last <= *first) return 1;
+  const auto weeks = static_cast<std::uint32_t>((*last - *first + kWeek / 2) / kWeek);
+  return std::clamp(weeks, 1U, kMostWeeks);
+}
+
+v1::WearPlan wearLeft(const v1::WearPlan& plan) {
+  v1::WearPlan left;
+  *left.mutable_steps() = plan.steps();
+  left.set_off_min(plan.off_min());
+  left.set_grace_min(plan.grace_min());
+  left.set_redness_min(plan.redness_min());
+  left.set_redness_action(plan.redness_action());
+  return left;
+}
+
 std::uint32_t weeksOf(const v1::Programme& draft) {
   const auto first = parseLocalDay(draft.effective_day());
   const auto last = parseLocalDay(draft.end_day());
@@ -182,6 +202,27 @@ v1::Entry entryFrom(const v1::TemplateEntry& from, const v1::Exercise& exercise,
   return entry;
 }
 
+v1::WearPlan wearFor(const v1::ProgrammeTemplate& from, const v1::Programme& programme) {
+  v1::WearPlan plan = from.wear_plan();
+  plan.set_person_id(programme.person_id());
+  plan.set_effective_day(programme.effective_day());
+  plan.set_zone(programme.zone());
+  return plan;
+}
+
+void askMeasures(const v1::ProgrammeTemplate& from, v1::Programme& programme) {
+  const auto first = parseLocalDay(programme.effective_day());
+  std::set<std::string> asked;
+  for (const auto& measure : programme.measures()) asked.insert(measure.kind());
+  for (const auto& measure : from.measures()) {
+    if (!first.ok() || programme.measures_size() >= kMostMeasures || !asked.insert(measure.kind()).second)
+      continue;
+    v1::AskedMeasure& added = *programme.add_measures();
+    added.set_kind(measure.kind());
+    added.set_by_day(formatLocalDay(*first + absl::civil_diff_t{kWeek} * measure.after_weeks()));
+  }
+}
+
 v1::ProgrammeTemplate templateOf(const v1::Programme& draft, const v1::Person& person,
                                  const std::string& name, const std::string& language) {
   v1::ProgrammeTemplate left;
@@ -193,6 +234,12 @@ v1::ProgrammeTemplate templateOf(const v1::Programme& draft, const v1::Person& p
   *left.mutable_cards() = draft.cards();
   for (v1::AdviceEntry& card : *left.mutable_cards()) card.clear_note();
   left.set_weeks(weeksOf(draft));
+  for (const v1::AskedMeasure& asked : draft.measures()) {
+    v1::TemplateMeasure& measure = *left.add_measures();
+    measure.set_kind(asked.kind());
+    measure.set_after_weeks(weeksBetween(draft.effective_day(), asked.by_day()));
+  }
+  if (draft.has_wear_plan()) *left.mutable_wear_plan() = wearLeft(draft.wear_plan());
   return left;
 }
 

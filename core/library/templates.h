@@ -35,10 +35,18 @@ bool fitsPerson(const v1::ProgrammeTemplate& programme_template, const v1::Perso
 // needs a sound limb is left to defaultEntry() when there is none. No id. `exercise` is the newest revision.
 v1::Entry entryFrom(const v1::TemplateEntry& from, const v1::Exercise& exercise, const v1::Person& person);
 
+// The template's wearing time as a plan of this programme's person from its first day on; the number, signer
+// and day of signing are the hub's. Only for a template that has one.
+v1::WearPlan wearFor(const v1::ProgrammeTemplate& from, const v1::Programme& programme);
+// Asks for the template's measures, by days counted from the programme's first one, after those that are
+// asked for already: each kind once, at most 10.
+void askMeasures(const v1::ProgrammeTemplate& from, v1::Programme& programme);
+
 // What may be kept of `draft` for anybody: exercises (each once), doses, support, days, rungs, progression,
-// cards and length. Never what was written to or about the person: notes, advice, reasons, pictures, pain
-// limits, wearing time, measures. Left and right become the prosthetic or the sound side of `person`, and are
-// left out when both limbs are lost. No id, author or revision. Days that are none give 4 weeks.
+// cards, length, which measures after how many weeks, and the steps of its wearing time from the first one.
+// Never what was written to or about the person: notes, advice, reasons, pictures, pain limits. Left and
+// right become the prosthetic or the sound side of `person`, and are left out when both limbs are lost. No
+// id, author or revision. Days that are none give 4 weeks.
 v1::ProgrammeTemplate templateOf(const v1::Programme& draft, const v1::Person& person,
                                  const std::string& name, const std::string& language);
 

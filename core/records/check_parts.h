@@ -29,5 +29,7 @@ void checkEntry(const FieldCheck& check, const v1::Entry& entry);
 void checkAdviceEntry(const FieldCheck& check, const v1::AdviceEntry& entry);
 void checkOwnExercise(const FieldCheck& check, const v1::OwnExercise& own);
 void checkWearPlan(const FieldCheck& check, const v1::WearPlan& plan);
+// Steps, minutes and what redness means: what a template may have of a plan.
+void checkWearSteps(const FieldCheck& check, const v1::WearPlan& plan);
 
 }  // namespace newel

@@ -112,6 +112,10 @@ absl::Status check(const v1::Message& message) {
   check.text("sender_name", message.sender_name(), 0, 200);
   check.that(message.has_written_at(), "written_at", "is missing");
   check.text("text", message.text(), 1, 4000);
+  if (message.has_photo()) checkPhoto(check.at("photo"), message.photo());
+  if (message.has_clip()) checkClip(check.at("clip"), message.clip());
+  check.that(message.sender() == v1::SENDER_CLINIC || (!message.has_photo() && !message.has_clip()), "photo",
+             "or clip: the clinic alone sends them");
   return check.status();
 }
 

@@ -9,6 +9,7 @@ namespace {
 
 constexpr int kMostEntries = 20;
 constexpr int kMostCards = 10;
+constexpr int kMostMeasures = 10;
 
 void checkFit(const FieldCheck& check, const v1::TemplateFit& fit) {
   check.that(!fit.levels().empty(), "levels", "is missing");
@@ -57,6 +58,28 @@ void checkTemplateCards(const FieldCheck& check, const v1::ProgrammeTemplate& va
   }
 }
 
+void checkTemplateMeasures(const FieldCheck& check, const v1::ProgrammeTemplate& value) {
+  check.that(value.measures_size() <= kMostMeasures, "measures", "more than 10");
+  std::set<std::string> kinds;
+  for (int i = 0; i < value.measures_size(); ++i) {
+    FieldCheck at = check.at("measures", i);
+    at.key("kind", value.measures(i).kind());
+    at.that(kinds.insert(value.measures(i).kind()).second, "kind", "is given twice");
+    at.range("after_weeks", value.measures(i).after_weeks(), 1, 52);
+  }
+}
+
+// A plan for anybody: nothing that was written to a person, no days, no signature.
+void checkTemplateWear(const FieldCheck& check, const v1::WearPlan& plan) {
+  checkWearSteps(check, plan);
+  check.that(plan.first_step() == 0, "first_step", "a template begins at the first");
+  const bool nobodys = plan.id().empty() && plan.number() == 0 && plan.person_id().empty() &&
+                       plan.clinic_id().empty() && plan.signer_id().empty() && plan.signer_name().empty() &&
+                       !plan.has_issued_at() && plan.effective_day().empty() && plan.zone().empty();
+  check.that(nobodys, "id", "or a number, signature, person or days, which are one person's");
+  check.that(plan.note().empty(), "note", "is for a person, not for a template");
+}
+
 }  // namespace
 
 bool isOwnTemplate(const v1::ProgrammeTemplate& programme_template) {
@@ -80,6 +103,9 @@ absl::Status check(const v1::ProgrammeTemplate& programme_template) {
     at.that(ids.insert(programme_template.entries(i).exercise_id()).second, "exercise_id", "is given twice");
   }
   checkTemplateCards(check, programme_template);
+  checkTemplateMeasures(check, programme_template);
+  if (programme_template.has_wear_plan())
+    checkTemplateWear(check.at("wear_plan"), programme_template.wear_plan());
   check.range("weeks", programme_template.weeks(), 1, 52);
   if (own) {
     check.range("revision", programme_template.revision(), 1, 1000000);

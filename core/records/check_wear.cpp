@@ -91,6 +91,16 @@ void checkRedness(const FieldCheck& check, const v1::RednessSetting& setting) {
 
 }  // namespace
 
+void checkWearSteps(const FieldCheck& check, const v1::WearPlan& plan) {
+  checkSteps(check, plan.steps());
+  check.that(plan.first_step() < static_cast<std::uint32_t>(std::max(plan.steps_size(), 1)), "first_step",
+             "is not one of the steps");
+  check.range("off_min", plan.off_min(), 0, 480);
+  check.range("grace_min", plan.grace_min(), 0, 30);
+  check.range("redness_min", plan.redness_min(), 5, 60);
+  check.enums(plan);
+}
+
 void checkWearPlan(const FieldCheck& check, const v1::WearPlan& plan) {
   check.uuid("id", plan.id());
   check.range("number", plan.number(), 1, 1000000);
@@ -101,13 +111,7 @@ void checkWearPlan(const FieldCheck& check, const v1::WearPlan& plan) {
   check.that(plan.has_issued_at(), "issued_at", "is missing");
   check.day("effective_day", plan.effective_day());
   check.zone("zone", plan.zone());
-  checkSteps(check, plan.steps());
-  check.that(plan.first_step() < static_cast<std::uint32_t>(std::max(plan.steps_size(), 1)), "first_step",
-             "is not one of the steps");
-  check.range("off_min", plan.off_min(), 0, 480);
-  check.range("grace_min", plan.grace_min(), 0, 30);
-  check.range("redness_min", plan.redness_min(), 5, 60);
-  check.enums(plan);
+  checkWearSteps(check, plan);
   check.text("note", plan.note(), 0, 2000);
 }
 

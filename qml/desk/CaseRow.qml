@@ -22,8 +22,11 @@ T.AbstractButton {
     required property bool waiting
     required property string waitingWords
     required property bool mayWait
+    required property bool chosen
     property bool mayWrite: false
+    property bool choosing: false // a press chooses in place of opening
 
+    signal chooseAsked
     signal waitAsked
     signal waitEnded
 
@@ -35,13 +38,21 @@ T.AbstractButton {
                                         : Math.max(whoColumn.height, reasons.height, tail.height) + 2 * Theme.space)
     focusPolicy: Qt.StrongFocus
 
-    Accessible.role: Accessible.ListItem
-    Accessible.name: qsTr("Open %1").arg(name)
+    Accessible.role: choosing ? Accessible.CheckBox : Accessible.ListItem
+    Accessible.checkable: choosing
+    Accessible.checked: chosen
+    Accessible.name: choosing ? qsTr("Choose %1").arg(name) : qsTr("Open %1").arg(name)
     Accessible.description: qsTr("%1. %2: %3 %4. %5 Phone heard from: %6. %7").arg(limbs).arg(urgencyWords).arg(reason)
         .arg(moreReasons.join(". ")).arg(waitingWords).arg(age).arg(weeksWords)
     Accessible.onPressAction: row.clicked()
     Keys.onReturnPressed: row.clicked()
     Keys.onEnterPressed: row.clicked()
+    Keys.onSpacePressed: {
+        if (row.mayWrite)
+            row.chooseAsked();
+        else
+            row.clicked();
+    }
 
     background: Rectangle {
         color: row.hovered || row.visualFocus || row.down ? Theme.sheet : "transparent"
@@ -60,10 +71,24 @@ T.AbstractButton {
         }
     }
 
+    Mark {
+        id: box
+
+        x: Theme.edge
+        y: Theme.space * 1.5
+        visible: row.choosing
+        width: visible ? Math.round(Theme.body * 1.35) : 0
+        height: width
+        shape: row.chosen ? Mark.Tick : Mark.Square
+        colour: row.chosen ? Theme.rail : Theme.soft
+        inner: Theme.paper
+    }
+
     UrgencyMark {
         id: sign
 
         x: Theme.edge
+        visible: !row.choosing // two squares side by side are one too many; the words say how urgent it is
         y: Theme.space * 1.5
         width: Math.round(Theme.body * 1.35)
         height: width

@@ -22,6 +22,18 @@ FocusScope {
         onActivated: page.model.reload()
     }
 
+    Shortcut {
+        sequences: ["Ctrl+A"]
+        enabled: page.desk.mayWrite && list.activeFocus
+        onActivated: page.model.chooseShown()
+    }
+
+    Shortcut {
+        sequences: ["Escape"]
+        enabled: page.model.choosing
+        onActivated: page.model.choosing = false
+    }
+
     Component.onCompleted: filter.takeFocus()
 
     Column {
@@ -67,7 +79,7 @@ FocusScope {
                 text: page.model.filter
                 onEdited: text => page.model.filter = text
                 onAccepted: list.openFirst()
-                Keys.onDownPressed: list.forceActiveFocus(Qt.TabFocusReason)
+                Keys.onDownPressed: list.takeFocus()
             }
 
             SmallButton {
@@ -81,6 +93,14 @@ FocusScope {
                 words: Theme.rail
                 edge: Theme.rail
                 onClicked: page.desk.openNewPerson()
+            }
+
+            SmallButton {
+                visible: page.desk.mayWrite && !page.model.choosing
+                text: qsTr("Choose several")
+                Accessible.name: qsTr("Choose several people, to write to all of them")
+                Accessible.description: qsTr("Space on a row chooses it")
+                onClicked: page.model.choosing = true
             }
 
             SmallButton {
@@ -176,6 +196,50 @@ FocusScope {
             }
         }
 
+        Flow {
+            width: parent.width
+            visible: page.model.choosing
+            spacing: Theme.space
+
+            Say {
+                height: Math.max(36, implicitHeight)
+                verticalAlignment: Text.AlignVCenter
+                text: page.model.chosenCount === 1 ? qsTr("1 chosen") : qsTr("%L1 chosen").arg(page.model.chosenCount)
+                font.bold: true
+                Accessible.role: Accessible.AlertMessage
+            }
+
+            SmallButton {
+                text: qsTr("Write to them")
+                words: Theme.rail
+                edge: Theme.rail
+                enabled: page.model.chosenCount > 0
+                onClicked: page.desk.openMany(false)
+            }
+
+            SmallButton {
+                text: qsTr("Hold order for them")
+                words: Theme.stop
+                edge: Theme.stop
+                mark: Mark.Octagon
+                markInner: Theme.sheet
+                enabled: page.model.chosenCount > 0
+                onClicked: page.desk.openMany(true)
+            }
+
+            SmallButton {
+                text: qsTr("All that are shown (%L1)").arg(page.model.count)
+                Accessible.name: qsTr("Choose all that are shown")
+                Accessible.description: qsTr("Ctrl and A")
+                onClicked: page.model.chooseShown()
+            }
+
+            SmallButton {
+                text: qsTr("Choose nobody")
+                onClicked: page.model.choosing = false
+            }
+        }
+
         WaitForm {
             width: parent.width
             visible: page.model.waitFor !== ""
@@ -235,6 +299,14 @@ FocusScope {
     ListView {
         id: list
 
+        // Its row too, so that the next key is the row's.
+        function takeFocus(): void {
+            if (currentIndex < 0)
+                currentIndex = 0;
+            if (currentItem !== null)
+                currentItem.forceActiveFocus(Qt.TabFocusReason);
+        }
+
         function openFirst(): void {
             const first = itemAtIndex(0) as CaseRow;
             if (first !== null)
@@ -258,7 +330,14 @@ FocusScope {
         delegate: CaseRow {
             width: list.width
             mayWrite: page.desk.mayWrite
-            onClicked: page.desk.openPerson(personId)
+            choosing: page.model.choosing
+            onClicked: {
+                if (page.model.choosing)
+                    page.model.toggleChosen(personId);
+                else
+                    page.desk.openPerson(personId);
+            }
+            onChooseAsked: page.model.toggleChosen(personId)
             onWaitAsked: page.model.askWait(personId)
             onWaitEnded: page.model.endWait(personId)
         }

@@ -31,6 +31,28 @@ FocusScope {
             Accessible.role: Accessible.Heading
         }
 
+        Heading {
+            width: parent.width
+            text: qsTr("Backup")
+        }
+
+        Say {
+            width: parent.width
+            visible: !page.settings.backupOld
+            text: page.settings.backup
+        }
+
+        Problem {
+            width: parent.width
+            visible: page.settings.backupOld
+            text: page.settings.backup
+        }
+
+        Heading {
+            width: parent.width
+            text: qsTr("What the clinic has set")
+        }
+
         Say {
             width: parent.width
             text: page.settings.mayChange ? qsTr("They count for everyone of this clinic. The usual value is the cautious end of what is published.")

@@ -64,11 +64,21 @@ Rectangle {
                 Accessible.role: Accessible.AlertMessage
             }
 
+            SmallButton {
+                id: giveUp
+
+                visible: head.desk.signedIn && head.desk.documents.making && head.desk.pageName !== "DocumentsPage"
+                text: qsTr("Give it up")
+                Accessible.name: qsTr("Give up: %1").arg(head.desk.documents.makingWords)
+                onClicked: head.desk.documents.cancel()
+            }
+
             Item {
                 id: gap
 
                 readonly property real taken: (backButton.visible ? backButton.width + row.spacing : 0) + who.width
                     + looks.width + 4 * row.spacing + 2 * Theme.edge + (head.desk.busyWords === "" ? 0 : 260)
+                    + (giveUp.visible ? giveUp.width + row.spacing : 0)
 
                 width: Math.max(0, row.width - taken)
                 height: 1
@@ -181,14 +191,6 @@ Rectangle {
                 font.bold: true
                 Accessible.role: Accessible.AlertMessage
             }
-        }
-
-        Problem {
-            x: Theme.edge
-            width: parent.width - 2 * Theme.edge
-            topPadding: 4
-            bottomPadding: 4
-            text: head.desk.sheetProblem
         }
     }
 }

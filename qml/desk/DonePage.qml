@@ -59,8 +59,8 @@ FocusScope {
 
                 SmallButton {
                     least: 32
-                    text: qsTr("Report PDF of these weeks")
-                    onClicked: page.desk.saveReport()
+                    text: qsTr("Report of these weeks")
+                    onClicked: page.desk.openReport()
                 }
             }
 

@@ -160,6 +160,20 @@ Column {
         minutes: list.draft.minutes
     }
 
+    Say {
+        width: parent.width
+        visible: list.begun && text !== ""
+        text: list.draft.loadWords
+        color: Theme.soft
+    }
+
+    Say {
+        width: parent.width
+        visible: list.begun
+        text: list.draft.changesBrief
+        Accessible.name: qsTr("Against the last programme: %1").arg(text)
+    }
+
     Repeater {
         model: list.draft.findings
 

@@ -11,6 +11,7 @@ Column {
     required property EntryModel entry
     required property EntryMediaModel media
     required property DraftModel draft
+    required property NextStepModel step
 
     // Names every control by its exercise, so that a screen reader tells two exercises apart.
     function named(what: string): string {
@@ -74,6 +75,7 @@ Column {
             about: editor.entry.title
             reason: editor.entry.reasons[modelData.ruleId] ?? ""
             onReasoned: text => editor.entry.setReason(modelData.ruleId, text)
+            onFixed: index => editor.entry.applyFix(modelData.ruleId, index)
         }
     }
 
@@ -131,6 +133,12 @@ Column {
         width: parent.width
         entry: editor.entry
         several: editor.draft.entries.count > 1
+    }
+
+    NextStep {
+        width: parent.width
+        step: editor.step
+        about: editor.entry.title
     }
 
     AreaField {

@@ -1,4 +1,6 @@
 // What a rule says about an entry or a programme, with its source, and the room for the reason it asks for.
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Newel.Desk
 import Newel.Parts
@@ -11,6 +13,9 @@ Item {
     property string reason: ""
 
     signal reasoned(string text)
+    signal fixed(int index)
+
+    readonly property var fixes: finding.fixes ?? []
 
     readonly property bool open: finding.asks && reason === ""
 
@@ -54,14 +59,42 @@ Item {
             font.pixelSize: Math.round(Theme.small * 0.85)
         }
 
+        Flow {
+            width: parent.width
+            visible: row.fixes.length > 0
+            spacing: Theme.space
+
+            Say {
+                height: Math.max(32, implicitHeight)
+                verticalAlignment: Text.AlignVCenter
+                text: qsTr("What would answer it:")
+                color: Theme.soft
+            }
+
+            Repeater {
+                model: row.fixes
+
+                SmallButton {
+                    required property var modelData
+                    required property int index
+
+                    least: 32
+                    width: Math.min(implicitWidth, column.width)
+                    text: modelData.text
+                    Accessible.name: qsTr("%1, because of: %2").arg(modelData.text).arg(row.finding.words)
+                    onClicked: row.fixed(index)
+                }
+            }
+        }
+
         LineField {
             id: field
 
             width: parent.width
             visible: row.finding.asks
             name: qsTr("Reason, %1: %2").arg(row.about).arg(row.finding.words)
-            hint: qsTr("Your reason, kept under your signature")
-            problem: row.open && !editing ? qsTr("Needs a written reason.") : ""
+            hint: qsTr("Your reason")
+            problem: row.open && !editing ? qsTr("Needs a written reason, kept under your signature.") : ""
             onEdited: text => row.reasoned(text)
             Component.onCompleted: text = row.reason
 

@@ -9,6 +9,9 @@ Column {
     id: pane
 
     required property PersonModel person
+    property bool mayWrite: true
+
+    signal mediaAsked // to write with a photo or a clip
 
     spacing: Theme.space
 
@@ -61,6 +64,13 @@ Column {
                 Say {
                     width: parent.width
                     visible: text !== ""
+                    text: bubble.modelData.media
+                    font.italic: true
+                }
+
+                Say {
+                    width: parent.width
+                    visible: text !== ""
                     text: bubble.modelData.state
                     color: Theme.soft
                 }
@@ -93,6 +103,12 @@ Column {
             text: pane.person.sending ? qsTr("Sending …") : qsTr("Send message")
             enabled: !pane.person.sending && field.text.trim() !== ""
             onClicked: pane.person.send(field.text, urgent.chosen)
+        }
+
+        SmallButton {
+            visible: pane.mayWrite
+            text: qsTr("With a photo or a clip …")
+            onClicked: pane.mediaAsked()
         }
     }
 

@@ -51,6 +51,12 @@ FocusScope {
                 Accessible.role: Accessible.Heading
             }
 
+            ImportPane {
+                width: parent.width
+                visible: page.form.isNew
+                from: page.desk.importing
+            }
+
             Grid {
                 id: names
 

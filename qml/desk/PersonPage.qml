@@ -166,31 +166,9 @@ FocusScope {
                 }
 
                 SmallButton {
-                    text: qsTr("Handout PDF")
-                    enabled: page.person.hasProgramme
-                    onClicked: page.desk.saveHandout(DeskModel.Roomy)
-                }
-
-                SmallButton {
-                    text: qsTr("Handout PDF, large print")
-                    enabled: page.person.hasProgramme
-                    onClicked: page.desk.saveHandout(DeskModel.LargePrint)
-                }
-
-                SmallButton {
-                    text: qsTr("Handout PDF, short")
-                    enabled: page.person.hasProgramme
-                    onClicked: page.desk.saveHandout(DeskModel.Short)
-                }
-
-                SmallButton {
-                    text: qsTr("Wallet card PDF")
-                    onClicked: page.desk.saveCard()
-                }
-
-                SmallButton {
-                    text: qsTr("Report PDF")
-                    onClicked: page.desk.saveReport()
+                    text: qsTr("Documents")
+                    Accessible.name: qsTr("Documents: handout, report, card, calendar, exports")
+                    onClicked: page.desk.openDocuments()
                 }
             }
 
@@ -356,6 +334,8 @@ FocusScope {
                 width: parent.width
                 visible: page.person.loaded
                 person: page.person
+                mayWrite: page.desk.mayWrite
+                onMediaAsked: page.desk.openWriteTo()
             }
         }
 

@@ -52,6 +52,8 @@ Column {
             height: pane.phoneHeight
             scale: pane.zoom
             transformOrigin: Item.TopLeft
+            LayoutMirroring.enabled: pane.preview.rightToLeft
+            LayoutMirroring.childrenInherit: true
 
             PracticeView {
                 anchors.fill: parent
@@ -69,6 +71,10 @@ Column {
                     sideWords: pane.now.sideWords ?? ""
                     fraction: pane.now.fraction ?? 0
                     resting: pane.now.resting ?? false
+                    canLengthen: pane.now.canLengthen ?? false
+                    canGoNow: pane.now.canGoNow ?? false
+                    waiting: pane.now.waiting ?? false
+                    labels: pane.preview.labels
                     figure: pane.preview.figure
                     posts: pane.now.posts ?? []
                     at: pane.now.at ?? 0

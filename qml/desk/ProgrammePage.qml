@@ -168,6 +168,7 @@ FocusScope {
                 entry: page.desk.entry
                 media: page.desk.media
                 draft: page.desk.draft
+                step: page.desk.nextStep
             }
 
             CataloguePicker {
@@ -183,6 +184,10 @@ FocusScope {
                 width: parent.width
                 visible: page.shown === "whole"
                 draft: page.desk.draft
+                onEntryChosen: row => {
+                    page.desk.draft.selected = row;
+                    page.show("entry");
+                }
             }
 
             WearPlanForm {

@@ -30,7 +30,7 @@ Column {
 
     Say {
         width: parent.width
-        text: qsTr("Whatever you choose is put to the safety rules for this person. Pain limits and wearing time stay as they are.")
+        text: qsTr("Whatever you choose is put to the safety rules for this person. Pain limits, and wearing time that is planned already, stay as they are.")
         color: Theme.soft
     }
 
@@ -47,6 +47,31 @@ Column {
         title: pane.start.lastWords
         about: qsTr("Its exercises, days, advice and cards, to change what has to change.")
         onClicked: pane.start.startLast()
+    }
+
+    Heading {
+        width: parent.width
+        visible: pane.start.asks.length > 0
+        text: qsTr("Asked for in the file this person came with")
+    }
+
+    Repeater {
+        model: pane.start.asks
+
+        Say {
+            required property var modelData
+
+            width: pane.width
+            text: qsTr("%1: %2").arg(modelData.title).arg(modelData.details)
+        }
+    }
+
+    StartRow {
+        width: parent.width
+        visible: pane.start.asksWords !== ""
+        title: qsTr("What the file asks for")
+        about: pane.start.asksWords
+        onClicked: pane.start.startFromAsked()
     }
 
     Repeater {
@@ -104,7 +129,7 @@ Column {
     Say {
         width: parent.width
         visible: pane.start.mayKeep
-        text: qsTr("For everybody in the clinic: exercises, doses, days and cards. Nothing that you wrote to this person, no reasons, no pictures, no limits.")
+        text: qsTr("For everybody in the clinic: exercises, doses, days, cards, measures and wearing time. Nothing that you wrote to this person, no reasons, no pictures, no limits.")
         color: Theme.soft
     }
 

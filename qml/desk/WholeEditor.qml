@@ -10,6 +10,7 @@ Column {
 
     required property DraftModel draft
 
+    signal entryChosen(int row)
     spacing: Theme.space * 1.5
 
     Heading {
@@ -105,6 +106,47 @@ Column {
 
             width: whole.width
             text: modelData
+        }
+    }
+
+    Heading {
+        width: parent.width
+        text: qsTr("What a full report would lack (CERT)")
+    }
+
+    Say {
+        width: parent.width
+        text: whole.draft.reportWords
+        color: Theme.soft
+    }
+
+    Repeater {
+        model: whole.draft.reportLacks
+
+        Flow {
+            id: lack
+
+            required property var modelData
+
+            width: whole.width
+            spacing: Theme.space
+
+            Say {
+                width: Math.min(implicitWidth, whole.width - (open.visible ? open.width + Theme.space : 0))
+                height: Math.max(32, implicitHeight)
+                verticalAlignment: Text.AlignVCenter
+                text: lack.modelData.lacks === "" ? lack.modelData.words : qsTr("%1. %2").arg(lack.modelData.words).arg(lack.modelData.lacks)
+            }
+
+            SmallButton {
+                id: open
+
+                visible: lack.modelData.row >= 0
+                least: 32
+                text: qsTr("Write it")
+                Accessible.name: qsTr("Write it: %1").arg(lack.modelData.lacks)
+                onClicked: whole.entryChosen(lack.modelData.row)
+            }
         }
     }
 }

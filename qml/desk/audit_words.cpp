@@ -60,6 +60,7 @@ const std::map<std::string, const char*>& table() {
       {"programmes.see", QT_TRANSLATE_NOOP("AuditWords", "looked at the programmes")},
       {"receipts.see", QT_TRANSLATE_NOOP("AuditWords", "looked at what has arrived")},
       {"settings.change", QT_TRANSLATE_NOOP("AuditWords", "changed the clinic's settings")},
+      {"person.export", QT_TRANSLATE_NOOP("AuditWords", "took a document of the record out of the desk")},
       {"store.backup", QT_TRANSLATE_NOOP("AuditWords", "a backup was made and checked")},
       {"store.restored", QT_TRANSLATE_NOOP("AuditWords", "the store was put back from a copy")},
   };

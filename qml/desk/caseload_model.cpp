@@ -53,7 +53,8 @@ QHash<int, QByteArray> CaseloadModel::roleNames() const {
           {WeeksWords, "weeksWords"},
           {Waiting, "waiting"},
           {WaitingWords, "waitingWords"},
-          {MayWait, "mayWait"}};
+          {MayWait, "mayWait"},
+          {Chosen, "chosen"}};
 }
 
 QVariant CaseloadModel::data(const QModelIndex& index, int role) const {
@@ -96,6 +97,8 @@ QVariant CaseloadModel::data(const QModelIndex& index, int role) const {
       return waitingWords(entry);
     case MayWait:
       return entry.known && maySnooze(attention);
+    case Chosen:
+      return m_chosen.contains(attention.person_id);
     default:
       return {};
   }
@@ -216,6 +219,7 @@ void CaseloadModel::clear() {
   m_stale = false;
   countAll();
   askWait(QString());
+  setChoosing(false);
   emit filterChanged();
   emit changed();
 }
@@ -303,6 +307,7 @@ void CaseloadModel::gotEntries(std::vector<CaseloadEntry> entries) {
   m_loading = false;
   m_stale = false;
   m_news.clear();
+  dropGone();
   show();
   readNudged();
 }

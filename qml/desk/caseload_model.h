@@ -40,6 +40,9 @@ class CaseloadModel : public QAbstractListModel {
   Q_PROPERTY(int count READ count NOTIFY changed)
   Q_PROPERTY(bool seesOthers READ seesOthers NOTIFY changed)  // there are people of colleagues in the list
   Q_PROPERTY(bool mineOnly READ mineOnly WRITE setMineOnly NOTIFY filterChanged)
+  // Several rows are being chosen, to write to all of them at once.
+  Q_PROPERTY(bool choosing READ choosing WRITE setChoosing NOTIFY choiceChanged)
+  Q_PROPERTY(int chosenCount READ chosenCount NOTIFY choiceChanged)
   // Whose row is about to wait; empty: nobody's.
   Q_PROPERTY(QString waitFor READ waitFor NOTIFY waitChanged)
   Q_PROPERTY(QString waitName READ waitName NOTIFY waitChanged)
@@ -62,6 +65,7 @@ class CaseloadModel : public QAbstractListModel {
     Waiting,       // somebody said that it can wait, and nothing has ended that
     WaitingWords,  // until when, why, who
     MayWait,
+    Chosen,
   };
   static constexpr int kWaitingLevel = 4;  // of wantedUrgency: those that wait
 
@@ -106,6 +110,17 @@ class CaseloadModel : public QAbstractListModel {
   Q_INVOKABLE void askWait(const QString& person_id);
   Q_INVOKABLE void letWait(const QString& reason, const QString& until_day);
   Q_INVOKABLE void endWait(const QString& person_id);
+  bool choosing() const { return m_choosing; }
+  void setChoosing(bool choosing);  // false: nobody is chosen any more
+  int chosenCount() const { return static_cast<int>(m_chosen.size()); }
+  Q_INVOKABLE void toggleChosen(const QString& person_id);  // begins choosing
+  Q_INVOKABLE void chooseShown();                           // all that the filter leaves, beside those chosen
+  struct ChosenPerson {
+    std::string id;
+    QString name;
+    QString limbs;
+  };
+  std::vector<ChosenPerson> chosen() const;  // in the order of the list
   // Something of this person changed at the hub; empty: perhaps of everybody.
   void nudge(const std::string& person_id);
   // Whose records are open to this account by a written reason at `now`, the hub's, each with its end.
@@ -119,6 +134,7 @@ class CaseloadModel : public QAbstractListModel {
   void filterChanged();
   void countsChanged();  // and only then: what is chosen keeps the focus
   void waitChanged();
+  void choiceChanged();
   void sessionEnded(const absl::Status& status);
 
  private:
@@ -131,6 +147,7 @@ class CaseloadModel : public QAbstractListModel {
   void putWait(const std::string& person_id, const QString& reason, const QString& until_day);
   void countAll();
   void show();
+  void dropGone();
   bool matches(const CaseloadEntry& entry) const;
   QString weeksWords(const CaseloadEntry& entry) const;
   QString waitingWords(const CaseloadEntry& entry) const;
@@ -141,6 +158,8 @@ class CaseloadModel : public QAbstractListModel {
   std::unordered_map<std::string, std::size_t> m_place;
   std::vector<std::size_t> m_shown;  // places of those that match the filter
   std::set<std::string> m_nudged;
+  std::set<std::string> m_chosen;
+  bool m_choosing = false;
   std::shared_ptr<std::atomic<bool>> m_wanted = std::make_shared<std::atomic<bool>>(true);
   bool m_reading_nudged = false;
   QString m_filter;

@@ -1,10 +1,19 @@
 #include "qml/desk/clinic_settings_model.h"
 
+#include <utility>
+
+#include "core/time/local_day.h"
 #include "qml/desk/in_language.h"
 #include "qml/desk/problem_words.h"
 #include "qml/print/record_words.h"
 
 namespace newel::desk {
+namespace {
+
+// Ours, common practice, no source: what a week wrote is a lot to write again.
+constexpr absl::Duration kBackupOld = absl::Hours(24 * 7);
+
+}  // namespace
 
 ClinicSettingsModel::ClinicSettingsModel(DeskContext& context, DeskContent& content, QObject* parent)
     : QObject(parent), m_context(context), m_content(content), m_values(context.settings) {}
@@ -14,6 +23,49 @@ void ClinicSettingsModel::begin() {
   m_problem.clear();
   m_saving = false;
   emit changed();
+}
+
+void ClinicSettingsModel::readBackup() {
+  m_backup = absl::UnknownError("not asked yet");
+  m_context.worker->run(
+      this, tr("Asking for the last backup"),
+      [](DeskClient* client) -> absl::StatusOr<v1::BackupState> {
+        if (client == nullptr) return absl::UnauthenticatedError("not signed in");
+        auto state = client->clinicState();
+        if (!state.ok()) return state.status();
+        return state->backup();
+      },
+      [this](absl::StatusOr<v1::BackupState> state) {
+        m_backup = std::move(state);
+        emit changed();
+      },
+      HubWorker::Turn::Later);
+}
+
+QString ClinicSettingsModel::backup() const {
+  if (absl::IsUnknown(m_backup.status())) return tr("Asking the hub …");
+  if (!m_backup.ok()) return problemWords(m_backup.status(), tr("ask for the last backup"));
+  const QString how =
+      m_backup->by_database()
+          ? tr("The database is copied with its own tools; newel-hub backed-up tells the clinic when.")
+          : tr("newel-hub backup makes one while the hub is serving.");
+  if (!m_backup->has_last())
+    return (m_backup->by_database() ? tr("No copy of the database was ever told of.")
+                                    : tr("There was never a backup.")) +
+           QLatin1Char(' ') + how;
+  const absl::Time last = toTime(m_backup->last());
+  const QString age = print::ageWords(m_context.now() + m_context.hub_ahead - last);
+  const QString when = print::momentWords(last, m_context.zone);
+  const QString words = m_backup->by_database()
+                            ? tr("The database was last said to be copied %1 (%2).").arg(age, when)
+                            : tr("Last made and checked %1 (%2).").arg(age, when);
+  return backupOld() ? words + QLatin1Char(' ') + how : words;
+}
+
+bool ClinicSettingsModel::backupOld() const {
+  if (!m_backup.ok()) return !absl::IsUnknown(m_backup.status());
+  return !m_backup->has_last() ||
+         m_context.now() + m_context.hub_ahead - toTime(m_backup->last()) > kBackupOld;
 }
 
 QVariantList ClinicSettingsModel::rows() const {

@@ -17,6 +17,9 @@ class ClinicSettingsModel : public QObject {
   QML_UNCREATABLE("made by the desk")
   // {id, title, help, unit, value, usual, least, most, source}
   Q_PROPERTY(QVariantList rows READ rows NOTIFY changed)
+  // When the clinic's store was last copied and checked, and whether that is too long ago.
+  Q_PROPERTY(QString backup READ backup NOTIFY changed)
+  Q_PROPERTY(bool backupOld READ backupOld NOTIFY changed)
   Q_PROPERTY(bool mayChange READ mayChange NOTIFY changed)  // by the role of who is signed in
   Q_PROPERTY(bool dirty READ dirty NOTIFY changed)
   Q_PROPERTY(bool saving READ saving NOTIFY changed)
@@ -26,7 +29,10 @@ class ClinicSettingsModel : public QObject {
   ClinicSettingsModel(DeskContext& context, DeskContent& content, QObject* parent = nullptr);
 
   void begin();
+  void readBackup();  // asks the hub; what it said shows
   QVariantList rows() const;
+  QString backup() const;
+  bool backupOld() const;
   bool mayChange() const;
   bool dirty() const { return m_values != m_context.settings; }
   bool saving() const { return m_saving; }
@@ -46,6 +52,7 @@ class ClinicSettingsModel : public QObject {
   SettingValues m_values;
   bool m_saving = false;
   QString m_problem;
+  absl::StatusOr<v1::BackupState> m_backup = absl::UnknownError("not asked yet");
 };
 
 }  // namespace newel::desk

@@ -1,13 +1,9 @@
 #include "qml/desk/desk_model.h"
 
-#include <QtCore/QDir>
 #include <QtCore/QMetaEnum>
 #include <QtCore/QStandardPaths>
 
 #include "core/time/local_day.h"
-#include "qml/desk/problem_words.h"
-#include "qml/desk/sheets.h"
-#include "qml/print/handout.h"
 #include "qml/print/record_words.h"
 
 namespace newel::desk {
@@ -22,15 +18,19 @@ DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const Q
       m_caseload(context),
       m_person(context),
       m_form(context),
+      m_import(context),
       m_draft(context),
       m_start(context, m_draft),
       m_wear(context, m_draft),
       m_entry(m_draft, context),
+      m_next_step(m_draft, context),
       m_media(m_draft, context),
       m_preview(m_draft, context),
       m_pairing(context),
       m_done(context),
+      m_documents(context),
       m_hold(context),
+      m_many(context),
       m_measures(context),
       m_timeline(context),
       m_content(context),
@@ -41,8 +41,8 @@ DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const Q
       m_accounts(context),
       m_audit(context),
       m_find(context),
-      m_access(context),
-      m_sheets_folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)) {
+      m_access(context) {
+  m_documents.setFolder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
   m_sign_in.setAddress(settings.address);
   m_sign_in.setFingerprint(settings.fingerprint);
   m_sign_in.setPins(settings.pins);
@@ -54,7 +54,13 @@ DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const Q
 void DeskModel::connectModels() {
   connect(&m_person, &PersonModel::fileChanged, this, &DeskModel::gotFile);
   connect(&m_person, &PersonModel::sent, this, [this] { say(tr("Message sent.")); });
+  connect(&m_import, &ImportModel::read, this, [this] {
+    if (m_page == PersonEditPage && m_form.isNew())
+      m_form.take(m_import.import()->identity, m_import.import()->person);
+  });
   connect(&m_form, &PersonFormModel::saved, this, [this](const QString& person_id) {
+    if (m_import.import() != nullptr) m_start.offer(person_id.toStdString(), m_import.import());
+    m_import.forget();
     openPerson(person_id);
     say(tr("Record saved."));
   });
@@ -83,6 +89,8 @@ void DeskModel::connectModels() {
   connect(&m_find, &FindModel::opened, this, [this](const QString& person_id) {
     if (m_page == FindPage) openPerson(person_id);
   });
+  connect(&m_documents, &DocumentsModel::saved, this, &DeskModel::say);
+  connect(&m_documents, &DocumentsModel::workChanged, this, &DeskModel::busyChanged);
   connect(m_context.worker, &HubWorker::busyChanged, this, &DeskModel::busyChanged);
   connect(m_context.worker, &HubWorker::nudged, this, [this](const QString& person_id) {
     if (!m_signed_in || m_lock.locked()) return;
@@ -90,6 +98,7 @@ void DeskModel::connectModels() {
     if (maySeeRecords()) m_caseload.nudge(person_id.toStdString());
     m_person.nudge(person_id.toStdString());
     m_access.nudge(person_id.toStdString());
+    m_many.nudge(person_id.toStdString());
   });
 }
 
@@ -106,7 +115,6 @@ void DeskModel::leave(Page page) {
 void DeskModel::show(Page page) {
   if (m_page != page) leave(m_page);
   m_news.clear();
-  m_sheet_problem.clear();
   emit newsChanged();
   if (m_page == page) return;
   m_page = page;
@@ -132,49 +140,14 @@ void DeskModel::gotFile() {
   if (m_page == DonePage) m_done.show(file);
   if (m_page == MeasuresPage) m_measures.follow(file);
   if (m_page == TimelinePage) m_timeline.show(file);
+  if (m_page == DocumentsPage) m_documents.follow(file);
   if (m_page == ProgrammePage || m_page == SignPage) m_draft.follow(file);
 }
 
-QString DeskModel::sheetFile(const QString& kind) {
-  QDir().mkpath(m_sheets_folder);
-  QString name = m_person.name();
-  for (QChar& c : name) c = c.isLetterOrNumber() ? c.toLower() : QLatin1Char('-');
-  return QDir(m_sheets_folder).filePath(QStringLiteral("newel-%1-%2.pdf").arg(kind, name));
-}
-
-void DeskModel::saveHandout(HandoutForm form) {
-  if (!m_person.loaded()) return;
-  SheetChoice choice;
-  choice.body_pt = form == LargePrint ? print::kLargePrintPt : print::kBodyPt;
-  choice.compact = form == Short;
-  const QString file = sheetFile(form == LargePrint ? QStringLiteral("handout-large")
-                                 : form == Short    ? QStringLiteral("handout-short")
-                                                    : QStringLiteral("handout"));
-  const auto pages = saveHandoutSheet(*m_person.file(), m_context, choice, file);
-  m_sheet_problem = problemWords(pages.status(), tr("make the handout"));
-  m_news = pages.ok() ? tr("Handout of %1 pages saved: %2").arg(*pages).arg(file) : QString();
-  emit newsChanged();
-}
-
-void DeskModel::saveCard() {
-  if (!m_person.loaded()) return;
-  const QString file = sheetFile(QStringLiteral("card"));
-  const auto pages = saveCardSheet(*m_person.file(), m_context, {}, file);
-  m_sheet_problem = problemWords(pages.status(), tr("make the card"));
-  m_news = pages.ok() ? tr("Card saved: %1").arg(file) : QString();
-  emit newsChanged();
-}
-
-void DeskModel::saveReport() {
-  if (!m_person.loaded()) return;
-  m_done.show(m_person.file());
-  const QString file = sheetFile(QStringLiteral("report"));
-  const auto pages =
-      saveReportSheet(*m_person.file(), m_context, m_done.first(),
-                      std::min(m_done.last(), todayOf(*m_person.file(), m_context.now())), file);
-  m_sheet_problem = problemWords(pages.status(), tr("make the report"));
-  m_news = pages.ok() ? tr("Report of %1 pages saved: %2").arg(*pages).arg(file) : QString();
-  emit newsChanged();
+// What the hub is asked for comes first: it is what somebody waits for.
+QString DeskModel::busyWords() const {
+  const QString words = m_context.worker->busyWords();
+  return words.isEmpty() ? m_documents.makingWords() : words;
 }
 
 void DeskModel::keepLook(int text_percent, bool dark) {

@@ -4,6 +4,7 @@
 
 #include <QtQml/qqmlregistration.h>
 
+#include <QtCore/QDir>
 #include <QtCore/QJsonObject>
 #include <QtCore/QObject>
 #include <QtCore/QTimer>
@@ -17,6 +18,7 @@
 #include "qml/desk/desk_context.h"
 #include "qml/desk/desk_lock.h"
 #include "qml/desk/desk_settings.h"
+#include "qml/desk/documents_model.h"
 #include "qml/desk/done_model.h"
 #include "qml/desk/draft_model.h"
 #include "qml/desk/entry_media_model.h"
@@ -24,7 +26,10 @@
 #include "qml/desk/find_model.h"
 #include "qml/desk/hold_model.h"
 #include "qml/desk/hub_worker.h"
+#include "qml/desk/import_model.h"
+#include "qml/desk/many_model.h"
 #include "qml/desk/measures_model.h"
+#include "qml/desk/next_step_model.h"
 #include "qml/desk/own_account_model.h"
 #include "qml/desk/own_exercise_model.h"
 #include "qml/desk/pairing_model.h"
@@ -62,22 +67,25 @@ class DeskModel : public QObject {
   // only, so that no half of a page stays in the former one.
   Q_PROPERTY(QString otherLanguage READ otherLanguage NOTIFY languageChanged)
   Q_PROPERTY(QString news READ news NOTIFY newsChanged)  // what just went well, until the next page
-  Q_PROPERTY(QString sheetProblem READ sheetProblem NOTIFY newsChanged)
   Q_PROPERTY(newel::desk::SignInModel* signIn READ signInModel CONSTANT)
   Q_PROPERTY(newel::desk::CaseloadModel* caseload READ caseload CONSTANT)
   Q_PROPERTY(newel::desk::PersonModel* person READ person CONSTANT)
   Q_PROPERTY(newel::desk::PersonFormModel* form READ form CONSTANT)
+  Q_PROPERTY(newel::desk::ImportModel* importing READ importing CONSTANT)
   Q_PROPERTY(newel::desk::DraftModel* draft READ draft CONSTANT)
   Q_PROPERTY(newel::desk::StartModel* start READ start CONSTANT)
   Q_PROPERTY(newel::desk::WearDraftModel* wear READ wear CONSTANT)
   Q_PROPERTY(newel::desk::EntryModel* entry READ entry CONSTANT)
+  Q_PROPERTY(newel::desk::NextStepModel* nextStep READ nextStep CONSTANT)
   Q_PROPERTY(newel::desk::EntryMediaModel* media READ media CONSTANT)
   Q_PROPERTY(newel::desk::PreviewModel* preview READ preview CONSTANT)
   Q_PROPERTY(newel::desk::PairingModel* pairing READ pairing CONSTANT)
   Q_PROPERTY(newel::desk::DoneModel* done READ done CONSTANT)
+  Q_PROPERTY(newel::desk::DocumentsModel* documents READ documents CONSTANT)
   Q_PROPERTY(newel::desk::TimelineModel* timeline READ timeline CONSTANT)
   Q_PROPERTY(newel::desk::MeasuresModel* measures READ measures CONSTANT)
   Q_PROPERTY(newel::desk::HoldModel* hold READ hold CONSTANT)
+  Q_PROPERTY(newel::desk::ManyModel* many READ many CONSTANT)
   Q_PROPERTY(newel::desk::OwnExerciseModel* ownExercises READ ownExercises CONSTANT)
   Q_PROPERTY(newel::desk::ClinicSettingsModel* clinicSettings READ clinicSettings CONSTANT)
   Q_PROPERTY(newel::desk::DeskLock* lock READ lock CONSTANT)
@@ -100,6 +108,8 @@ class DeskModel : public QObject {
     HoldPage,
     MeasuresPage,
     TimelinePage,
+    DocumentsPage,
+    ManyPage,
     OwnExercisePage,
     ClinicSettingsPage,
     OwnAccountPage,
@@ -126,25 +136,28 @@ class DeskModel : public QObject {
   bool maySeeAudit() const;
   bool maySeeRecords() const { return m_context.therapist.role() != v1::ROLE_ADMINISTRATOR; }
   bool mayWrite() const;
-  QString busyWords() const { return m_context.worker->busyWords(); }
+  QString busyWords() const;
   QString banner() const { return m_banner; }
   QString news() const { return m_news; }
-  QString sheetProblem() const { return m_sheet_problem; }
   SignInModel* signInModel() { return &m_sign_in; }
   CaseloadModel* caseload() { return &m_caseload; }
   PersonModel* person() { return &m_person; }
   PersonFormModel* form() { return &m_form; }
+  ImportModel* importing() { return &m_import; }
   DraftModel* draft() { return &m_draft; }
   StartModel* start() { return &m_start; }
   WearDraftModel* wear() { return &m_wear; }
   EntryModel* entry() { return &m_entry; }
+  NextStepModel* nextStep() { return &m_next_step; }
   EntryMediaModel* media() { return &m_media; }
   PreviewModel* preview() { return &m_preview; }
   PairingModel* pairing() { return &m_pairing; }
   DoneModel* done() { return &m_done; }
+  DocumentsModel* documents() { return &m_documents; }
   MeasuresModel* measures() { return &m_measures; }
   TimelineModel* timeline() { return &m_timeline; }
   HoldModel* hold() { return &m_hold; }
+  ManyModel* many() { return &m_many; }
   OwnExerciseModel* ownExercises() { return &m_own; }
   ClinicSettingsModel* clinicSettings() { return &m_clinic_settings; }
   DeskLock* lock() { return &m_lock; }
@@ -164,6 +177,10 @@ class DeskModel : public QObject {
   Q_INVOKABLE void openHold();
   Q_INVOKABLE void openMeasures();
   Q_INVOKABLE void openTimeline();
+  Q_INVOKABLE void openDocuments();
+  Q_INVOKABLE void openReport();         // of the weeks that the page of what was done shows
+  Q_INVOKABLE void openMany(bool hold);  // to those chosen in the attention list
+  Q_INVOKABLE void openWriteTo();        // to the open person, with a photo or a clip
   Q_INVOKABLE void openOwnExercises();
   Q_INVOKABLE void openClinicSettings();
   Q_INVOKABLE void openLift(const QString& hold_id);
@@ -177,19 +194,13 @@ class DeskModel : public QObject {
   Q_INVOKABLE void back();
   Q_INVOKABLE void signOut();
   Q_INVOKABLE void lockNow();
-  // PDFs of the open person, into the sheets folder; news says where.
-  enum HandoutForm { Roomy, LargePrint, Short };
-  Q_ENUM(HandoutForm)
-  Q_INVOKABLE void saveHandout(newel::desk::DeskModel::HandoutForm form);
-  Q_INVOKABLE void saveCard();
-  Q_INVOKABLE void saveReport();
   // What the look was changed to.
   Q_INVOKABLE void keepLook(int text_percent, bool dark);
 
   QString otherLanguage() const;
   Q_INVOKABLE void changeLanguage();
 
-  void setSheetsFolder(const QString& folder) { m_sheets_folder = folder; }
+  void setSheetsFolder(const QString& folder) { m_documents.setFolder(QDir(folder).absolutePath()); }
   // For the driver: the page and what the tests wait for.
   QJsonObject facts() const;
   void showForTest(Page page) { show(page); }
@@ -225,7 +236,6 @@ class DeskModel : public QObject {
   void readLibrary();
   void gotFile();
   void say(const QString& words);
-  QString sheetFile(const QString& kind);
 
   DeskContext& m_context;
   DeskSettings m_settings;
@@ -234,15 +244,19 @@ class DeskModel : public QObject {
   CaseloadModel m_caseload;
   PersonModel m_person;
   PersonFormModel m_form;
+  ImportModel m_import;
   DraftModel m_draft;
   StartModel m_start;
   WearDraftModel m_wear;
   EntryModel m_entry;
+  NextStepModel m_next_step;
   EntryMediaModel m_media;
   PreviewModel m_preview;
   PairingModel m_pairing;
   DoneModel m_done;
+  DocumentsModel m_documents;
   HoldModel m_hold;
+  ManyModel m_many;
   MeasuresModel m_measures;
   TimelineModel m_timeline;
   DeskContent m_content;
@@ -257,14 +271,13 @@ class DeskModel : public QObject {
   Page m_page = SignInPage;
   Page m_access_from = CaseloadPage;  // where back leads from the pages that several lead to
   Page m_audit_from = CaseloadPage;
+  Page m_many_from = CaseloadPage;
   bool m_signed_in = false;
   bool m_limited = false;  // until what the hub asks for first is done
   QString m_session_words;
   QString m_opened_words;
   bool m_person_opened = false;
   QString m_news;
-  QString m_sheet_problem;
-  QString m_sheets_folder;
   absl::Duration m_session_deadline;  // on the elapsed clock
   QTimer m_session_check;
 };

@@ -1,4 +1,6 @@
 // DeskModel: which page follows which.
+#include <algorithm>
+
 #include "qml/desk/desk_model.h"
 
 namespace newel::desk {
@@ -22,7 +24,10 @@ QString DeskModel::backWords() const {
     case HoldPage:
     case MeasuresPage:
     case TimelinePage:
+    case DocumentsPage:
       return tr("Person");
+    case ManyPage:
+      return m_many_from == PersonPage ? tr("Person") : tr("Caseload");
     case FindPage:
       if (m_page == AccessPage) return tr("Find a person");
       [[fallthrough]];
@@ -39,12 +44,14 @@ void DeskModel::openPerson(const QString& person_id) {
 
 void DeskModel::openNewPerson() {
   m_form.beginNew();
+  m_import.forget();
   show(PersonEditPage);
 }
 
 void DeskModel::openRecord() {
   if (!m_person.loaded()) return;
   m_form.beginChange(*m_person.file());
+  m_import.forget();
   show(PersonEditPage);
 }
 
@@ -89,6 +96,36 @@ void DeskModel::openTimeline() {
   show(TimelinePage);
 }
 
+void DeskModel::openDocuments() {
+  if (!m_person.loaded()) return;
+  m_documents.begin(m_person.file());
+  show(DocumentsPage);
+}
+
+void DeskModel::openReport() {
+  if (!m_person.loaded()) return;
+  m_done.show(m_person.file());
+  m_documents.beginReport(m_person.file(), m_done.first(),
+                          std::min(m_done.last(), todayOf(*m_person.file(), m_context.now())));
+  show(DocumentsPage);
+}
+
+void DeskModel::openMany(bool hold) {
+  if (!m_signed_in || !mayWrite()) return;
+  const auto people = m_caseload.chosen();
+  if (people.empty()) return;
+  m_many.begin(people, hold);
+  m_many_from = CaseloadPage;
+  show(ManyPage);
+}
+
+void DeskModel::openWriteTo() {
+  if (!m_person.loaded() || !mayWrite()) return;
+  m_many.begin({{m_person.id(), m_person.name(), m_person.limbs()}}, false);
+  m_many_from = PersonPage;
+  show(ManyPage);
+}
+
 void DeskModel::openOwnExercises() {
   if (!m_signed_in) return;
   m_own.begin();
@@ -98,6 +135,7 @@ void DeskModel::openOwnExercises() {
 void DeskModel::openClinicSettings() {
   if (!m_signed_in) return;
   m_clinic_settings.begin();
+  m_clinic_settings.readBackup();
   show(ClinicSettingsPage);
 }
 
@@ -177,6 +215,7 @@ void DeskModel::back() {
     case HoldPage:
     case MeasuresPage:
     case TimelinePage:
+    case DocumentsPage:
       show(PersonPage);
       break;
     case OwnExercisePage:
@@ -185,6 +224,11 @@ void DeskModel::back() {
       } else {
         show(CaseloadPage);
       }
+      break;
+    case ManyPage:
+      if (m_many.begun()) m_caseload.setChoosing(false);  // it is sent: the next choice begins anew
+      show(m_many_from);
+      if (m_many_from == PersonPage) m_person.reload();
       break;
     case ClinicSettingsPage:
     case OwnAccountPage:

@@ -240,11 +240,15 @@ void DeskModel::forgetAll() {
   m_signed_in = false;
   m_caseload.clear();
   m_person.close();
+  m_documents.forget();
+  m_many.forget();
   m_find.begin();
   m_own_account.forget();
   m_context.therapist.Clear();
   m_content.forget();
   m_start.take({});
+  m_start.offer("", nullptr);
+  m_import.forget();
   checkOpening();
 }
 

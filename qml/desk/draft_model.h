@@ -9,6 +9,7 @@
 #include <QtCore/QVariantList>
 #include <memory>
 
+#include "core/review/cert.h"
 #include "core/review/review.h"
 #include "qml/desk/catalogue_list_model.h"
 #include "qml/desk/desk_context.h"
@@ -46,6 +47,13 @@ class DraftModel : public QObject {
   Q_PROPERTY(QVariantList findings READ findings NOTIFY changed)  // of the whole programme, see findingList()
   Q_PROPERTY(QVariantMap reasons READ reasons NOTIFY changed)     // rule id: written reason
   Q_PROPERTY(QStringList changes READ changes NOTIFY changed)
+  Q_PROPERTY(QString changesBrief READ changesBrief NOTIFY changed)  // the first of them, a line each
+  // Effort x minutes of the last weeks, as the person rated them; empty: nothing was practised.
+  Q_PROPERTY(QString loadWords READ loadWords NOTIFY changed)
+  // What a report of this programme would lack (CERT): {words, lacks, row}; row: of the entry, -1: of the
+  // whole.
+  Q_PROPERTY(QVariantList reportLacks READ reportLacks NOTIFY changed)
+  Q_PROPERTY(QString reportWords READ reportWords NOTIFY changed)
   Q_PROPERTY(QString changesForPerson READ changesForPerson NOTIFY changed)
   Q_PROPERTY(bool maySign READ maySign NOTIFY changed)
   Q_PROPERTY(QString whyNot READ whyNot NOTIFY changed)  // empty when it may be signed
@@ -88,6 +96,10 @@ class DraftModel : public QObject {
   QVariantList findings() const;
   QVariantMap reasons() const;
   QStringList changes() const;
+  QString changesBrief() const;
+  QString loadWords() const;
+  QVariantList reportLacks() const;
+  QString reportWords() const;
   QString changesForPerson() const;
   bool maySign() const;
   QString whyNot() const;
@@ -152,6 +164,7 @@ class DraftModel : public QObject {
   void gotSigned(const absl::StatusOr<v1::SignProgrammeReply>& reply);
   QString draftFolder() const;
   QString whyNotEntry() const;
+  std::vector<CertResult> reportLines() const;
 
   DeskContext& m_context;
   std::shared_ptr<const PersonFile> m_file;

@@ -152,7 +152,43 @@ void EntryModel::setPainRise(int value) {
 
 QVariantList EntryModel::findings() const {
   const EntryReview* review = m_draft.selectedReview();
-  return review == nullptr ? QVariantList() : findingList(review->findings);
+  if (review == nullptr) return {};
+  QVariantList list = findingList(review->findings);
+  for (qsizetype i = 0; i < list.size(); ++i) {
+    QVariantList fixes;
+    for (const Fix& fix : fixesOf(review->findings[static_cast<std::size_t>(i)].rule_id()))
+      fixes << QVariantMap{{QStringLiteral("text"), fixWords(fix)}};
+    QVariantMap finding = list[i].toMap();
+    finding[QStringLiteral("fixes")] = fixes;
+    list[i] = finding;
+  }
+  return list;
+}
+
+std::vector<Fix> EntryModel::fixesOf(const std::string& rule_id) const {
+  if (m_draft.file() == nullptr) return {};
+  return fixesFor(entry(), rule_id, m_draft.file()->person, *m_context.catalogue, *m_context.rules);
+}
+
+QString EntryModel::fixWords(const Fix& fix) const {
+  switch (fix.kind) {
+    case Fix::Kind::Support:
+      return tr("Support: %1").arg(print::words(fix.entry.support()));
+    case Fix::Kind::Rung:
+      return tr("Ladder: %1, %2").arg(print::words(fix.entry.support()), print::doseWords(fix.entry.dose()));
+    case Fix::Kind::Prosthesis:
+      return tr("Prosthesis: %1").arg(print::words(fix.entry.prosthesis()));
+    case Fix::Kind::Sides:
+      return tr("Sides: %1").arg(print::words(fix.entry.side_policy()));
+  }
+  return {};
+}
+
+void EntryModel::applyFix(const QString& rule_id, int index) {
+  const auto fixes = fixesOf(rule_id.toStdString());
+  if (index < 0 || index >= static_cast<int>(fixes.size())) return;
+  const v1::Entry& fixed = fixes[static_cast<std::size_t>(index)].entry;
+  m_draft.editSelected("", [&fixed](v1::Entry& entry) { entry = fixed; });
 }
 
 QVariantMap EntryModel::reasons() const {

@@ -6,6 +6,7 @@
 #include <QtCore/QObject>
 #include <QtCore/QVariantMap>
 
+#include "core/review/fixes.h"
 #include "qml/desk/draft_model.h"
 
 namespace newel::desk {
@@ -39,7 +40,7 @@ class EntryModel : public QObject {
   Q_PROPERTY(bool ownThresholds READ ownThresholds NOTIFY changed)
   Q_PROPERTY(int painStop READ painStop NOTIFY changed)
   Q_PROPERTY(int painRise READ painRise NOTIFY changed)
-  Q_PROPERTY(QVariantList findings READ findings NOTIFY changed)  // see findingList()
+  Q_PROPERTY(QVariantList findings READ findings NOTIFY changed)  // findingList(), and "fixes": {text}
   Q_PROPERTY(QVariantMap reasons READ reasons NOTIFY changed)
 
  public:
@@ -89,6 +90,8 @@ class EntryModel : public QObject {
   Q_INVOKABLE void setPainStop(int value);
   Q_INVOKABLE void setPainRise(int value);
   Q_INVOKABLE void setReason(const QString& rule_id, const QString& reason);
+  // One of the changes that findings offers under "fixes", as one step that can be undone.
+  Q_INVOKABLE void applyFix(const QString& rule_id, int index);
   // The same days and times for every entry of the draft.
   Q_INVOKABLE void scheduleForAll();
 
@@ -97,6 +100,8 @@ class EntryModel : public QObject {
 
  private:
   const v1::Exercise* exercise() const;
+  std::vector<Fix> fixesOf(const std::string& rule_id) const;
+  QString fixWords(const Fix& fix) const;
   const v1::Entry& entry() const;  // a default one where none is selected
 
   DraftModel& m_draft;

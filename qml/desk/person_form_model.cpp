@@ -47,6 +47,21 @@ void PersonFormModel::beginNew() {
   emit problemsChanged();
 }
 
+void PersonFormModel::take(const v1::Identity& identity, const v1::Person& person) {
+  const auto put = [this](const QString& key, const std::string& value) {
+    if (!value.empty()) set(key, print::text(value));
+  };
+  put(QStringLiteral("given_name"), identity.given_name());
+  put(QStringLiteral("family_name"), identity.family_name());
+  put(QStringLiteral("birth_date"), identity.birth_date());
+  put(QStringLiteral("phone"), identity.phone());
+  // A language that no catalogue is in is left to choose.
+  for (const QVariant& option : m_options.value(QStringLiteral("language")).toList()) {
+    const QString offered = option.toMap().value(QStringLiteral("value")).toString();
+    if (offered.toStdString() == person.language()) set(QStringLiteral("language"), offered);
+  }
+}
+
 void PersonFormModel::beginChange(const PersonFile& file) {
   m_base_person = file.person;
   m_base_identity = file.identity;

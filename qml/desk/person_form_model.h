@@ -44,6 +44,8 @@ class PersonFormModel : public QObject {
 
   void beginNew();
   void beginChange(const PersonFile& file);
+  // What a file from elsewhere states, over what the fields have; the rest stays. For a new person.
+  void take(const v1::Identity& identity, const v1::Person& person);
 
   Q_INVOKABLE void set(const QString& key, const QVariant& value);
   Q_INVOKABLE void toggleCondition(int condition);

@@ -133,6 +133,12 @@ QVariantList PersonModel::holds() const {
   return list;
 }
 
+QString PersonModel::mediaWordsOf(const v1::Message& message) {
+  if (message.has_photo()) return tr("With a photo: %1").arg(print::text(message.photo().words()));
+  if (message.has_clip()) return tr("With a clip: %1").arg(print::text(message.clip().words()));
+  return {};
+}
+
 QVariantList PersonModel::messages() const {
   QVariantList list;
   if (!m_file) return list;
@@ -150,6 +156,7 @@ QVariantList PersonModel::messages() const {
                         {QStringLiteral("text"), print::text(message.text())},
                         {QStringLiteral("when"), moment(toTime(message.written_at()))},
                         {QStringLiteral("urgent"), message.urgent()},
+                        {QStringLiteral("media"), mediaWordsOf(message)},
                         {QStringLiteral("state"), state}};
   }
   return list;

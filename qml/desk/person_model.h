@@ -31,7 +31,7 @@ class PersonModel : public QObject {
   Q_PROPERTY(QVariantList programmes READ programmes NOTIFY changed)
   // Active ones: {id, what, reason, by, sent, arrived, seen}.
   Q_PROPERTY(QVariantList holds READ holds NOTIFY changed)
-  // Oldest first: {mine, from, text, when, urgent, state}.
+  // Oldest first: {mine, from, text, media, when, urgent, state}.
   Q_PROPERTY(QVariantList messages READ messages NOTIFY changed)
   // {id, name, paired, contact, revoked, version}.
   Q_PROPERTY(QVariantList devices READ devices NOTIFY changed)
@@ -94,6 +94,7 @@ class PersonModel : public QObject {
   void closedToUs();  // the record was open to this account and is not any more
 
  private:
+  static QString mediaWordsOf(const v1::Message& message);
   void got(absl::StatusOr<PersonFile> file);
   QString moment(absl::Time at) const;
   QString moment(const std::optional<absl::Time>& at) const;

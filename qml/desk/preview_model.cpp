@@ -39,6 +39,7 @@ void PreviewModel::refresh() {
   const v1::Entry* entry = m_draft.selectedEntry();
   if (entry != nullptr && m_draft.file() != nullptr) {
     const auto& person = m_draft.file()->person;
+    m_phone.use(person.language());
     auto compiled = compileTimeline(*entry, person, *m_context.catalogue, person.language());
     if (compiled.ok()) {
       timeline = *std::move(compiled);
@@ -138,13 +139,13 @@ QString PreviewModel::number(const v1::Beat& beat) const {
 QString PreviewModel::numberOf(const v1::Beat& beat) const {
   switch (beat.kind()) {
     case v1::BEAT_KIND_HOLD:
-      return tr("seconds to hold");
+      return say("seconds to hold");
     case v1::BEAT_KIND_REST:
-      return tr("seconds of rest");
+      return say("seconds of rest");
     case v1::BEAT_KIND_CHANGE_SIDE:
-      return tr("seconds to change side");
+      return say("seconds to change side");
     case v1::BEAT_KIND_GET_READY:
-      return tr("seconds to get ready");
+      return say("seconds to get ready");
     default:
       break;
   }
@@ -156,29 +157,36 @@ QString PreviewModel::numberOf(const v1::Beat& beat) const {
         most = std::max(most, other.step());
       }
     }
-    return most == 1 ? tr("of 1 step") : tr("of %1 steps").arg(most);
+    return say("of %Ln step(s)", static_cast<int>(most));
   }
-  const int times = repetitionsOfSet(beat);
-  return times == 1 ? tr("of 1 time") : tr("of %1 times").arg(times);
+  return say("of %Ln time(s)", repetitionsOfSet(beat));
 }
 
 QString PreviewModel::setWords(const v1::Beat& beat) const {
   const v1::Entry* entry = m_draft.selectedEntry();
   if (beat.set() == 0 || entry == nullptr) return {};
-  const QString what = entry->dose().has_sets() ? tr("set %1 of %2") : tr("round %1 of %2");
-  QString words = what.arg(beat.set()).arg(std::max(m_timeline.sets(), beat.set()));
-  if (beat.kind() == v1::BEAT_KIND_HOLD && beat.repetition() > 0 && repetitionsOfSet(beat) > 1) {
-    words = tr("time %1 of %2, %3").arg(beat.repetition()).arg(repetitionsOfSet(beat)).arg(words);
-  }
-  return words;
+  QStringList words;
+  const int times = repetitionsOfSet(beat);
+  if (beat.last_of_set() && beat.repetition() > 1 && isWork(beat.kind())) words << say("last one");
+  if (beat.kind() == v1::BEAT_KIND_HOLD && beat.repetition() > 0 && times > 1)
+    words << say("time %L1 of %L2").arg(beat.repetition()).arg(times);
+  const std::uint32_t sets = std::max(m_timeline.sets(), beat.set());
+  if (sets > 1)
+    words << (entry->dose().has_sets() ? say("set %L1 of %L2") : say("round %L1 of %L2"))
+                 .arg(beat.set())
+                 .arg(sets);
+  return words.join(say(", "));
 }
 
 QString PreviewModel::sideWords(const v1::Beat& beat) const {
   if (beat.side() == v1::SIDE_UNSPECIFIED) return {};
-  const QString leg = beat.side() == v1::SIDE_LEFT ? tr("left leg") : tr("right leg");
-  if (beat.role() == v1::LIMB_ROLE_SOUND) return tr("%1, sound limb").arg(leg);
-  return m_timeline.prosthesis() == v1::PROSTHESIS_USE_ON ? tr("%1, prosthesis").arg(leg)
-                                                          : tr("%1, residual limb").arg(leg);
+  const std::string key = beat.side() == v1::SIDE_LEFT ? "leg.left" : "leg.right";
+  const std::string own = m_context.catalogue->phrase(key, m_timeline.language());
+  const QString leg = print::text(own.empty() ? m_context.catalogue->phrase(key, "en") : own);
+  const char* const words = beat.role() == v1::LIMB_ROLE_SOUND                 ? "%1, sound limb"
+                            : m_timeline.prosthesis() == v1::PROSTHESIS_USE_ON ? "%1, prosthesis"
+                                                                               : "%1, residual limb";
+  return m_phone.say("Phrasing", words).arg(leg);
 }
 
 QVariant PreviewModel::data(const QModelIndex& index, int role) const {
@@ -201,13 +209,25 @@ QVariant PreviewModel::data(const QModelIndex& index, int role) const {
   }
 }
 
+QString PreviewModel::say(const char* words, int count) const {
+  return m_phone.say("newel::home::PlayerModel", words, count);
+}
+
+QVariantMap PreviewModel::labels() const {
+  QVariantMap labels;
+  for (const char* words : {"Pause", "Done, go on", "Longer rest", "Go on now", "%L1 of %L2"})
+    labels[QString::fromLatin1(words)] = m_phone.say("PracticeView", words);
+  labels[QStringLiteral("Stop")] = m_phone.say("StopButton", "Stop");
+  return labels;
+}
+
 QVariantMap PreviewModel::facts() const {
   if (m_at >= count()) return {};
   const v1::Beat& beat = m_timeline.beats(m_at);
-  QString next = tr("Then: this exercise is done");
+  QString next = say("Then: this exercise is done");
   if (m_at + 1 < count()) {
     const auto& coming = m_timeline.beats(m_at + 1);
-    next = coming.screen() == beat.screen() ? QString() : tr("Then: %1").arg(print::text(coming.screen()));
+    next = coming.screen() == beat.screen() ? QString() : say("Then: %1").arg(print::text(coming.screen()));
   }
   QVariantList posts;
   for (int i = 0; i < m_draft.programme().entries_size(); ++i) {
@@ -229,6 +249,10 @@ QVariantMap PreviewModel::facts() const {
                                                                      static_cast<double>(beat.length_ms()))
                                                  : 0.0},
           {QStringLiteral("resting"), !isWork(beat.kind())},
+          {QStringLiteral("canLengthen"), beat.kind() == v1::BEAT_KIND_REST},
+          {QStringLiteral("canGoNow"),
+           beat.kind() == v1::BEAT_KIND_REST || beat.kind() == v1::BEAT_KIND_GET_READY},
+          {QStringLiteral("waiting"), m_timeline.by_person() && beat.kind() == v1::BEAT_KIND_MOVE},
           {QStringLiteral("posts"), posts},
           {QStringLiteral("at"), m_draft.selected()}};
 }

@@ -11,6 +11,7 @@
 
 #include "core/records/timeline.pb.h"
 #include "qml/desk/draft_model.h"
+#include "qml/desk/phone_words.h"
 #include "qml/parts/figure_source.h"
 
 namespace newel::desk {
@@ -23,10 +24,13 @@ class PreviewModel : public QAbstractListModel {
   Q_PROPERTY(int count READ count NOTIFY shownChanged)
   Q_PROPERTY(QString problem READ problem NOTIFY shownChanged)
   Q_PROPERTY(QString language READ language NOTIFY shownChanged)
+  Q_PROPERTY(
+      QVariantMap labels READ labels NOTIFY shownChanged)  // of PracticeFacts: the buttons, as on their phone
+  Q_PROPERTY(bool rightToLeft READ rightToLeft NOTIFY shownChanged)
   Q_PROPERTY(bool playing READ playing WRITE setPlaying NOTIFY playingChanged)  // beat after beat, in time
   Q_PROPERTY(newel::parts::FigureSource* figure READ figure CONSTANT)
   // Of the beat `at`, as PracticeFacts has them: title, cue, next, support, number, numberOf, setWords,
-  // sideWords, fraction, resting, posts, entryNumber, entryCount.
+  // sideWords, fraction, resting, canLengthen, canGoNow, waiting, posts, entryNumber, entryCount.
   Q_PROPERTY(QVariantMap facts READ facts NOTIFY factsChanged)
 
  public:
@@ -45,6 +49,8 @@ class PreviewModel : public QAbstractListModel {
   parts::FigureSource* figure() { return &m_figure; }
   QString problem() const { return m_problem; }
   QString language() const;
+  QVariantMap labels() const;
+  bool rightToLeft() const { return m_phone.rightToLeft(); }
   QVariantMap facts() const;
 
  signals:
@@ -66,6 +72,8 @@ class PreviewModel : public QAbstractListModel {
   QString sideWords(const v1::Beat& beat) const;
   int repetitionsOfSet(const v1::Beat& beat) const;
 
+  QString say(const char* words, int count = -1) const;  // the phone's player in the person's language
+
   DraftModel& m_draft;
   const DeskContext& m_context;
   v1::Timeline m_timeline;
@@ -76,6 +84,7 @@ class PreviewModel : public QAbstractListModel {
   QTimer m_next;          // to the end of that beat
   QTimer m_count;         // while playing: the number goes down
   parts::FigureSource m_figure;
+  PhoneWords m_phone;
 };
 
 }  // namespace newel::desk

@@ -33,6 +33,7 @@ std::string missingOption(const PrintCommand& command) {
   return command.password.isEmpty() ? "the environment's NEWEL_PASSWORD" : "";
 }
 
+// With the line in the audit trail without which no document is made.
 absl::StatusOr<PersonFile> fetched(const PrintCommand& command, DeskContext& context, DeskContent& content) {
   const auto pin = parseFingerprint(command.fingerprint.toStdString());
   if (!pin.ok()) return pin.status();
@@ -45,6 +46,10 @@ absl::StatusOr<PersonFile> fetched(const PrintCommand& command, DeskContext& con
   context.clinic = reply->clinic();
   content.takeSettings(reply->clinic().settings());
   auto file = fetchPerson(**client, command.person_id.toStdString(), false);
+  if (file.ok()) {
+    absl::Status noted = (*client)->noteExport(command.person_id.toStdString(), command.kind.toStdString());
+    if (!noted.ok()) file = std::move(noted);
+  }
   const absl::Status out = (*client)->signOut();
   if (!out.ok()) std::cerr << "newel-desk: not signed out: " << out.message() << std::endl;
   return file;

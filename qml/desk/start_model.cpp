@@ -4,6 +4,7 @@
 #include <cmath>
 #include <utility>
 
+#include "core/library/default_entry.h"
 #include "core/library/templates.h"
 #include "core/library/wording.h"
 #include "core/records/check.h"
@@ -98,14 +99,16 @@ QVariantMap StartModel::choiceOf(const v1::ProgrammeTemplate& one) const {
                   : 0;
   const v1::TemplateWords* words = wordsOf(one, m_context.language);
   const bool own = isOwnTemplate(one);
+  QString facts = most > 0 ? lengthWords(std::ceil(most), static_cast<int>(one.weeks())) : QString();
+  if (one.measures_size() > 0) facts += QLatin1String(" · ") + tr("asks for measures");
+  if (bringsWear(one)) facts += QLatin1String(" · ") + tr("with wearing time");
   return {{QStringLiteral("id"), print::text(one.id())},
           {QStringLiteral("name"), nameOf(one)},
           {QStringLiteral("forWhom"), words == nullptr ? QString() : print::text(words->for_whom())},
           {QStringLiteral("own"), own},
           {QStringLiteral("fits"), fitsPerson(one, person) && !beginning.entries.empty()},
           {QStringLiteral("titles"), titles.join(QStringLiteral(" · "))},
-          {QStringLiteral("minutes"),
-           most > 0 ? lengthWords(std::ceil(most), static_cast<int>(one.weeks())) : QString()},
+          {QStringLiteral("minutes"), facts},
           {QStringLiteral("leftOut"),
            left_out.isEmpty() ? QString()
                               : tr("Not for this person: %1").arg(left_out.join(QStringLiteral(", ")))},
@@ -117,6 +120,11 @@ QVariantMap StartModel::choiceOf(const v1::ProgrammeTemplate& one) const {
                : QString()}};
 }
 
+bool StartModel::bringsWear(const v1::ProgrammeTemplate& from) const {
+  return from.has_wear_plan() && ownsProsthesis(m_draft.file()->person) &&
+         !m_draft.startingPoint().has_wear_plan();
+}
+
 // Pain limits and wearing time are about the person and go on; advice and cards belong to what is done.
 v1::Programme StartModel::programmeFrom(const v1::ProgrammeTemplate& from, const Beginning& beginning) const {
   v1::Programme programme = m_draft.startingPoint();
@@ -126,6 +134,9 @@ v1::Programme StartModel::programmeFrom(const v1::ProgrammeTemplate& from, const
   *programme.mutable_cards() = from.cards();
   const auto first = parseLocalDay(programme.effective_day());
   if (first.ok()) programme.set_end_day(formatLocalDay(*first + absl::civil_diff_t{7} * from.weeks() - 1));
+  askMeasures(from, programme);
+  // Wearing time that is planned already is this person's, and what the skin said of it stands.
+  if (bringsWear(from)) *programme.mutable_wear_plan() = wearFor(from, programme);
   return programme;
 }
 
@@ -215,9 +226,13 @@ void StartModel::startFrom(const QString& template_id) {
   const int all = one->entries_size();
   const int taken = static_cast<int>(beginning.entries.size());
   const QString name = nameOf(*one);
-  tell(taken == all ? tr("Begun from \"%1\".").arg(name)
-                    : tr("Begun from \"%1\": %2 of %3 exercises taken.").arg(name).arg(taken).arg(all),
-       left_out);
+  QString told = taken == all
+                     ? tr("Begun from \"%1\".").arg(name)
+                     : tr("Begun from \"%1\": %2 of %3 exercises taken.").arg(name).arg(taken).arg(all);
+  if (one->has_wear_plan() && !bringsWear(*one))
+    told +=
+        QLatin1Char(' ') + tr("Its wearing time was not taken: this person has their own, or no prosthesis.");
+  tell(told, left_out);
   emit started();
 }
 

@@ -7,12 +7,14 @@
 
 #include <QtCore/QObject>
 #include <QtCore/QVariantList>
+#include <memory>
 #include <string>
 #include <vector>
 
 #include "core/records/template.pb.h"
 #include "core/review/start_from.h"
 #include "qml/desk/draft_model.h"
+#include "sync/export/fhir_import.h"
 
 namespace newel::desk {
 
@@ -31,8 +33,12 @@ class StartModel : public QObject {
   // What became of the beginning: what was taken, and {title, why} of what was not.
   Q_PROPERTY(QString tookWords READ tookWords NOTIFY startedChanged)
   Q_PROPERTY(QVariantList leftOut READ leftOut NOTIFY startedChanged)
-  Q_PROPERTY(bool mayKeep READ mayKeep NOTIFY draftChanged)  // there is something to keep as a template
-  Q_PROPERTY(QString asked READ asked NOTIFY askedChanged)   // id of the template about to be withdrawn
+  // What a file from elsewhere asks for, for the person that was added with it: {title, details}.
+  Q_PROPERTY(QVariantList asks READ asks NOTIFY choicesChanged)
+  Q_PROPERTY(
+      QString asksWords READ asksWords NOTIFY choicesChanged)  // what can be begun from; empty: nothing
+  Q_PROPERTY(bool mayKeep READ mayKeep NOTIFY draftChanged)    // there is something to keep as a template
+  Q_PROPERTY(QString asked READ asked NOTIFY askedChanged)     // id of the template about to be withdrawn
   Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
 
  public:
@@ -41,13 +47,17 @@ class StartModel : public QObject {
   // For the person whose draft is open.
   void begin();
   void take(std::vector<v1::ProgrammeTemplate> own);  // the clinic's, as the hub has them
-  void refresh();                                     // the catalogue, the rules or the person changed
+  // What was read when this person was added; kept until the desk signs out, or another is offered.
+  void offer(const std::string& person_id, std::shared_ptr<const FhirImport> import);
+  void refresh();  // the catalogue, the rules or the person changed
 
   QVariantList choices() const { return m_choices; }
   int fitting() const { return m_fitting; }
   QVariantList suggestions() const;
   QStringList taken() const;
   QString lastWords() const;
+  QVariantList asks() const;
+  QString asksWords() const;
   QString tookWords() const { return m_took; }
   QVariantList leftOut() const { return m_left_out; }
   bool mayKeep() const { return !m_draft.programme().entries().empty(); }
@@ -56,6 +66,7 @@ class StartModel : public QObject {
 
   Q_INVOKABLE void startBlank();
   Q_INVOKABLE void startLast();
+  Q_INVOKABLE void startFromAsked();  // those of the file that name an exercise of the catalogue
   Q_INVOKABLE void startFrom(const QString& template_id);
   Q_INVOKABLE void keepAs(const QString& name);  // kept() follows, or problem
   Q_INVOKABLE void rename(const QString& template_id, const QString& name);
@@ -73,8 +84,10 @@ class StartModel : public QObject {
   void libraryChanged();            // the hub has something newer than this desk
 
  private:
+  const FhirImport* askedFor() const;  // of the open person; nullptr: nothing
   const v1::ProgrammeTemplate* find(const QString& id) const;
   v1::Programme programmeFrom(const v1::ProgrammeTemplate& from, const Beginning& beginning) const;
+  bool bringsWear(const v1::ProgrammeTemplate& from) const;  // to this person
   static QString lengthWords(double minutes, int weeks);
   QVariantMap choiceOf(const v1::ProgrammeTemplate& one) const;
   QVariantMap leftOutRow(const LeftOut& left) const;
@@ -88,6 +101,8 @@ class StartModel : public QObject {
   DeskContext& m_context;
   DraftModel& m_draft;
   std::vector<v1::ProgrammeTemplate> m_own;
+  std::shared_ptr<const FhirImport> m_import;
+  std::string m_import_person;
   std::vector<const v1::Exercise*> m_suggested;
   QVariantList m_choices;
   QVariantList m_left_out;

@@ -48,12 +48,25 @@ HomePage {
     Repeater {
         model: page.models.messages.rows
 
-        Notice {
+        Column {
+            id: message
+
             required property var modelData
 
             width: parent.width
-            title: modelData.title
-            text: modelData.words
+            spacing: Theme.space
+
+            Notice {
+                width: parent.width
+                title: message.modelData.title
+                text: message.modelData.words
+            }
+
+            EntryMedia {
+                width: parent.width
+                media: message.modelData.media ?? ({})
+                player: page.models.clips
+            }
         }
     }
 

@@ -14,23 +14,27 @@ QString textOf(const std::string& words) { return QString::fromStdString(words);
 
 }  // namespace
 
-QVariantMap MediaRows::rowOf(const v1::Entry& entry) {
+template <typename Record>
+QVariantMap MediaRows::row(const Record& record) {
   QVariantMap row;
-  if (entry.has_photo()) {
-    const QString photo = photoOf(entry.photo());
+  if (record.has_photo()) {
+    const QString photo = photoOf(record.photo());
     row[QStringLiteral("photo")] = photo;
-    row[QStringLiteral("photoWords")] = textOf(entry.photo().words());
+    row[QStringLiteral("photoWords")] = textOf(record.photo().words());
     row[QStringLiteral("photoComing")] = photo.isEmpty();
   }
-  if (entry.has_clip()) {
-    const bool here = m_engine.hasMedia(entry.clip());
-    if (here) row[QStringLiteral("clip")] = QVariant::fromValue(clipOf(entry.clip()));
-    row[QStringLiteral("clipWords")] = textOf(entry.clip().words());
-    row[QStringLiteral("captions")] = textOf(entry.clip().captions());
+  if (record.has_clip()) {
+    const bool here = m_engine.hasMedia(record.clip());
+    if (here) row[QStringLiteral("clip")] = QVariant::fromValue(clipOf(record.clip()));
+    row[QStringLiteral("clipWords")] = textOf(record.clip().words());
+    row[QStringLiteral("captions")] = textOf(record.clip().captions());
     row[QStringLiteral("clipComing")] = !here;
   }
   return row;
 }
+
+template QVariantMap MediaRows::row(const v1::Entry&);
+template QVariantMap MediaRows::row(const v1::Message&);
 
 QString MediaRows::photoOf(const v1::MediaRef& photo) {
   const auto known = m_photos.find(photo.sha256());

@@ -1,4 +1,4 @@
-// What the pages show of an entry's photo and clip, as rows for EntryMedia.qml.
+// What the pages show of the photo and clip of an entry or a message, as rows for EntryMedia.qml.
 #pragma once
 
 #include <QtCore/QVariantMap>
@@ -6,6 +6,7 @@
 #include <memory>
 #include <string>
 
+#include "core/records/message.pb.h"
 #include "core/records/programme.pb.h"
 #include "qml/parts/clip_content.h"
 #include "sync/home/home_engine.h"
@@ -17,10 +18,13 @@ namespace newel::home {
 class MediaRows {
  public:
   explicit MediaRows(const HomeEngine& engine) : m_engine(engine) {}
-  // Empty where the entry has neither.
-  QVariantMap rowOf(const v1::Entry& entry);
+  // Empty where the entry, or the message, has neither.
+  QVariantMap rowOf(const v1::Entry& entry) { return row(entry); }
+  QVariantMap rowOf(const v1::Message& message) { return row(message); }
 
  private:
+  template <typename Record>
+  QVariantMap row(const Record& record);
   QString photoOf(const v1::MediaRef& photo);
   parts::ClipContent* clipOf(const v1::MediaRef& clip);
 

@@ -7,7 +7,7 @@
 namespace newel::home {
 
 MessagesModel::MessagesModel(EngineBridge& bridge, const HomeParts& parts, QObject* parent)
-    : QObject(parent), m_parts(parts) {
+    : QObject(parent), m_parts(parts), m_media(*parts.engine) {
   connect(&bridge, &EngineBridge::news, this, &MessagesModel::changed);
 }
 
@@ -20,8 +20,11 @@ QVariantList MessagesModel::rows() const {
     const QString when = momentWords(toTime(message->written_at()), zoneOf(m_parts), todayOf(m_parts));
     QString title = mine ? tr("You, %1").arg(when) : tr("%1, %2").arg(text(message->sender_name()), when);
     if (mine) title += QStringLiteral(" · ") + (arrived ? tr("arrived at the clinic") : tr("not sent yet"));
-    rows << QVariantMap{
-        {"title", title}, {"words", text(message->text())}, {"mine", mine}, {"arrived", arrived}};
+    rows << QVariantMap{{"title", title},
+                        {"words", text(message->text())},
+                        {"mine", mine},
+                        {"arrived", arrived},
+                        {"media", m_media.rowOf(*message)}};
   }
   return rows;
 }

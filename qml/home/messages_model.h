@@ -7,6 +7,7 @@
 #include <QtCore/QVariantList>
 
 #include "qml/home/engine_bridge.h"
+#include "qml/home/entry_media.h"
 #include "qml/home/home_parts.h"
 
 namespace newel::home {
@@ -16,7 +17,7 @@ class MessagesModel : public QObject {
   QML_ELEMENT
   QML_UNCREATABLE("made in main")
   // Newest first, at most kMost; maps: "title" (who, when), "words", "mine" (bool), "arrived" (bool, of
-  // mine).
+  // mine), "media" (EntryMedia.qml).
   Q_PROPERTY(QVariantList rows READ rows NOTIFY changed)
   Q_PROPERTY(QString error READ error NOTIFY changed)
 
@@ -36,6 +37,7 @@ class MessagesModel : public QObject {
 
  private:
   const HomeParts& m_parts;
+  mutable MediaRows m_media;
   QString m_error;
 };
 

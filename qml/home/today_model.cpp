@@ -196,10 +196,20 @@ void TodayModel::findNotices() {
     m_must_read = m_must_read || must_read;
     m_notices << QVariantMap{{"kind", must_read ? kNoticeAttention : kNoticeNew},
                              {"title", tr("From %1").arg(text(message.sender_name()))},
-                             {"words", text(message.text())},
+                             {"words", withMedia(message)},
                              {"id", text(message.id())},
                              {"mustRead", must_read}};
   }
+}
+
+// Today has room for words alone; the picture stands where messages are.
+QString TodayModel::withMedia(const v1::Message& message) {
+  const QString words = text(message.text());
+  if (message.has_photo())
+    return words + QLatin1Char('\n') + tr("A photo comes with it: look under Help, Write to your therapist.");
+  if (message.has_clip())
+    return words + QLatin1Char('\n') + tr("A clip comes with it: look under Help, Write to your therapist.");
+  return words;
 }
 
 void TodayModel::shown() {

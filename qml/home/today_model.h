@@ -78,6 +78,7 @@ class TodayModel : public QObject {
   void waitForMidnight();
   QVariantMap rowOf(const v1::Entry& entry, bool done, bool held) const;
   QString nothingDueWords() const;
+  static QString withMedia(const v1::Message& message);
 
   PracticeSession& m_session;
   SettingsModel& m_settings;

@@ -27,4 +27,6 @@ QtObject {
     property FigureSource figure: null // the drawn body; null or nothing there: words alone
     property var posts: []           // see Rail
     property int at: 0               // see Rail
+    // Words of the buttons by their English, where they are to be in another language than the program's.
+    property var labels: ({})
 }

@@ -74,7 +74,7 @@ FocusScope {
             anchors.top: parent.top
             anchors.topMargin: view.low ? head.firstLine : view.stacked ? Math.max(0, (pause.height - height) / 2) : 0
             width: view.low ? parent.width : parent.width - pause.width - Theme.space * 1.5
-            text: qsTr("%L1 of %L2").arg(view.facts.entryNumber).arg(view.facts.entryCount)
+            text: (view.facts.labels["%L1 of %L2"] ?? qsTr("%L1 of %L2")).arg(view.facts.entryNumber).arg(view.facts.entryCount)
                 + (view.low && Theme.scale < 1.2 ? " · " + view.facts.title : "")
             color: Theme.soft
             font.pixelSize: Math.min(Theme.small, view.low ? 20 : 26)
@@ -108,7 +108,7 @@ FocusScope {
             visible: !view.facts.paused
             width: visible ? implicitWidth : 0
             height: visible ? implicitHeight : 0
-            text: qsTr("Pause")
+            text: view.facts.labels["Pause"] ?? qsTr("Pause")
             textSize: view.pressSize
             mark: Mark.Bars
             words: Theme.rail
@@ -181,7 +181,7 @@ FocusScope {
 
             width: parent.width
             visible: lower.shown && view.facts.waiting
-            text: qsTr("Done, go on")
+            text: view.facts.labels["Done, go on"] ?? qsTr("Done, go on")
             textSize: view.pressSize
             onClicked: view.donePressed()
         }
@@ -201,7 +201,7 @@ FocusScope {
 
                 width: restRow.part
                 visible: view.facts.canLengthen
-                text: qsTr("Longer rest")
+                text: view.facts.labels["Longer rest"] ?? qsTr("Longer rest")
                 textSize: view.pressSize
                 onClicked: view.longerPressed()
             }
@@ -211,7 +211,7 @@ FocusScope {
 
                 width: restRow.part
                 visible: view.facts.canGoNow
-                text: qsTr("Go on now")
+                text: view.facts.labels["Go on now"] ?? qsTr("Go on now")
                 textSize: view.pressSize
                 onClicked: view.nowPressed()
             }
@@ -221,6 +221,7 @@ FocusScope {
     StopButton {
         id: stop
 
+        text: view.facts.labels["Stop"] ?? stop.said
         tall: view.low
         x: !view.low ? Theme.edge : view.LayoutMirroring.enabled ? Theme.edge : parent.width - width - Theme.edge
         width: view.low ? implicitWidth : parent.width - 2 * Theme.edge

@@ -9,8 +9,10 @@ BaseButton {
 
     property bool tall: false // at the side of a low screen: the word keeps to its width
 
+    readonly property string said: qsTr("Stop")
+
     objectName: "stop"
-    text: qsTr("Stop")
+    text: said
     ground: Theme.stop
     words: Theme.paper
     edge: Theme.stop

@@ -303,6 +303,13 @@ absl::StatusOr<std::vector<v1::Receipt>> DeskClient::receipts(const std::string&
   return std::vector<v1::Receipt>(reply->receipts().begin(), reply->receipts().end());
 }
 
+absl::Status DeskClient::noteExport(const std::string& person_id, const std::string& format) {
+  v1::NoteExportRequest request;
+  request.set_person_id(person_id);
+  request.set_format(format);
+  return m_impl->call(&v1::DeskService::Stub::NoteExport, request).status();
+}
+
 absl::StatusOr<v1::CreatePairingReply> DeskClient::createPairing(const std::string& person_id) {
   v1::CreatePairingRequest request;
   request.set_person_id(person_id);
@@ -354,8 +361,12 @@ absl::Status DeskClient::withdrawTemplate(const std::string& template_id, std::u
   return m_impl->call(&v1::DeskService::Stub::WithdrawTemplate, request).status();
 }
 
+absl::StatusOr<v1::GetSettingsReply> DeskClient::clinicState() {
+  return m_impl->call(&v1::DeskService::Stub::GetSettings, v1::GetSettingsRequest());
+}
+
 absl::StatusOr<v1::ClinicCard> DeskClient::clinic() {
-  auto reply = m_impl->call(&v1::DeskService::Stub::GetSettings, v1::GetSettingsRequest());
+  auto reply = clinicState();
   if (!reply.ok()) return reply.status();
   return std::move(*reply->mutable_clinic());
 }

@@ -72,6 +72,8 @@ class DeskClient {
   absl::StatusOr<v1::Measure> putMeasure(const v1::PutMeasureRequest& request);
   absl::StatusOr<std::vector<v1::Measure>> measures(const std::string& person_id);  // withdrawn ones too
   absl::StatusOr<std::vector<v1::Receipt>> receipts(const std::string& person_id);
+  // Before a file of this person's record exists: "fhir", "ical", "csv", "handout", "report" or "card".
+  absl::Status noteExport(const std::string& person_id, const std::string& format);
   absl::StatusOr<v1::CreatePairingReply> createPairing(const std::string& person_id);
   absl::StatusOr<std::vector<v1::Device>> devices(const std::string& person_id);
   absl::Status revokeDevice(const std::string& device_id);
@@ -80,7 +82,8 @@ class DeskClient {
   absl::StatusOr<std::vector<v1::ProgrammeTemplate>> templates();  // the clinic's own
   absl::StatusOr<v1::ProgrammeTemplate> putTemplate(const v1::PutTemplateRequest& request);
   absl::Status withdrawTemplate(const std::string& template_id, std::uint32_t base_revision);
-  absl::StatusOr<v1::ClinicCard> clinic();  // with its settings
+  absl::StatusOr<v1::ClinicCard> clinic();             // with its settings
+  absl::StatusOr<v1::GetSettingsReply> clinicState();  // the same, and when the store was last copied
   absl::StatusOr<v1::ClinicCard> putSettings(const v1::PutSettingsRequest& request);
   // The clinic's accounts and its audit trail; errors: desk_service.proto.
   absl::StatusOr<std::vector<v1::Account>> accounts();

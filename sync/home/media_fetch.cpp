@@ -16,6 +16,10 @@ constexpr int kMostFailures = 3;
 constexpr std::uint64_t kKeptFree = std::uint64_t{64} << 20U;
 // A practice that runs keeps the programme that it began with.
 constexpr int kProgrammes = 2;
+// As many messages as the phone's page shows (qml/home/messages_model.h), and no more than a programme may
+// have.
+constexpr int kMessages = 20;
+constexpr std::uint64_t kMostMessageMediaBytes = kMostProgrammeMediaBytes;
 
 // The hub's way to say "not this one": the round is none the worse for it.
 bool isAboutThisOne(const absl::Status& status) {
@@ -23,34 +27,55 @@ bool isAboutThisOne(const absl::Status& status) {
          absl::IsDataLoss(status) || absl::IsInternal(status);
 }
 
-std::vector<v1::MediaRef> photosFirst(const v1::Programme& programme) {
-  std::vector<v1::MediaRef> refs;
-  for (const v1::MediaRef* ref : mediaNamedBy(programme)) refs.push_back(*ref);
-  std::stable_sort(refs.begin(), refs.end(), [](const v1::MediaRef& a, const v1::MediaRef& b) {
-    return isPhoto(a.type()) && !isPhoto(b.type());
-  });
-  return refs;
+// What the phone wants: the newest programme's first, since a practice may begin; then the newest messages'.
+struct Named {
+  std::vector<v1::MediaRef> wanted;
+  std::set<std::string> kept;  // hashes; also what the programme before names
+};
+
+void addMessages(const std::vector<v1::Message>& messages, Named& named) {
+  std::uint64_t together = 0;
+  int looked_at = 0;
+  for (auto message = messages.rbegin(); message != messages.rend() && looked_at < kMessages; ++message) {
+    ++looked_at;
+    for (const v1::MediaRef& ref : {message->photo(), message->clip()}) {
+      if (ref.sha256().empty()) continue;
+      together += ref.size_bytes();
+      if (together > kMostMessageMediaBytes) return;  // the older ones go, so that the phone does not fill
+      if (named.kept.insert(ref.sha256()).second) named.wanted.push_back(ref);
+    }
+  }
+}
+
+Named namedBy(const std::vector<v1::Programme>& programmes, const std::vector<v1::Message>& messages) {
+  Named named;
+  for (const auto& programme : programmes) {
+    for (const v1::MediaRef* ref : mediaNamedBy(programme)) {
+      if (named.kept.insert(ref->sha256()).second && &programme == &programmes.front())
+        named.wanted.push_back(*ref);
+    }
+  }
+  std::stable_sort(
+      named.wanted.begin(), named.wanted.end(),
+      [](const v1::MediaRef& a, const v1::MediaRef& b) { return isPhoto(a.type()) && !isPhoto(b.type()); });
+  addMessages(messages, named);
+  return named;
 }
 
 }  // namespace
 
 MediaFetch::Result MediaFetch::run(HubLink& link, const std::function<bool()>& pause) {
   Result result;
-  const auto programmes =
-      m_parts.store->read([](Database& database) -> absl::StatusOr<std::vector<v1::Programme>> {
-        return newestProgrammes(database, kProgrammes);
-      });
-  if (!programmes.ok()) {
-    result.local = programmes.status();
+  const auto named = m_parts.store->read([](Database& database) -> absl::StatusOr<Named> {
+    return namedBy(newestProgrammes(database, kProgrammes), keptMessages(database));
+  });
+  if (!named.ok()) {
+    result.local = named.status();
     return result;
   }
-  std::set<std::string> named;
-  for (const auto& programme : *programmes) {
-    for (const v1::MediaRef* ref : mediaNamedBy(programme)) named.insert(ref->sha256());
-  }
-  result.local = m_parts.media->keepOnly(named);
-  if (!result.local.ok() || programmes->empty()) return result;
-  for (const v1::MediaRef& ref : photosFirst(programmes->front())) {
+  result.local = m_parts.media->keepOnly(named->kept);
+  if (!result.local.ok()) return result;
+  for (const v1::MediaRef& ref : named->wanted) {
     Step step = Step::Again;
     while (step == Step::Again && !pause()) step = fetchPart(link, ref, result);
     if (step != Step::Done) return result;

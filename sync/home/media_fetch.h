@@ -1,5 +1,6 @@
-// Brings the photos and clips that the newest programme names onto this phone, part by part, the last thing
-// of a round; and lets go of what no programme of now or just before names. A practice never waits for it.
+// Brings the photos and clips that the newest programme and the newest messages name onto this phone, part by
+// part, the last thing of a round; and lets go of what none of them, nor the programme before, names. A
+// practice never waits for it.
 #pragma once
 
 #include <absl/status/status.h>

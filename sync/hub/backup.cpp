@@ -1,7 +1,9 @@
 #include "sync/hub/backup.h"
 
 #include <SQLiteCpp/Backup.h>
+#include <absl/strings/numbers.h>
 
+#include <cstdint>
 #include <filesystem>
 #include <system_error>
 
@@ -18,6 +20,7 @@ namespace fs = std::filesystem;
 
 constexpr int kPagesAStep = 256;
 constexpr int kBusyMs = 5000;
+constexpr char kLastBackup[] = "last_backup";  // seconds since 1970, in digits
 
 void copyPages(const std::string& from, const std::string& to) {
   SQLite::Database source(from, SQLite::OPEN_READONLY, kBusyMs);
@@ -72,6 +75,16 @@ absl::Status backupStore(const std::string& store_path, const std::string& to) {
   if (!marked.ok()) return marked;
   fs::rename(part, to, error);
   return error ? absl::InternalError(to + ": " + error.message()) : absl::OkStatus();
+}
+
+void noteBackup(HubTransaction& transaction, absl::Time at) {
+  transaction.putSetting(kLastBackup, std::to_string(absl::ToUnixSeconds(at)));
+}
+
+std::optional<absl::Time> lastBackup(HubTransaction& transaction) {
+  std::int64_t seconds = 0;
+  if (!absl::SimpleAtoi(transaction.setting(kLastBackup), &seconds)) return std::nullopt;
+  return absl::FromUnixSeconds(seconds);
 }
 
 }  // namespace newel

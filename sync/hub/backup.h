@@ -2,8 +2,12 @@
 #pragma once
 
 #include <absl/status/status.h>
+#include <absl/time/time.h>
 
+#include <optional>
 #include <string>
+
+#include "sync/hub/hub_store.h"
 
 namespace newel {
 
@@ -13,5 +17,9 @@ namespace newel {
 // the file in the place of an empty folder's store: the hub then begins a new generation, and phones offer
 // again what the backup may lack.
 absl::Status backupStore(const std::string& store_path, const std::string& to);
+
+// When the last copy was made, for the clinic's page at the desk; the copy itself does not know of it.
+void noteBackup(HubTransaction& transaction, absl::Time at);
+std::optional<absl::Time> lastBackup(HubTransaction& transaction);  // nullopt: never
 
 }  // namespace newel

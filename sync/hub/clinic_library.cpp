@@ -10,6 +10,7 @@
 #include "core/time/local_day.h"
 #include "sync/common/content_hash.h"
 #include "sync/common/media_clean.h"
+#include "sync/hub/backup.h"
 
 namespace newel {
 namespace {
@@ -109,10 +110,16 @@ absl::StatusOr<v1::PutOwnExerciseReply> ClinicLibrary::putOwnExercise(
 }
 
 absl::StatusOr<v1::GetSettingsReply> ClinicLibrary::settings() {
-  auto card = clinicCard(*m_hub->store);
-  if (!card.ok()) return card.status();
   v1::GetSettingsReply reply;
-  *reply.mutable_clinic() = *std::move(card);
+  const absl::Status read = m_hub->store->read([&](HubTransaction& transaction) -> absl::Status {
+    auto card = clinicCard(transaction);
+    if (!card.ok()) return card.status();
+    *reply.mutable_clinic() = *std::move(card);
+    if (const auto at = lastBackup(transaction)) *reply.mutable_backup()->mutable_last() = toTimestamp(*at);
+    return absl::OkStatus();
+  });
+  if (!read.ok()) return read;
+  reply.mutable_backup()->set_by_database(m_hub->store->copiedByDatabase());
   return reply;
 }
 

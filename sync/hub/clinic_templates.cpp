@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/library/templates.h"
+#include "core/progress/measure_table.h"
 #include "core/records/check.h"
 #include "core/records/record_text.h"
 #include "core/time/local_day.h"
@@ -44,6 +45,15 @@ absl::StatusOr<Catalogue> catalogueIn(HubTransaction& transaction, const Catalog
       return absl::DataLossError("own exercise: not to be read");
   }
   return catalogue.with(own);
+}
+
+absl::Status measuresAreKnown(const v1::ProgrammeTemplate& value) {
+  for (int i = 0; i < value.measures_size(); ++i) {
+    if (MeasureTable::builtIn().find(value.measures(i).kind()) == nullptr)
+      return absl::InvalidArgumentError("programme_template.measures[" + std::to_string(i) +
+                                        "].kind: there is no such measure");
+  }
+  return absl::OkStatus();
 }
 
 absl::Status put(v1::TemplateBook& book, const v1::ProgrammeTemplate& value, std::uint32_t base) {
@@ -92,6 +102,7 @@ absl::StatusOr<v1::PutTemplateReply> ClinicLibrary::putTemplate(const DeskCaller
     if (!catalogue.ok()) return catalogue.status();
     if (absl::Status good = fitsCatalogue(value, *catalogue); !good.ok())
       return absl::InvalidArgumentError("programme_template." + std::string(good.message()));
+    if (absl::Status good = measuresAreKnown(value); !good.ok()) return good;
     if (absl::Status done = put(*book, value, request.base_revision()); !done.ok()) return done;
     transaction.putSetting(kName, toBytes(*book));
     m_hub->audit->add(transaction,

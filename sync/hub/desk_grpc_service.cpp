@@ -247,6 +247,13 @@ grpc::Status DeskGrpcService::ListReceipts(grpc::ServerContext* context,
               [&](const DeskCaller&) { return m_hub->files().receipts(request->person_id()); });
 }
 
+// Who may look may take along what they see; the trail says so.
+grpc::Status DeskGrpcService::NoteExport(grpc::ServerContext* context, const v1::NoteExportRequest* request,
+                                         v1::NoteExportReply* reply) {
+  return call(context, CallKind::Read, nullptr, request->person_id(), reply,
+              [&](const DeskCaller& caller) { return m_hub->files().noteExport(caller, *request); });
+}
+
 grpc::Status DeskGrpcService::CreatePairing(grpc::ServerContext* context,
                                             const v1::CreatePairingRequest* request,
                                             v1::CreatePairingReply* reply) {

@@ -73,6 +73,8 @@ class DeskGrpcService : public v1::DeskService::WithCallbackMethod_Watch<v1::Des
                             v1::ListMeasuresReply* reply) override;
   grpc::Status ListReceipts(grpc::ServerContext* context, const v1::ListReceiptsRequest* request,
                             v1::ListReceiptsReply* reply) override;
+  grpc::Status NoteExport(grpc::ServerContext* context, const v1::NoteExportRequest* request,
+                          v1::NoteExportReply* reply) override;
   grpc::Status CreatePairing(grpc::ServerContext* context, const v1::CreatePairingRequest* request,
                              v1::CreatePairingReply* reply) override;
   grpc::Status ListDevices(grpc::ServerContext* context, const v1::ListDevicesRequest* request,

@@ -224,26 +224,49 @@ int dueCommand(const HubMachine& machine, const std::string& place, int days) {
   return 0;
 }
 
+namespace {
+
+absl::Status tellOfBackup(const HubMachine& machine, const std::string& place) {
+  const auto store = openStore(place, /*make=*/false);
+  if (!store.ok()) return store.status();
+  return (*store)->write([&](HubTransaction& transaction) -> absl::Status {
+    if (transaction.setting("card").empty()) return absl::NotFoundError("there is no clinic here");
+    noteBackup(transaction, machine.clock->wall());
+    AuditTrail(machine.clock).add(transaction, {.action = "store.backup"});
+    return absl::OkStatus();
+  });
+}
+
+}  // namespace
+
 int backupCommand(const HubMachine& machine, const std::string& place, const std::string& to) {
   if (isPostgresAddress(place)) {
     return failed(machine,
                   absl::FailedPreconditionError(
                       "a PostgreSQL database is backed up with pg_dump and restored with pg_restore, "
-                      "also while it is served; afterwards run newel-hub restored on the copy"));
+                      "also while it is served; say so with newel-hub backed-up; after it was restored run "
+                      "newel-hub restored on the copy"));
   }
   const absl::Status done = backupStore(storePath(place), to);
   if (!done.ok()) return failed(machine, done);
   // So that who looks at the trail sees when the last copy was made; the copy itself is good without the
   // line.
-  const auto store = openStore(place, /*make=*/false);
-  const absl::Status noted = store.ok() ? (*store)->write([&](HubTransaction& transaction) {
-    AuditTrail(machine.clock).add(transaction, {.action = "store.backup"});
-    return absl::OkStatus();
-  })
-                                        : store.status();
+  const absl::Status noted = tellOfBackup(machine, place);
   if (!noted.ok()) *machine.err << "newel-hub: not written into the audit trail: " << noted.message() << "\n";
   *machine.out << "Backed up and checked: " << to << "\nTo restore, put it into an empty folder as "
                << kHubStoreName << " and serve that folder.\n";
+  return 0;
+}
+
+int backedUpCommand(const HubMachine& machine, const std::string& place) {
+  if (!isPostgresAddress(place)) {
+    return failed(machine,
+                  absl::FailedPreconditionError(
+                      "a store in a folder is copied and checked with newel-hub backup, which notes it"));
+  }
+  const absl::Status noted = tellOfBackup(machine, place);
+  if (!noted.ok()) return failed(machine, noted);
+  *machine.out << "Noted: the database was backed up now. Whether the copy is good only a restore shows.\n";
   return 0;
 }
 

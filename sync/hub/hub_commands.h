@@ -74,6 +74,8 @@ int dueCommand(const HubMachine& machine, const std::string& place, int days);
 // before the file exists; left in the middle nothing exists.
 int exportCommand(const HubMachine& machine, const std::string& place, const ExportCommand& command);
 int backupCommand(const HubMachine& machine, const std::string& place, const std::string& to);
+// A PostgreSQL database was copied with its own tools just now: kept for the desk and in the audit trail.
+int backedUpCommand(const HubMachine& machine, const std::string& place);
 // After a PostgreSQL copy was put back: the next start is a new generation (clinic.h).
 int restoredCommand(const HubMachine& machine, const std::string& place);
 // The certificate's SHA-256 in hex; `with_backup`: on a second line the one that is shown after a rotation.

@@ -194,6 +194,8 @@ class HubStore {
   virtual absl::Status watch(const std::function<void(const StoreNews&)>& /*heard*/) {
     return absl::OkStatus();
   }
+  // True where a copy is made with the database's own tools, so that the hub hears of one only when told.
+  virtual bool copiedByDatabase() const { return false; }
 };
 
 }  // namespace newel

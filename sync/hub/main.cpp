@@ -129,6 +129,8 @@ int main(int argc, char** argv) {
       command(app, "backup", "Copy the store, also while it is served, and check the copy", options);
   backup->add_option("--to", options.backup_to, "A new file")->required();
   CLI::App* leaving = exportSubcommand(app, options);
+  CLI::App* backed_up =
+      command(app, "backed-up", "Say that a PostgreSQL database was copied with its own tools", options);
   CLI::App* restored =
       command(app, "restored", "Say that a database was put back from a copy, before it is served", options);
   CLI::App* fingerprint = command(app, "fingerprint", "The certificate's SHA-256, for desks", options);
@@ -162,6 +164,7 @@ int main(int argc, char** argv) {
   if (due->parsed()) return newel::dueCommand(machine, place, options.days);
   if (backup->parsed()) return newel::backupCommand(machine, place, options.backup_to);
   if (leaving->parsed()) return newel::exportCommand(machine, place, options.leaving);
+  if (backed_up->parsed()) return newel::backedUpCommand(machine, place);
   if (restored->parsed()) return newel::restoredCommand(machine, place);
   if (fingerprint->parsed()) return newel::fingerprintCommand(machine, place, options.with_backup);
   if (head->parsed()) return newel::auditHeadCommand(machine, place, options.head_file);

@@ -39,7 +39,7 @@ struct MediaShelf::Wanted {
   std::string sha256;
   std::uint64_t offset = 0;
   std::uint32_t most_bytes = 0;
-  bool named = false;  // only what a signed programme names
+  bool named = false;  // only what a signed programme or a message names
 };
 
 absl::StatusOr<v1::MediaPart> MediaShelf::part(const Wanted& wanted) {
@@ -174,24 +174,42 @@ absl::Status MediaShelf::conclude(const DeskCaller& caller, const v1::PutMediaRe
   return kept.ok() ? good : kept;
 }
 
+namespace {
+
+absl::Status nameOne(HubTransaction& transaction, const std::string& person_id, const v1::MediaRef& ref,
+                     const std::string& field) {
+  const auto media = transaction.mediaOf(person_id, ref.sha256());
+  if (!media.has_value() || media->type != ref.type() || media->size != ref.size_bytes())
+    return absl::FailedPreconditionError(field +
+                                         ": the hub does not have it; take it out and choose it again");
+  transaction.markMediaNamed(person_id, media->id);
+  return absl::OkStatus();
+}
+
+// An entry, or a message.
+template <typename Record>
+absl::Status nameBoth(HubTransaction& transaction, const std::string& person_id, const Record& record,
+                      const std::string& path) {
+  if (record.has_photo()) {
+    const absl::Status named = nameOne(transaction, person_id, record.photo(), path + "photo");
+    if (!named.ok()) return named;
+  }
+  return record.has_clip() ? nameOne(transaction, person_id, record.clip(), path + "clip") : absl::OkStatus();
+}
+
+}  // namespace
+
 absl::Status nameMediaOf(HubTransaction& transaction, const v1::Programme& programme) {
   for (int i = 0; i < programme.entries_size(); ++i) {
-    const v1::Entry& entry = programme.entries(i);
-    const auto name = [&](const v1::MediaRef& ref, const char* field) -> absl::Status {
-      const auto media = transaction.mediaOf(programme.person_id(), ref.sha256());
-      const bool same = media.has_value() && media->type == ref.type() && media->size == ref.size_bytes();
-      if (!same) {
-        return absl::FailedPreconditionError("entries[" + std::to_string(i) + "]." + field +
-                                             ": the hub does not have it; take it out and choose it again");
-      }
-      transaction.markMediaNamed(programme.person_id(), media->id);
-      return absl::OkStatus();
-    };
-    absl::Status named = entry.has_photo() ? name(entry.photo(), "photo") : absl::OkStatus();
-    if (named.ok() && entry.has_clip()) named = name(entry.clip(), "clip");
+    const absl::Status named = nameBoth(transaction, programme.person_id(), programme.entries(i),
+                                        "entries[" + std::to_string(i) + "].");
     if (!named.ok()) return named;
   }
   return absl::OkStatus();
+}
+
+absl::Status nameMediaOf(HubTransaction& transaction, const v1::Message& message) {
+  return nameBoth(transaction, message.person_id(), message, "");
 }
 
 }  // namespace newel

@@ -6,6 +6,7 @@
 
 #include <string>
 
+#include "core/records/message.pb.h"
 #include "sync/hub/hub_context.h"
 #include "sync/protocol/desk_service.pb.h"
 #include "sync/protocol/home_service.pb.h"
@@ -26,7 +27,7 @@ class MediaShelf {
   absl::StatusOr<v1::PutMediaReply> put(const DeskCaller& caller, const v1::PutMediaRequest& request);
   // kNotFound: nothing of this person has it. kInvalidArgument names the field.
   absl::StatusOr<v1::MediaPart> get(const v1::GetMediaRequest& request);
-  // The same for a phone: only what a signed programme of its person names.
+  // The same for a phone: only what a signed programme of its person, or a message to them, names.
   absl::StatusOr<v1::MediaPart> fetch(const PhoneCaller& caller, const v1::FetchMediaRequest& request);
 
  private:
@@ -40,8 +41,9 @@ class MediaShelf {
   const HubContext* m_hub;
 };
 
-// Inside the transaction that keeps a programme: everything it names is there, is this person's and is what
-// the programme says; from now on their phones may have it. kFailedPrecondition names the entry.
+// Inside the transaction that keeps a programme or a message: everything it names is there, is this person's
+// and is what the record says; from now on their phones may have it. kFailedPrecondition names the field.
 absl::Status nameMediaOf(HubTransaction& transaction, const v1::Programme& programme);
+absl::Status nameMediaOf(HubTransaction& transaction, const v1::Message& message);
 
 }  // namespace newel

@@ -1,5 +1,8 @@
 #include "sync/hub/person_files.h"
 
+#include <algorithm>
+#include <array>
+#include <string_view>
 #include <utility>
 
 #include "core/records/check.h"
@@ -8,6 +11,7 @@
 #include "sync/common/content_hash.h"
 #include "sync/common/limits.h"
 #include "sync/hub/digest_keeper.h"
+#include "sync/hub/media_shelf.h"
 #include "sync/hub/person_access.h"
 
 namespace newel {
@@ -151,6 +155,8 @@ absl::StatusOr<v1::SendMessageReply> PersonFiles::sendMessage(const DeskCaller& 
   *message.mutable_written_at() = toTimestamp(m_hub->clock->wall());
   message.set_text(request.text());
   message.set_urgent(request.urgent());
+  if (request.has_photo()) *message.mutable_photo() = request.photo();
+  if (request.has_clip()) *message.mutable_clip() = request.clip();
   const absl::Status good = check(message);
   if (!good.ok()) return good;
   const absl::Status kept = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
@@ -159,12 +165,15 @@ absl::StatusOr<v1::SendMessageReply> PersonFiles::sendMessage(const DeskCaller& 
       v1::Message before;
       if (!before.ParseFromString(known->content)) return unreadable("message");
       if (before.person_id() != request.person_id() || before.sender() != v1::SENDER_CLINIC ||
-          before.text() != request.text() || before.urgent() != request.urgent()) {
+          before.text() != request.text() || before.urgent() != request.urgent() ||
+          before.photo().sha256() != request.photo().sha256() ||
+          before.clip().sha256() != request.clip().sha256()) {
         return absl::AlreadyExistsError("id: was sent with other words");
       }
       message = std::move(before);
       return absl::OkStatus();
     }
+    if (absl::Status named = nameMediaOf(transaction, message); !named.ok()) return named;
     const std::string bytes = toBytes(message);
     v1::Envelope envelope = makeEnvelope(v1::RECORD_KIND_MESSAGE, message.id(), 1, bytes);
     const MessageRow row{message.id(), message.person_id(), false, bytes, envelope.sha256()};
@@ -181,6 +190,24 @@ absl::StatusOr<v1::SendMessageReply> PersonFiles::sendMessage(const DeskCaller& 
   m_hub->board->nudgePerson(request.person_id());
   m_hub->board->nudgeDesks(request.person_id());
   return reply;
+}
+
+absl::StatusOr<v1::NoteExportReply> PersonFiles::noteExport(const DeskCaller& caller,
+                                                            const v1::NoteExportRequest& request) {
+  constexpr std::array<std::string_view, 6> kFormats = {"fhir", "ical", "csv", "handout", "report", "card"};
+  if (std::find(kFormats.begin(), kFormats.end(), request.format()) == kFormats.end())
+    return absl::InvalidArgumentError("format: fhir, ical, csv, handout, report or card");
+  const absl::Status kept = m_hub->store->write([&](HubTransaction& transaction) -> absl::Status {
+    // Erased since: what is gone is not to leave any more.
+    if (!transaction.person(request.person_id()).has_value()) return nobody();
+    m_hub->audit->add(transaction, {.action = "person.export",
+                                    .who = caller.therapist.id(),
+                                    .person = request.person_id(),
+                                    .field = request.format()});
+    return absl::OkStatus();
+  });
+  if (!kept.ok()) return kept;
+  return v1::NoteExportReply();
 }
 
 absl::StatusOr<v1::ListMessagesReply> PersonFiles::messages(const v1::ListMessagesRequest& request) {

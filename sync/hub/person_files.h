@@ -24,12 +24,15 @@ class PersonFiles {
   // base 0 and the id is known. kFailedPrecondition: the id was erased.
   absl::StatusOr<v1::PutPersonReply> put(const DeskCaller& caller, const v1::PutPersonRequest& request);
 
-  // kAlreadyExists: the id was sent with other words.
+  // kAlreadyExists: the id was sent with other words. kFailedPrecondition: a photo or clip that is not there.
   absl::StatusOr<v1::SendMessageReply> sendMessage(const DeskCaller& caller,
                                                    const v1::SendMessageRequest& request);
   absl::StatusOr<v1::ListMessagesReply> messages(const v1::ListMessagesRequest& request);
   absl::StatusOr<v1::ListPracticesReply> practices(const v1::ListPracticesRequest& request);
   absl::StatusOr<v1::ListReceiptsReply> receipts(const std::string& person_id);
+  // The line in the audit trail without which no file leaves the desk. kInvalidArgument: format.
+  absl::StatusOr<v1::NoteExportReply> noteExport(const DeskCaller& caller,
+                                                 const v1::NoteExportRequest& request);
   absl::StatusOr<v1::ListDevicesReply> devices(const std::string& person_id);
   // Whose phone it is; empty for none.
   absl::StatusOr<std::string> ownerOf(const std::string& device_id);

@@ -50,6 +50,7 @@ class PostgresHubStore : public HubStore {
     return untouched ? readOnce(*lent.session, body, untouched) : status;
   }
 
+  bool copiedByDatabase() const override { return true; }
   absl::Status watch(const std::function<void(const StoreNews&)>& heard) override {
     const std::lock_guard lock(m_watch_mutex);
     m_listener.reset();

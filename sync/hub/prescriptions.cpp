@@ -83,6 +83,21 @@ absl::Status checkAsked(const v1::Programme& programme) {
 
 absl::Status nobody() { return absl::NotFoundError("person_id: nobody has it"); }
 
+// The order that is there under this id, when it is the same one sent again.
+absl::Status sameHold(SignedRow known, v1::HoldOrder& order, SignedRow& row) {
+  v1::HoldOrder before;
+  if (!before.ParseFromString(known.content)) return absl::DataLossError("hold order: not to be read");
+  v1::HoldOrder sent = order;
+  sent.set_number(before.number());
+  sent.set_signer_id(before.signer_id());
+  sent.set_signer_name(before.signer_name());
+  *sent.mutable_issued_at() = before.issued_at();
+  if (toBytes(sent) != toBytes(before)) return absl::AlreadyExistsError("id: another hold order has it");
+  order = std::move(before);
+  row = std::move(known);
+  return absl::OkStatus();
+}
+
 }  // namespace
 
 absl::StatusOr<Prescriptions::Basis> Prescriptions::basisFor(const v1::Programme& draft) {
@@ -234,7 +249,7 @@ absl::StatusOr<v1::ListProgrammesReply> Prescriptions::programmes(const std::str
 absl::StatusOr<v1::IssueHoldReply> Prescriptions::issueHold(const DeskCaller& caller,
                                                             const v1::IssueHoldRequest& request) {
   v1::HoldOrder order;
-  order.set_id(newRecordId(*m_hub->clock, *m_hub->random));
+  order.set_id(request.id().empty() ? newRecordId(*m_hub->clock, *m_hub->random) : request.id());
   order.set_number(1);
   order.set_person_id(request.person_id());
   order.set_clinic_id(m_hub->clinic->card.clinic_id());
@@ -259,8 +274,9 @@ absl::StatusOr<v1::IssueHoldReply> Prescriptions::issueHold(const DeskCaller& ca
 
 absl::Status Prescriptions::keepHold(HubTransaction& transaction, const DeskCaller& caller,
                                      v1::HoldOrder& order, SignedRow& row) {
-  const std::string& person_id = order.person_id();
+  const std::string person_id = order.person_id();
   if (!transaction.person(person_id).has_value()) return nobody();
+  if (auto known = transaction.holdOrderById(order.id())) return sameHold(*std::move(known), order, row);
   const auto orders = transaction.holdOrders(person_id);
   if (!order.lifts_id().empty()) {
     const auto target = std::find_if(orders.begin(), orders.end(),

@@ -24,6 +24,7 @@ class Prescriptions {
   absl::StatusOr<v1::ListProgrammesReply> programmes(const std::string& person_id);
 
   // kNotFound: no such person or order to lift. kFailedPrecondition: it is lifted already, or holds nothing.
+  // kAlreadyExists: the id has another order; the same one again gives the order that is there.
   // On the disk and on its way to every phone that listens when it returns.
   absl::StatusOr<v1::IssueHoldReply> issueHold(const DeskCaller& caller, const v1::IssueHoldRequest& request);
   absl::StatusOr<v1::ListHoldsReply> holds(const std::string& person_id);

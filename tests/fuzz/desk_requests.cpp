@@ -108,6 +108,10 @@ const std::vector<Call>& calls() {
       }),
       with<v1::WithdrawTemplateRequest>([](FuzzHub& f, const v1::WithdrawTemplateRequest& r) {
         require(!f.hub().library().withdrawTemplate(f.desk(), r).ok(), "there is none to take back");
+      }),
+      with<v1::NoteExportRequest>([](FuzzHub& f, const v1::NoteExportRequest& r) {
+        if (f.hub().files().noteExport(f.desk(), r).ok())
+          require(r.format().size() >= 3 && r.format().size() <= 7, "one of six words");
       })};
   return kCalls;
 }

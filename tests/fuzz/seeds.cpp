@@ -221,6 +221,10 @@ void writeDesk(const fs::path& corpus) {
   back.set_template_id(test::idOf(70));
   back.set_base_revision(1);
   put(folder, "withdraw_template", chosen(25, toBytes(back)));
+  v1::NoteExportRequest leaving;
+  leaving.set_person_id(person.id());
+  leaving.set_format("fhir");
+  put(folder, "note_export", chosen(26, toBytes(leaving)));
 }
 
 void writeOthers(const fs::path& corpus) {

@@ -819,6 +819,10 @@
         <source>%1 (%2)</source>
         <translation>%1 (%2)</translation>
     </message>
+    <message>
+        <source>took a document of the record out of the desk</source>
+        <translation>sacó un documento de la ficha</translation>
+    </message>
 </context>
 <context>
     <name>CaseRow</name>
@@ -849,6 +853,10 @@
     <message>
         <source>%1: this can wait</source>
         <translation>%1: esto puede esperar</translation>
+    </message>
+    <message>
+        <source>Choose %1</source>
+        <translation>Elegir a %1</translation>
     </message>
 </context>
 <context>
@@ -961,6 +969,50 @@
         <source>Nobody here yet. Press New person to begin.</source>
         <translation>Aún no hay nadie. Pulse Persona nueva para empezar.</translation>
     </message>
+    <message>
+        <source>Choose several</source>
+        <translation>Elegir a varios</translation>
+    </message>
+    <message>
+        <source>Choose several people, to write to all of them</source>
+        <translation>Elegir a varias personas, para escribir a todas</translation>
+    </message>
+    <message>
+        <source>Space on a row chooses it</source>
+        <translation>La barra espaciadora elige la fila</translation>
+    </message>
+    <message>
+        <source>1 chosen</source>
+        <translation>1 elegida</translation>
+    </message>
+    <message>
+        <source>%L1 chosen</source>
+        <translation>%L1 elegidas</translation>
+    </message>
+    <message>
+        <source>Write to them</source>
+        <translation>Escribirles</translation>
+    </message>
+    <message>
+        <source>Hold order for them</source>
+        <translation>Orden de suspensión para ellas</translation>
+    </message>
+    <message>
+        <source>All that are shown (%L1)</source>
+        <translation>Todas las que se muestran (%L1)</translation>
+    </message>
+    <message>
+        <source>Choose all that are shown</source>
+        <translation>Elegir todas las que se muestran</translation>
+    </message>
+    <message>
+        <source>Ctrl and A</source>
+        <translation>Ctrl y A</translation>
+    </message>
+    <message>
+        <source>Choose nobody</source>
+        <translation>No elegir a nadie</translation>
+    </message>
 </context>
 <context>
     <name>CaseloadRows</name>
@@ -1062,6 +1114,14 @@
         <source>Usual values</source>
         <translation>Valores habituales</translation>
     </message>
+    <message>
+        <source>Backup</source>
+        <translation>Copia de seguridad</translation>
+    </message>
+    <message>
+        <source>What the clinic has set</source>
+        <translation>Lo que la clínica ha fijado</translation>
+    </message>
 </context>
 <context>
     <name>ClipView</name>
@@ -1148,6 +1208,89 @@
         <source>Sign out</source>
         <translation>Salir</translation>
     </message>
+    <message>
+        <source>Give it up</source>
+        <translation>Abandonar</translation>
+    </message>
+    <message>
+        <source>Give up: %1</source>
+        <translation>Abandonar: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DocumentsPage</name>
+    <message>
+        <source>Documents of %1</source>
+        <translation>Documentos de %1</translation>
+    </message>
+    <message>
+        <source>Which document</source>
+        <translation>Qué documento</translation>
+    </message>
+    <message>
+        <source>Layout</source>
+        <translation>Disposición</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papel</translation>
+    </message>
+    <message>
+        <source>From day</source>
+        <translation>Desde el día</translation>
+    </message>
+    <message>
+        <source>2026-11-25</source>
+        <translation>2026-11-25</translation>
+    </message>
+    <message>
+        <source>To day</source>
+        <translation>Hasta el día</translation>
+    </message>
+    <message>
+        <source>Also</source>
+        <translation>También</translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation>Carpeta</translation>
+    </message>
+    <message>
+        <source>Folder that the document goes into</source>
+        <translation>Carpeta a la que va el documento</translation>
+    </message>
+    <message>
+        <source>Choose a folder …</source>
+        <translation>Elegir una carpeta …</translation>
+    </message>
+    <message>
+        <source>Make and save</source>
+        <translation>Hacer y guardar</translation>
+    </message>
+    <message>
+        <source>Give it up</source>
+        <translation>Abandonar</translation>
+    </message>
+    <message>
+        <source>Give up making this document</source>
+        <translation>Abandonar este documento</translation>
+    </message>
+    <message>
+        <source>You can go on with something else meanwhile.</source>
+        <translation>Mientras tanto puede seguir con otra cosa.</translation>
+    </message>
+    <message>
+        <source>Saved just now</source>
+        <translation>Guardados ahora</translation>
+    </message>
+    <message>
+        <source>Each document is written into the clinic&apos;s audit trail before it is there.</source>
+        <translation>Cada documento se escribe en el registro de auditoría de la clínica antes de existir.</translation>
+    </message>
 </context>
 <context>
     <name>DoneGrid</name>
@@ -1199,10 +1342,6 @@
         <translation>Mostrar</translation>
     </message>
     <message>
-        <source>Report PDF of these weeks</source>
-        <translation>Informe PDF de estas semanas</translation>
-    </message>
-    <message>
         <source>%1. %2</source>
         <translation>%1. %2</translation>
     </message>
@@ -1237,6 +1376,10 @@
     <message>
         <source>%1 practices, newest first</source>
         <translation>%1 prácticas, la más nueva primero</translation>
+    </message>
+    <message>
+        <source>Report of these weeks</source>
+        <translation>Informe de estas semanas</translation>
     </message>
 </context>
 <context>
@@ -1363,6 +1506,10 @@
     <message>
         <source>In the way of signing: %1</source>
         <translation>Lo que impide firmar: %1</translation>
+    </message>
+    <message>
+        <source>Against the last programme: %1</source>
+        <translation>Respecto al último programa: %1</translation>
     </message>
 </context>
 <context>
@@ -1542,6 +1689,249 @@
     </message>
 </context>
 <context>
+    <name>EvidenceWords</name>
+    <message>
+        <source>{good} good practices in a row, {needed} needed</source>
+        <translation>{good} prácticas buenas seguidas, hacen falta {needed}</translation>
+    </message>
+    <message>
+        <source>No practice under this dose yet</source>
+        <translation>Aún ninguna práctica con esta dosis</translation>
+    </message>
+    <message>
+        <source>{day}: missed, the row begins anew</source>
+        <translation>{day}: faltó, la serie empieza de nuevo</translation>
+    </message>
+    <message>
+        <source>{day}: not heard of yet</source>
+        <translation>{day}: aún no se sabe</translation>
+    </message>
+    <message>
+        <source>{day}: ended by a red flag</source>
+        <translation>{day}: la terminó una señal de alarma</translation>
+    </message>
+    <message>
+        <source>{day}: told later, not timed by the phone</source>
+        <translation>{day}: contada después, no medida por el teléfono</translation>
+    </message>
+    <message>
+        <source>{day}: stopped or skipped</source>
+        <translation>{day}: parada u omitida</translation>
+    </message>
+    <message>
+        <source>{day}: {done} of {asked} sets</source>
+        <translation>{day}: {done} de {asked} series</translation>
+    </message>
+    <message>
+        <source>{day}: {done} in the last set; goal {goal} and {over} over</source>
+        <translation>{day}: {done} en la última serie; meta {goal} y {over} de más</translation>
+    </message>
+    <message>
+        <source>{day}: the rule wants {goal}, the phone leads through {asked}</source>
+        <translation>{day}: la regla pide {goal}, el teléfono guía {asked}</translation>
+    </message>
+    <message>
+        <source>{day}: {done} of {asked} done</source>
+        <translation>{day}: hecho {done} de {asked}</translation>
+    </message>
+    <message>
+        <source>{day}: effort {effort}, limit {limit}</source>
+        <translation>{day}: esfuerzo {effort}, límite {limit}</translation>
+    </message>
+    <message>
+        <source>{day}: effort not rated</source>
+        <translation>{day}: esfuerzo sin valorar</translation>
+    </message>
+    <message>
+        <source>{day}: pain {before} before, {after} after; may rise by {limit}</source>
+        <translation>{day}: dolor {before} antes, {after} después; puede subir {limit}</translation>
+    </message>
+    <message>
+        <source>{day}: pain not rated before and after</source>
+        <translation>{day}: dolor sin valorar antes y después</translation>
+    </message>
+    <message>
+        <source>{day}: pain {before} before, {after} after; a rise of {limit} is too hard</source>
+        <translation>{day}: dolor {before} antes, {after} después; una subida de {limit} es demasiado</translation>
+    </message>
+    <message>
+        <source>{day}: {percent} % of the dose done, under {limit} % is too hard</source>
+        <translation>{day}: hecho el {percent} % de la dosis, menos del {limit} % es demasiado duro</translation>
+    </message>
+    <message>
+        <source>Stated by the clinic</source>
+        <translation>Lo dice la clínica</translation>
+    </message>
+    <message>
+        <source>True of every programme here</source>
+        <translation>Vale para todos los programas de aquí</translation>
+    </message>
+    <message>
+        <source>{exercise}: equipment stated</source>
+        <translation>{exercise}: material indicado</translation>
+    </message>
+    <message>
+        <source>{exercise}: needs none</source>
+        <translation>{exercise}: no necesita</translation>
+    </message>
+    <message>
+        <source>{exercise}: not in the catalogue</source>
+        <translation>{exercise}: no está en el catálogo</translation>
+    </message>
+    <message>
+        <source>{exercise}: has words and pictures</source>
+        <translation>{exercise}: tiene palabras y dibujos</translation>
+    </message>
+    <message>
+        <source>{exercise}: has no words</source>
+        <translation>{exercise}: no tiene palabras</translation>
+    </message>
+    <message>
+        <source>{exercise}: has a rule</source>
+        <translation>{exercise}: tiene una regla</translation>
+    </message>
+    <message>
+        <source>{exercise}: has no rule for its next step</source>
+        <translation>{exercise}: no tiene regla para el paso siguiente</translation>
+    </message>
+    <message>
+        <source>{exercise}: dose and days stated</source>
+        <translation>{exercise}: dosis y días indicados</translation>
+    </message>
+    <message>
+        <source>{exercise}: dose or days missing</source>
+        <translation>{exercise}: falta la dosis o los días</translation>
+    </message>
+    <message>
+        <source>{exercise}: sides and support chosen</source>
+        <translation>{exercise}: lados y apoyo elegidos</translation>
+    </message>
+    <message>
+        <source>{exercise}: side or support missing</source>
+        <translation>{exercise}: falta el lado o el apoyo</translation>
+    </message>
+    <message>
+        <source>The programme gives advice</source>
+        <translation>El programa da consejos</translation>
+    </message>
+    <message>
+        <source>{exercise}: limb care</source>
+        <translation>{exercise}: cuidado del muñón</translation>
+    </message>
+    <message>
+        <source>No general advice and no limb care</source>
+        <translation>Ni consejos generales ni cuidado del muñón</translation>
+    </message>
+    <message>
+        <source>The first programme: nothing was progressed yet</source>
+        <translation>El primer programa: aún no ha progresado nada</translation>
+    </message>
+    <message>
+        <source>The programme says what changed</source>
+        <translation>El programa dice qué cambió</translation>
+    </message>
+    <message>
+        <source>The programme does not say what changed</source>
+        <translation>El programa no dice qué cambió</translation>
+    </message>
+    <message>
+        <source>{practices} practices; with a red flag {red_flags}, a fall {falls}, a stop for pain {pain}, for skin {skin}, other {other}</source>
+        <translation>{practices} prácticas; con señal de alarma {red_flags}, con caída {falls}, paradas por dolor {pain}, por la piel {skin}, otras {other}</translation>
+    </message>
+    <message>
+        <source>{done} of {due} occasions done</source>
+        <translation>{done} de {due} ocasiones hechas</translation>
+    </message>
+    <message>
+        <source>No practice known yet</source>
+        <translation>Aún no se conoce ninguna práctica</translation>
+    </message>
+    <message>
+        <source>The home is described</source>
+        <translation>La casa está descrita</translation>
+    </message>
+    <message>
+        <source>The home is not described in the record</source>
+        <translation>La casa no está descrita en la ficha</translation>
+    </message>
+    <message>
+        <source>Equipment: what kind, which settings</source>
+        <translation>Material: de qué tipo, con qué ajustes</translation>
+    </message>
+    <message>
+        <source>Who instructs: qualification and training</source>
+        <translation>Quién enseña: titulación y formación</translation>
+    </message>
+    <message>
+        <source>Alone or in a group</source>
+        <translation>Solo o en grupo</translation>
+    </message>
+    <message>
+        <source>Supervised or not, and how it is delivered</source>
+        <translation>Con supervisión o sin ella, y cómo se da</translation>
+    </message>
+    <message>
+        <source>How adherence is measured and reported</source>
+        <translation>Cómo se mide y se comunica el cumplimiento</translation>
+    </message>
+    <message>
+        <source>How people are kept motivated</source>
+        <translation>Cómo se mantiene la motivación</translation>
+    </message>
+    <message>
+        <source>The rule that decides on progression</source>
+        <translation>La regla que decide la progresión</translation>
+    </message>
+    <message>
+        <source>How it was progressed</source>
+        <translation>Cómo se progresó</translation>
+    </message>
+    <message>
+        <source>Each exercise, well enough to repeat it</source>
+        <translation>Cada ejercicio, con detalle para repetirlo</translation>
+    </message>
+    <message>
+        <source>The part done at home</source>
+        <translation>La parte que se hace en casa</translation>
+    </message>
+    <message>
+        <source>Parts that are not exercise, such as education</source>
+        <translation>Partes que no son ejercicio, como la educación</translation>
+    </message>
+    <message>
+        <source>Adverse events: kind and number</source>
+        <translation>Efectos adversos: tipo y número</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>Dose: sets, repetitions, load, length, intensity, frequency</source>
+        <translation>Dosis: series, repeticiones, carga, duración, intensidad, frecuencia</translation>
+    </message>
+    <message>
+        <source>The same for all, or tailored</source>
+        <translation>Igual para todos o adaptado</translation>
+    </message>
+    <message>
+        <source>How it is tailored</source>
+        <translation>Cómo se adapta</translation>
+    </message>
+    <message>
+        <source>The rule for the level to start at</source>
+        <translation>La regla para el nivel de inicio</translation>
+    </message>
+    <message>
+        <source>How it is judged whether it was done as planned</source>
+        <translation>Cómo se juzga si se hizo como estaba previsto</translation>
+    </message>
+    <message>
+        <source>How far it was done as planned</source>
+        <translation>Hasta qué punto se hizo como estaba previsto</translation>
+    </message>
+</context>
+<context>
     <name>FileWords</name>
     <message>
         <source>an earlier exercise</source>
@@ -1634,12 +2024,27 @@
         <translation>Motivo, %1: %2</translation>
     </message>
     <message>
-        <source>Your reason, kept under your signature</source>
-        <translation>Su motivo, guardado bajo su firma</translation>
+        <source>What would answer it:</source>
+        <translation>Qué lo resolvería:</translation>
     </message>
     <message>
-        <source>Needs a written reason.</source>
-        <translation>Necesita un motivo escrito.</translation>
+        <source>%1, because of: %2</source>
+        <translation>%1, por: %2</translation>
+    </message>
+    <message>
+        <source>Your reason</source>
+        <translation>Su motivo</translation>
+    </message>
+    <message>
+        <source>Needs a written reason, kept under your signature.</source>
+        <translation>Hace falta un motivo escrito, que queda bajo su firma.</translation>
+    </message>
+</context>
+<context>
+    <name>FolderChooser</name>
+    <message>
+        <source>Where the document goes</source>
+        <translation>Adónde va el documento</translation>
     </message>
 </context>
 <context>
@@ -1707,6 +2112,103 @@
     <message>
         <source>Change it</source>
         <translation>Cambiarlo</translation>
+    </message>
+</context>
+<context>
+    <name>ImportFileDialog</name>
+    <message>
+        <source>A FHIR file</source>
+        <translation>Un archivo FHIR</translation>
+    </message>
+    <message>
+        <source>FHIR (*.json)</source>
+        <translation>FHIR (*.json)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+</context>
+<context>
+    <name>ImportModel</name>
+    <message>
+        <source>Asked for by %1</source>
+        <translation>Lo pide %1</translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>el %1</translation>
+    </message>
+    <message>
+        <source>Reason: %1</source>
+        <translation>Motivo: %1</translation>
+    </message>
+    <message>
+        <source>Where: %1</source>
+        <translation>Dónde: %1</translation>
+    </message>
+    <message>
+        <source>No exercise of the catalogue is named: yours to choose</source>
+        <translation>No nombra ningún ejercicio del catálogo: lo elige usted</translation>
+    </message>
+    <message>
+        <source>A request without a title</source>
+        <translation>Una petición sin título</translation>
+    </message>
+</context>
+<context>
+    <name>ImportPane</name>
+    <message>
+        <source>From a file of another system (FHIR), may be left out</source>
+        <translation>De un archivo de otro sistema (FHIR), puede omitirse</translation>
+    </message>
+    <message>
+        <source>FHIR file of another system</source>
+        <translation>Archivo FHIR de otro sistema</translation>
+    </message>
+    <message>
+        <source>Path of a file on this computer, or drop it here</source>
+        <translation>Ruta de un archivo de este equipo, o suéltelo aquí</translation>
+    </message>
+    <message>
+        <source>Reading …</source>
+        <translation>Leyendo …</translation>
+    </message>
+    <message>
+        <source>Read this file</source>
+        <translation>Leer este archivo</translation>
+    </message>
+    <message>
+        <source>Choose a file …</source>
+        <translation>Elegir un archivo …</translation>
+    </message>
+    <message>
+        <source>Choose a FHIR file</source>
+        <translation>Elegir un archivo FHIR</translation>
+    </message>
+    <message>
+        <source>Read this first: %1</source>
+        <translation>Lea esto primero: %1</translation>
+    </message>
+    <message>
+        <source>One thing is asked for; it is beside you when you write the first programme.</source>
+        <translation>Se pide una cosa; la tendrá al lado cuando escriba el primer programa.</translation>
+    </message>
+    <message>
+        <source>%1 things are asked for; they are beside you when you write the first programme.</source>
+        <translation>Se piden %1 cosas; las tendrá al lado cuando escriba el primer programa.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Hide what was not taken</source>
+        <translation>Ocultar lo que no se tomó</translation>
+    </message>
+    <message>
+        <source>What was not taken (%1)</source>
+        <translation>Lo que no se tomó (%1)</translation>
     </message>
 </context>
 <context>
@@ -1792,6 +2294,185 @@
     <message>
         <source>%1 - Newel Desk</source>
         <translation>%1 - Newel Desk</translation>
+    </message>
+</context>
+<context>
+    <name>ManyPage</name>
+    <message>
+        <source>Hold order for one person</source>
+        <translation>Orden de suspensión para una persona</translation>
+    </message>
+    <message>
+        <source>Message to one person</source>
+        <translation>Mensaje a una persona</translation>
+    </message>
+    <message>
+        <source>Hold order for %L1 people</source>
+        <translation>Orden de suspensión para %L1 personas</translation>
+    </message>
+    <message>
+        <source>Message to %L1 people</source>
+        <translation>Mensaje a %L1 personas</translation>
+    </message>
+    <message>
+        <source>Stop sending</source>
+        <translation>Dejar de enviar</translation>
+    </message>
+    <message>
+        <source>Send to those it did not reach (%L1)</source>
+        <translation>Enviar a quienes no llegó (%L1)</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>Mirar de nuevo</translation>
+    </message>
+    <message>
+        <source>Look again how far it got</source>
+        <translation>Mirar de nuevo hasta dónde llegó</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Message</source>
+        <translation>Mensaje</translation>
+    </message>
+    <message>
+        <source>Hold order: stop everything now</source>
+        <translation>Orden de suspensión: parar todo ahora</translation>
+    </message>
+    <message>
+        <source>A hold stops a practice under way as soon as it arrives, and lets none begin. It stays until you lift it for each of them.</source>
+        <translation>Una suspensión para una práctica en curso en cuanto llega, y no deja empezar ninguna. Sigue hasta que usted la levante para cada persona.</translation>
+    </message>
+    <message>
+        <source>Why, in words for them</source>
+        <translation>Por qué, en palabras para ellas</translation>
+    </message>
+    <message>
+        <source>Your words to them</source>
+        <translation>Sus palabras para ellas</translation>
+    </message>
+    <message>
+        <source>Reason for the people</source>
+        <translation>Motivo para las personas</translation>
+    </message>
+    <message>
+        <source>Everybody reads the same words: no names, nothing about one of them</source>
+        <translation>Todas leen lo mismo: sin nombres, nada sobre una sola</translation>
+    </message>
+    <message>
+        <source>Urgent: must be seen before the next practice</source>
+        <translation>Urgente: debe verse antes de la próxima práctica</translation>
+    </message>
+    <message>
+        <source>Photo or clip (may be left out)</source>
+        <translation>Foto o vídeo (puede omitirse)</translation>
+    </message>
+    <message>
+        <source>Path of a file on this computer, or drop it here</source>
+        <translation>Ruta de un archivo de este equipo, o suéltelo aquí</translation>
+    </message>
+    <message>
+        <source>Take this file</source>
+        <translation>Tomar este archivo</translation>
+    </message>
+    <message>
+        <source>Choose a file …</source>
+        <translation>Elegir un archivo …</translation>
+    </message>
+    <message>
+        <source>Choose a photo or a clip</source>
+        <translation>Elegir una foto o un vídeo</translation>
+    </message>
+    <message>
+        <source>Clip: %1</source>
+        <translation>Vídeo: %1</translation>
+    </message>
+    <message>
+        <source>Photo: %1</source>
+        <translation>Foto: %1</translation>
+    </message>
+    <message>
+        <source>Take it out</source>
+        <translation>Quitarlo</translation>
+    </message>
+    <message>
+        <source>Take the photo or the clip out</source>
+        <translation>Quitar la foto o el vídeo</translation>
+    </message>
+    <message>
+        <source>What the clip shows</source>
+        <translation>Qué muestra el vídeo</translation>
+    </message>
+    <message>
+        <source>What the photo shows</source>
+        <translation>Qué muestra la foto</translation>
+    </message>
+    <message>
+        <source>One sentence, for who does not see it. Needed.</source>
+        <translation>Una frase, para quien no la ve. Hace falta.</translation>
+    </message>
+    <message>
+        <source>What is said in the clip</source>
+        <translation>Qué se dice en el vídeo</translation>
+    </message>
+    <message>
+        <source>Word for word, for who does not hear it. Empty when nothing is said.</source>
+        <translation>Palabra por palabra, para quien no lo oye. Vacío si no se dice nada.</translation>
+    </message>
+    <message>
+        <source>Look once more</source>
+        <translation>Mirar otra vez</translation>
+    </message>
+    <message>
+        <source>%L1 people stop everything.</source>
+        <translation>%L1 personas lo paran todo.</translation>
+    </message>
+    <message>
+        <source>Urgent: nobody can begin a practice before it is seen.</source>
+        <translation>Urgente: nadie puede empezar una práctica antes de verlo.</translation>
+    </message>
+    <message>
+        <source>Each of them gets it as a message of yours.</source>
+        <translation>Cada una lo recibe como un mensaje suyo.</translation>
+    </message>
+    <message>
+        <source>They will read: &quot;%1&quot;</source>
+        <translation>Leerán: «%1»</translation>
+    </message>
+    <message>
+        <source>With the clip: %1</source>
+        <translation>Con el vídeo: %1</translation>
+    </message>
+    <message>
+        <source>With the photo: %1</source>
+        <translation>Con la foto: %1</translation>
+    </message>
+    <message>
+        <source>Send %L1 hold orders</source>
+        <translation>Enviar %L1 órdenes de suspensión</translation>
+    </message>
+    <message>
+        <source>Send to %L1</source>
+        <translation>Enviar a %L1</translation>
+    </message>
+    <message>
+        <source>Change it</source>
+        <translation>Cambiarlo</translation>
+    </message>
+    <message>
+        <source>Who has it, those first who do not</source>
+        <translation>Quién lo tiene, primero quienes no</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
     </message>
 </context>
 <context>
@@ -1940,6 +2621,21 @@
     </message>
 </context>
 <context>
+    <name>MessageFileDialog</name>
+    <message>
+        <source>A photo or a clip</source>
+        <translation>Una foto o un vídeo</translation>
+    </message>
+    <message>
+        <source>Photos and clips (*.jpg *.jpeg *.png *.webp *.bmp *.mp4 *.m4v *.mov *.webm)</source>
+        <translation>Fotos y vídeos (*.jpg *.jpeg *.png *.webp *.bmp *.mp4 *.m4v *.mov *.webm)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+</context>
+<context>
     <name>MessagePane</name>
     <message>
         <source>Messages</source>
@@ -1980,6 +2676,45 @@
     <message>
         <source>Nobody reads messages at once. For anything that cannot wait, phone.</source>
         <translation>Nadie lee los mensajes al momento. Para lo que no puede esperar, llame.</translation>
+    </message>
+    <message>
+        <source>With a photo or a clip …</source>
+        <translation>Con una foto o un vídeo …</translation>
+    </message>
+</context>
+<context>
+    <name>NextStep</name>
+    <message>
+        <source>Next step</source>
+        <translation>Paso siguiente</translation>
+    </message>
+    <message>
+        <source>for: %1</source>
+        <translation>a favor: %1</translation>
+    </message>
+    <message>
+        <source>against: %1</source>
+        <translation>en contra: %1</translation>
+    </message>
+    <message>
+        <source>Ladder, lowest step first</source>
+        <translation>Escalera, primero el peldaño más bajo</translation>
+    </message>
+    <message>
+        <source>When it may be ready</source>
+        <translation>Cuándo puede estar listo</translation>
+    </message>
+    <message>
+        <source>Hide the rule&apos;s numbers</source>
+        <translation>Ocultar los números de la regla</translation>
+    </message>
+    <message>
+        <source>The rule&apos;s numbers</source>
+        <translation>Los números de la regla</translation>
+    </message>
+    <message>
+        <source>A missed day begins the row anew</source>
+        <translation>Un día sin hacer empieza la serie de nuevo</translation>
     </message>
 </context>
 <context>
@@ -2766,26 +3501,6 @@
         <translation>Cambiar la ficha</translation>
     </message>
     <message>
-        <source>Handout PDF</source>
-        <translation>Hoja PDF</translation>
-    </message>
-    <message>
-        <source>Handout PDF, large print</source>
-        <translation>Hoja PDF, letra grande</translation>
-    </message>
-    <message>
-        <source>Handout PDF, short</source>
-        <translation>Hoja PDF, breve</translation>
-    </message>
-    <message>
-        <source>Wallet card PDF</source>
-        <translation>Tarjeta PDF</translation>
-    </message>
-    <message>
-        <source>Report PDF</source>
-        <translation>Informe PDF</translation>
-    </message>
-    <message>
         <source>On hold</source>
         <translation>Suspendido</translation>
     </message>
@@ -2880,6 +3595,14 @@
     <message>
         <source>What happened</source>
         <translation>Lo ocurrido</translation>
+    </message>
+    <message>
+        <source>Documents</source>
+        <translation>Documentos</translation>
+    </message>
+    <message>
+        <source>Documents: handout, report, card, calendar, exports</source>
+        <translation>Documentos: hoja, informe, tarjeta, calendario, exportaciones</translation>
     </message>
 </context>
 <context>
@@ -3428,10 +4151,6 @@
         <translation>Empezar desde</translation>
     </message>
     <message>
-        <source>Whatever you choose is put to the safety rules for this person. Pain limits and wearing time stay as they are.</source>
-        <translation>Lo que elija pasa por las reglas de seguridad para esta persona. Los límites de dolor y el tiempo de uso se quedan como están.</translation>
-    </message>
-    <message>
         <source>Its exercises, days, advice and cards, to change what has to change.</source>
         <translation>Sus ejercicios, días, consejos y fichas, para cambiar lo que haga falta.</translation>
     </message>
@@ -3468,10 +4187,6 @@
         <translation>Guardar este borrador como plantilla</translation>
     </message>
     <message>
-        <source>For everybody in the clinic: exercises, doses, days and cards. Nothing that you wrote to this person, no reasons, no pictures, no limits.</source>
-        <translation>Para toda la clínica: ejercicios, dosis, días y fichas. Nada de lo que escribió a esta persona, ni motivos, ni imágenes, ni límites.</translation>
-    </message>
-    <message>
         <source>Name of the template</source>
         <translation>Nombre de la plantilla</translation>
     </message>
@@ -3482,6 +4197,26 @@
     <message>
         <source>Keep for the clinic</source>
         <translation>Guardar para la clínica</translation>
+    </message>
+    <message>
+        <source>Whatever you choose is put to the safety rules for this person. Pain limits, and wearing time that is planned already, stay as they are.</source>
+        <translation>Lo que elija pasa por las reglas de seguridad de esta persona. Los límites de dolor, y el tiempo de uso ya planeado, quedan como están.</translation>
+    </message>
+    <message>
+        <source>Asked for in the file this person came with</source>
+        <translation>Lo que pide el archivo con que vino esta persona</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>What the file asks for</source>
+        <translation>Lo que pide el archivo</translation>
+    </message>
+    <message>
+        <source>For everybody in the clinic: exercises, doses, days, cards, measures and wearing time. Nothing that you wrote to this person, no reasons, no pictures, no limits.</source>
+        <translation>Para toda la clínica: ejercicios, dosis, días, fichas, medidas y tiempo de uso. Nada de lo que escribió a esta persona, ni motivos, ni fotos, ni límites.</translation>
     </message>
 </context>
 <context>
@@ -3836,6 +4571,22 @@
         <source>Against the last programme</source>
         <translation>Frente al último programa</translation>
     </message>
+    <message>
+        <source>What a full report would lack (CERT)</source>
+        <translation>Qué le faltaría a un informe completo (CERT)</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Write it</source>
+        <translation>Escribirlo</translation>
+    </message>
+    <message>
+        <source>Write it: %1</source>
+        <translation>Escribirlo: %1</translation>
+    </message>
 </context>
 <context>
     <name>main</name>
@@ -4137,6 +4888,42 @@
         <source>save the settings</source>
         <translation>guardar los ajustes</translation>
     </message>
+    <message>
+        <source>Asking for the last backup</source>
+        <translation>Preguntando por la última copia</translation>
+    </message>
+    <message>
+        <source>Asking the hub …</source>
+        <translation>Preguntando al hub …</translation>
+    </message>
+    <message>
+        <source>ask for the last backup</source>
+        <translation>preguntar por la última copia</translation>
+    </message>
+    <message>
+        <source>The database is copied with its own tools; newel-hub backed-up tells the clinic when.</source>
+        <translation>La base de datos se copia con sus propias herramientas; newel-hub backed-up dice a la clínica cuándo.</translation>
+    </message>
+    <message>
+        <source>newel-hub backup makes one while the hub is serving.</source>
+        <translation>newel-hub backup hace una mientras el hub sirve.</translation>
+    </message>
+    <message>
+        <source>No copy of the database was ever told of.</source>
+        <translation>Nunca se ha comunicado una copia de la base de datos.</translation>
+    </message>
+    <message>
+        <source>There was never a backup.</source>
+        <translation>Nunca ha habido una copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>The database was last said to be copied %1 (%2).</source>
+        <translation>Se dijo que la base de datos se copió por última vez %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Last made and checked %1 (%2).</source>
+        <translation>Hecha y comprobada por última vez %1 (%2).</translation>
+    </message>
 </context>
 <context>
     <name>newel::desk::DeskLock</name>
@@ -4190,30 +4977,6 @@
     <message>
         <source>%1 has no access any more.</source>
         <translation>%1 ya no tiene acceso.</translation>
-    </message>
-    <message>
-        <source>make the handout</source>
-        <translation>hacer la hoja</translation>
-    </message>
-    <message>
-        <source>Handout of %1 pages saved: %2</source>
-        <translation>Hoja de %1 páginas guardada: %2</translation>
-    </message>
-    <message>
-        <source>make the card</source>
-        <translation>hacer la tarjeta</translation>
-    </message>
-    <message>
-        <source>Card saved: %1</source>
-        <translation>Tarjeta guardada: %1</translation>
-    </message>
-    <message>
-        <source>make the report</source>
-        <translation>hacer el informe</translation>
-    </message>
-    <message>
-        <source>Report of %1 pages saved: %2</source>
-        <translation>Informe de %1 páginas guardado: %2</translation>
     </message>
     <message>
         <source>Caseload</source>
@@ -4298,6 +5061,145 @@
     <message>
         <source>You are signed out here; the hub was not reached and ends it by itself.</source>
         <translation>Ha salido aquí; no se alcanzó el hub, que cierra la sesión por sí solo.</translation>
+    </message>
+</context>
+<context>
+    <name>newel::desk::DocumentsModel</name>
+    <message>
+        <source>Handout to take home</source>
+        <translation>Hoja para llevar a casa</translation>
+    </message>
+    <message>
+        <source>Progress report</source>
+        <translation>Informe de progreso</translation>
+    </message>
+    <message>
+        <source>Wallet card</source>
+        <translation>Tarjeta de cartera</translation>
+    </message>
+    <message>
+        <source>Practice times for a calendar</source>
+        <translation>Horas de práctica para un calendario</translation>
+    </message>
+    <message>
+        <source>Record for another system (FHIR)</source>
+        <translation>Ficha para otro sistema (FHIR)</translation>
+    </message>
+    <message>
+        <source>Tables (CSV)</source>
+        <translation>Tablas (CSV)</translation>
+    </message>
+    <message>
+        <source>Names may stand in what people wrote: keep it as you would the record.</source>
+        <translation>En lo que alguien escribió puede haber nombres: guárdelo como guardaría la ficha.</translation>
+    </message>
+    <message>
+        <source>It holds no name, and still it is about somebody: keep it as you would the record.</source>
+        <translation>No lleva nombre y aun así trata de alguien: guárdelo como guardaría la ficha.</translation>
+    </message>
+    <message>
+        <source>PDF. Each exercise in three pictures, how much, when to stop, whom to call, boxes to tick.</source>
+        <translation>PDF. Cada ejercicio en tres dibujos, cuánto, cuándo parar, a quién llamar, casillas para marcar.</translation>
+    </message>
+    <message>
+        <source>PDF for the record: what was asked and done, dose, pain, measures with their error, what changed.</source>
+        <translation>PDF para la historia: lo pedido y lo hecho, dosis, dolor, medidas con su error, qué cambió.</translation>
+    </message>
+    <message>
+        <source>PDF to cut out: whose limb, what is worn, whom to call, when to stop.</source>
+        <translation>PDF para recortar: de quién, qué lleva puesto, a quién llamar, cuándo parar.</translation>
+    </message>
+    <message>
+        <source>iCalendar file for the person&apos;s own calendar. Whoever sees the calendar reads the exercises.</source>
+        <translation>Archivo iCalendar para el calendario de la persona. Quien vea el calendario lee los ejercicios.</translation>
+    </message>
+    <message>
+        <source>iCalendar file for the person&apos;s own calendar. It says &quot;Practice&quot; and nothing else.</source>
+        <translation>Archivo iCalendar para el calendario de la persona. Dice «Práctica» y nada más.</translation>
+    </message>
+    <message>
+        <source>One file, HL7 FHIR R4, with the record&apos;s own id.</source>
+        <translation>Un archivo, HL7 FHIR R4, con el identificador de la ficha.</translation>
+    </message>
+    <message>
+        <source>A folder of tables for a spreadsheet or statistics.</source>
+        <translation>Una carpeta de tablas para una hoja de cálculo o estadística.</translation>
+    </message>
+    <message>
+        <source>One or two exercises a page</source>
+        <translation>Uno o dos ejercicios por página</translation>
+    </message>
+    <message>
+        <source>The same in large print</source>
+        <translation>Lo mismo en letra grande</translation>
+    </message>
+    <message>
+        <source>Short, several a page</source>
+        <translation>Breve, varios por página</translation>
+    </message>
+    <message>
+        <source>As the person reads (%1)</source>
+        <translation>Como lee la persona (%1)</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>US Letter</source>
+        <translation>Carta (EE. UU.)</translation>
+    </message>
+    <message>
+        <source>With what people wrote, and therapists&apos; names</source>
+        <translation>Con lo que se escribió y los nombres de terapeutas</translation>
+    </message>
+    <message>
+        <source>Say which exercises</source>
+        <translation>Decir qué ejercicios</translation>
+    </message>
+    <message>
+        <source>Claim the US physical activity profiles</source>
+        <translation>Declarar los perfiles de actividad física de EE. UU.</translation>
+    </message>
+    <message>
+        <source>A day is needed, like 2026-11-25.</source>
+        <translation>Hace falta un día, como 2026-11-25.</translation>
+    </message>
+    <message>
+        <source>A day is written like 2026-11-25.</source>
+        <translation>Un día se escribe como 2026-11-25.</translation>
+    </message>
+    <message>
+        <source>This is before the first day.</source>
+        <translation>Es antes del primer día.</translation>
+    </message>
+    <message>
+        <source>No record is open.</source>
+        <translation>No hay ninguna ficha abierta.</translation>
+    </message>
+    <message>
+        <source>There is no programme yet.</source>
+        <translation>Aún no hay programa.</translation>
+    </message>
+    <message>
+        <source>Choose a folder on this computer first.</source>
+        <translation>Elija antes una carpeta de este equipo.</translation>
+    </message>
+    <message>
+        <source>Making: %1, %2 %</source>
+        <translation>Haciendo: %1, %2 %</translation>
+    </message>
+    <message>
+        <source>Saving the document</source>
+        <translation>Guardando el documento</translation>
+    </message>
+    <message>
+        <source>%1 saved: %2</source>
+        <translation>%1, guardado: %2</translation>
+    </message>
+    <message>
+        <source>make this document</source>
+        <translation>hacer este documento</translation>
     </message>
 </context>
 <context>
@@ -4465,6 +5367,30 @@
         <source>Last day: %1</source>
         <translation>Último día: %1</translation>
     </message>
+    <message>
+        <source>%1 so far</source>
+        <translation>%1 hasta ahora</translation>
+    </message>
+    <message>
+        <source>Effort × minutes, week by week: %1.</source>
+        <translation>Esfuerzo × minutos, semana a semana: %1.</translation>
+    </message>
+    <message>
+        <source>%1 times nobody rated the effort; these are not in it.</source>
+        <translation>%1 veces nadie valoró el esfuerzo; no están incluidas.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 lines of the reporting template are stated, %3 are missing, %4 cannot be known yet.</source>
+        <translation>%1 de %2 líneas de la plantilla de informe están dichas, faltan %3, y %4 aún no pueden saberse.</translation>
+    </message>
+    <message>
+        <source>Only the clinic can say it.</source>
+        <translation>Solo la clínica puede decirlo.</translation>
+    </message>
+    <message>
+        <source>and %1 more, under Dates, advice, limits</source>
+        <translation>y %1 más, en Fechas, consejos, límites</translation>
+    </message>
 </context>
 <context>
     <name>newel::desk::EntryListModel</name>
@@ -4541,6 +5467,22 @@
     <message>
         <source>Times must follow one another and not overlap.</source>
         <translation>Las horas deben ir una tras otra y no solaparse.</translation>
+    </message>
+    <message>
+        <source>Support: %1</source>
+        <translation>Apoyo: %1</translation>
+    </message>
+    <message>
+        <source>Ladder: %1, %2</source>
+        <translation>Escalera: %1, %2</translation>
+    </message>
+    <message>
+        <source>Prosthesis: %1</source>
+        <translation>Prótesis: %1</translation>
+    </message>
+    <message>
+        <source>Sides: %1</source>
+        <translation>Lados: %1</translation>
     </message>
 </context>
 <context>
@@ -4631,6 +5573,132 @@
     <message>
         <source> If it is urgent, phone them now.</source>
         <translation> Si es urgente, llame ahora por teléfono.</translation>
+    </message>
+</context>
+<context>
+    <name>newel::desk::ImportModel</name>
+    <message>
+        <source>Reading the file</source>
+        <translation>Leyendo el archivo</translation>
+    </message>
+    <message>
+        <source>Nothing was taken from %1. %2</source>
+        <translation>No se tomó nada de %1. %2</translation>
+    </message>
+    <message>
+        <source>given name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>family name</source>
+        <translation>apellido</translation>
+    </message>
+    <message>
+        <source>birth date</source>
+        <translation>fecha de nacimiento</translation>
+    </message>
+    <message>
+        <source>phone number</source>
+        <translation>teléfono</translation>
+    </message>
+    <message>
+        <source>language</source>
+        <translation>idioma</translation>
+    </message>
+    <message>
+        <source>From %1 nothing went into the form.</source>
+        <translation>De %1 no pasó nada al formulario.</translation>
+    </message>
+    <message>
+        <source>From %1 into the form: %2. Look at each.</source>
+        <translation>De %1 al formulario: %2. Mire cada uno.</translation>
+    </message>
+</context>
+<context>
+    <name>newel::desk::ManyModel</name>
+    <message>
+        <source>%1 and %L2 more</source>
+        <translation>%1 y %L2 más</translation>
+    </message>
+    <message>
+        <source>Nobody is chosen.</source>
+        <translation>No hay nadie elegido.</translation>
+    </message>
+    <message>
+        <source>Write to them why, in plain words.</source>
+        <translation>Escríbales por qué, en palabras sencillas.</translation>
+    </message>
+    <message>
+        <source>Write something to them first.</source>
+        <translation>Escríbales algo antes.</translation>
+    </message>
+    <message>
+        <source>This is too long to send.</source>
+        <translation>Es demasiado largo para enviarlo.</translation>
+    </message>
+    <message>
+        <source>Say in a sentence what the photo or the clip shows.</source>
+        <translation>Diga en una frase qué muestra la foto o el vídeo.</translation>
+    </message>
+    <message>
+        <source>Sending a photo or a clip</source>
+        <translation>Enviando una foto o un vídeo</translation>
+    </message>
+    <message>
+        <source>Sending the hold order</source>
+        <translation>Enviando la orden de suspensión</translation>
+    </message>
+    <message>
+        <source>Sending the message</source>
+        <translation>Enviando el mensaje</translation>
+    </message>
+    <message>
+        <source>send the hold order</source>
+        <translation>enviar la orden de suspensión</translation>
+    </message>
+    <message>
+        <source>send it</source>
+        <translation>enviarlo</translation>
+    </message>
+    <message>
+        <source> If it is urgent, phone them now.</source>
+        <translation> Si es urgente, llame ahora por teléfono.</translation>
+    </message>
+    <message>
+        <source>Sending: %L1 of %L2 …</source>
+        <translation>Enviando: %L1 de %L2 …</translation>
+    </message>
+    <message>
+        <source>Sent to %L1 of %L2.</source>
+        <translation>Enviado a %L1 de %L2.</translation>
+    </message>
+    <message>
+        <source>Not arrived yet: %L1. Arrived, not seen: %L2. Seen: %L3.</source>
+        <translation>Sin llegar: %L1. Llegó y no se ha visto: %L2. Visto: %L3.</translation>
+    </message>
+    <message>
+        <source>Not sent: %L1.</source>
+        <translation>Sin enviar: %L1.</translation>
+    </message>
+    <message>
+        <source>not sent yet</source>
+        <translation>aún sin enviar</translation>
+    </message>
+    <message>
+        <source>sent, not arrived yet</source>
+        <translation>enviado, aún no ha llegado</translation>
+    </message>
+    <message>
+        <source>Looking how far it got</source>
+        <translation>Mirando hasta dónde llegó</translation>
+    </message>
+    <message>
+        <source>seen %1</source>
+        <translation>visto %1</translation>
+    </message>
+    <message>
+        <source>arrived %1, not seen yet</source>
+        <translation>llegó %1, aún sin ver</translation>
     </message>
 </context>
 <context>
@@ -4734,6 +5802,77 @@
     <message>
         <source>save the measure</source>
         <translation>guardar la medida</translation>
+    </message>
+</context>
+<context>
+    <name>newel::desk::NextStepModel</name>
+    <message>
+        <source>%1 of %2: %3, %4</source>
+        <translation>%1 de %2: %3, %4</translation>
+    </message>
+    <message>
+        <source>no rule</source>
+        <translation>sin regla</translation>
+    </message>
+    <message>
+        <source>your own</source>
+        <translation>la suya</translation>
+    </message>
+    <message>
+        <source>Nobody is told when this may be ready for its next step.</source>
+        <translation>Nadie recibe aviso de cuándo puede estar listo el paso siguiente.</translation>
+    </message>
+    <message>
+        <source>Good practices in a row</source>
+        <translation>Prácticas buenas seguidas</translation>
+    </message>
+    <message>
+        <source>Goal of the last set (0: the dose)</source>
+        <translation>Meta de la última serie (0: la dosis)</translation>
+    </message>
+    <message>
+        <source>Repetitions over the goal</source>
+        <translation>Repeticiones sobre la meta</translation>
+    </message>
+    <message>
+        <source>Effort at most, of 10</source>
+        <translation>Esfuerzo como mucho, de 10</translation>
+    </message>
+    <message>
+        <source>Pain rises at most by, of 10</source>
+        <translation>El dolor sube como mucho, de 10</translation>
+    </message>
+    <message>
+        <source>Too hard ones that make a step back (0: never)</source>
+        <translation>Demasiado duras para un paso atrás (0: nunca)</translation>
+    </message>
+    <message>
+        <source>Too hard: pain rose by (0: does not count)</source>
+        <translation>Demasiado duro: el dolor subió (0: no cuenta)</translation>
+    </message>
+    <message>
+        <source>Too hard: less done than, in % (0: does not count)</source>
+        <translation>Demasiado duro: hecho menos de, en % (0: no cuenta)</translation>
+    </message>
+    <message>
+        <source>By its rule: stay at this step.</source>
+        <translation>Según su regla: quedarse en este paso.</translation>
+    </message>
+    <message>
+        <source>By its rule: ready for the next step. Yours to decide.</source>
+        <translation>Según su regla: listo para el paso siguiente. Usted decide.</translation>
+    </message>
+    <message>
+        <source>By its rule: it was too hard again and again. Look at a step back.</source>
+        <translation>Según su regla: fue demasiado duro una y otra vez. Considere un paso atrás.</translation>
+    </message>
+    <message>
+        <source>Next step: %1, %2</source>
+        <translation>Paso siguiente: %1, %2</translation>
+    </message>
+    <message>
+        <source>Step back: %1, %2</source>
+        <translation>Paso atrás: %1, %2</translation>
     </message>
 </context>
 <context>
@@ -4958,6 +6097,14 @@
         <source>send the message</source>
         <translation>enviar el mensaje</translation>
     </message>
+    <message>
+        <source>With a photo: %1</source>
+        <translation>Con una foto: %1</translation>
+    </message>
+    <message>
+        <source>With a clip: %1</source>
+        <translation>Con un vídeo: %1</translation>
+    </message>
 </context>
 <context>
     <name>newel::desk::PreviewModel</name>
@@ -4970,80 +6117,8 @@
         <translation>en el idioma de la persona (%1)</translation>
     </message>
     <message>
-        <source>seconds to hold</source>
-        <translation>segundos de mantener</translation>
-    </message>
-    <message>
-        <source>seconds of rest</source>
-        <translation>segundos de descanso</translation>
-    </message>
-    <message>
-        <source>seconds to change side</source>
-        <translation>segundos para cambiar de lado</translation>
-    </message>
-    <message>
-        <source>seconds to get ready</source>
-        <translation>segundos para prepararse</translation>
-    </message>
-    <message>
-        <source>of 1 step</source>
-        <translation>de 1 paso</translation>
-    </message>
-    <message>
-        <source>of %1 steps</source>
-        <translation>de %1 pasos</translation>
-    </message>
-    <message>
-        <source>of 1 time</source>
-        <translation>de 1 vez</translation>
-    </message>
-    <message>
-        <source>of %1 times</source>
-        <translation>de %1 veces</translation>
-    </message>
-    <message>
-        <source>set %1 of %2</source>
-        <translation>serie %1 de %2</translation>
-    </message>
-    <message>
-        <source>round %1 of %2</source>
-        <translation>ronda %1 de %2</translation>
-    </message>
-    <message>
-        <source>time %1 of %2, %3</source>
-        <translation>vez %1 de %2, %3</translation>
-    </message>
-    <message>
-        <source>left leg</source>
-        <translation>pierna izquierda</translation>
-    </message>
-    <message>
-        <source>right leg</source>
-        <translation>pierna derecha</translation>
-    </message>
-    <message>
-        <source>%1, sound limb</source>
-        <translation>%1, pierna sana</translation>
-    </message>
-    <message>
-        <source>%1, prosthesis</source>
-        <translation>%1, prótesis</translation>
-    </message>
-    <message>
-        <source>%1, residual limb</source>
-        <translation>%1, muñón</translation>
-    </message>
-    <message>
         <source>%1 s</source>
         <translation>%1 s</translation>
-    </message>
-    <message>
-        <source>Then: this exercise is done</source>
-        <translation>Después: este ejercicio está hecho</translation>
-    </message>
-    <message>
-        <source>Then: %1</source>
-        <translation>Después: %1</translation>
     </message>
 </context>
 <context>
@@ -5177,6 +6252,26 @@
     <message>
         <source>Withdrawn: %1.</source>
         <translation>Retirada: %1.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 name an exercise of the catalogue, with what the file says of dose and days.</source>
+        <translation>%1 de %2 nombran un ejercicio del catálogo, con lo que el archivo dice de dosis y días.</translation>
+    </message>
+    <message>
+        <source>Begun from the file: %1 of %2 requests taken.</source>
+        <translation>Empezado desde el archivo: %1 de %2 peticiones tomadas.</translation>
+    </message>
+    <message>
+        <source>asks for measures</source>
+        <translation>pide medidas</translation>
+    </message>
+    <message>
+        <source>with wearing time</source>
+        <translation>con tiempo de uso</translation>
+    </message>
+    <message>
+        <source>Its wearing time was not taken: this person has their own, or no prosthesis.</source>
+        <translation>Su tiempo de uso no se tomó: esta persona tiene el suyo, o no lleva prótesis.</translation>
     </message>
 </context>
 <context>

@@ -2790,6 +2790,14 @@
         <source>Your skin needs a rest until the clinic has spoken with you. What you do with the prosthesis on waits.</source>
         <translation>جلدك يحتاج إلى راحة إلى أن تتحدث العيادة معك. ما تقوم به والطرف الصناعي ملبوس ينتظر.</translation>
     </message>
+    <message>
+        <source>A photo comes with it: look under Help, Write to your therapist.</source>
+        <translation>معها صورة: انظر في مساعدة، ثم اكتب إلى معالجك.</translation>
+    </message>
+    <message>
+        <source>A clip comes with it: look under Help, Write to your therapist.</source>
+        <translation>معها مقطع: انظر في مساعدة، ثم اكتب إلى معالجك.</translation>
+    </message>
 </context>
 <context>
     <name>newel::home::WearModel</name>

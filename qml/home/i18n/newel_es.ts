@@ -2706,6 +2706,14 @@
         <source>Your skin needs a rest until the clinic has spoken with you. What you do with the prosthesis on waits.</source>
         <translation>Su piel necesita descanso hasta que la clínica hable con usted. Lo que hace con la prótesis puesta espera.</translation>
     </message>
+    <message>
+        <source>A photo comes with it: look under Help, Write to your therapist.</source>
+        <translation>Trae una foto: mire en Ayuda, Escribir a su terapeuta.</translation>
+    </message>
+    <message>
+        <source>A clip comes with it: look under Help, Write to your therapist.</source>
+        <translation>Trae un vídeo: mire en Ayuda, Escribir a su terapeuta.</translation>
+    </message>
 </context>
 <context>
     <name>newel::home::WearModel</name>

@@ -131,6 +131,103 @@ TEST(TemplateOf, keepsNothingThatWasWrittenToOrAboutThePerson) {
   EXPECT_EQ(left.words().at("en").name(), "Ours");
 }
 
+v1::WearPlan wearPlan(const v1::Person& person) {
+  v1::WearPlan plan;
+  plan.set_id(test::idOf(77));
+  plan.set_number(3);
+  plan.set_person_id(person.id());
+  plan.set_signer_name("secret signer");
+  plan.set_effective_day("2026-11-02");
+  plan.set_zone("Europe/Berlin");
+  for (const std::uint32_t minutes : {30U, 60U}) {
+    v1::WearStep& step = *plan.add_steps();
+    step.set_days(3);
+    step.set_blocks(2);
+    step.set_block_min(minutes);
+    step.set_activity("Sitting.");
+  }
+  plan.set_first_step(1);
+  plan.set_off_min(60);
+  plan.set_grace_min(5);
+  plan.set_redness_min(20);
+  plan.set_redness_action(v1::REDNESS_ACTION_STAY_OFF);
+  plan.set_note("secret note");
+  return plan;
+}
+
+TEST(TemplateOf, takesMeasuresByWeeksAndWearingTimeFromItsFirstStep) {
+  const v1::Person person = test::transfemoralLeft();
+  v1::Programme draft = test::programmeOf(person, {test::entryOf("sit-to-stand", person, 100)});
+  *draft.mutable_wear_plan() = wearPlan(person);
+  const std::pair<const char*, const char*> asked[] = {{"two-minute-walk", "2026-11-30"},
+                                                       {"timed-up-and-go", "2026-11-04"}};
+  for (const auto& [kind, day] : asked) {
+    draft.add_measures()->set_kind(kind);
+    draft.mutable_measures(draft.measures_size() - 1)->set_by_day(day);
+  }
+  v1::ProgrammeTemplate left = templateOf(draft, person, "Ours", "en");
+  EXPECT_EQ(left.SerializeAsString().find("secret"), std::string::npos);
+  EXPECT_EQ(left.SerializeAsString().find(person.id()), std::string::npos);
+  ASSERT_EQ(left.measures_size(), 2);
+  EXPECT_EQ(left.measures(0).after_weeks(), 4U);
+  EXPECT_EQ(left.measures(1).after_weeks(), 1U) << "never on the first day";
+  EXPECT_EQ(left.wear_plan().steps_size(), 2);
+  EXPECT_EQ(left.wear_plan().first_step(), 0U) << "where that person had got to is theirs";
+  left.set_id(test::idOf(500));
+  left.set_revision(1);
+  left.set_author_id(test::idOf(501));
+  left.set_author_name("Terry Sample (invented)");
+  left.mutable_written_at()->set_seconds(1);
+  EXPECT_EQ(check(left), absl::OkStatus());
+  // Put to somebody else, from another day on.
+  v1::Programme other = test::programmeOf(test::transtibialRight(), {});
+  other.set_effective_day("2027-01-04");
+  other.add_measures()->set_kind("two-minute-walk");
+  other.mutable_measures(0)->set_by_day("2027-01-05");
+  askMeasures(left, other);
+  ASSERT_EQ(other.measures_size(), 2) << "each kind once, and what was asked for already stays";
+  EXPECT_EQ(other.measures(0).by_day(), "2027-01-05");
+  EXPECT_EQ(other.measures(1).by_day(), "2027-01-11");
+  const v1::WearPlan plan = wearFor(left, other);
+  EXPECT_EQ(plan.person_id(), other.person_id());
+  EXPECT_EQ(plan.effective_day(), "2027-01-04");
+  EXPECT_EQ(plan.steps_size(), 2);
+  EXPECT_EQ(plan.number(), 0U) << "the hub gives it its own";
+}
+
+TEST(TemplateChecks, aPlanOrMeasureThatIsSomebodysIsRefusedByItsField) {
+  const v1::Person person = test::transfemoralLeft();
+  v1::Programme draft = test::programmeOf(person, {test::entryOf("sit-to-stand", person, 100)});
+  *draft.mutable_wear_plan() = wearPlan(person);
+  draft.add_measures()->set_kind("two-minute-walk");
+  v1::ProgrammeTemplate good = templateOf(draft, person, "Ours", "en");
+  good.set_id(test::idOf(500));
+  good.set_revision(1);
+  good.set_author_id(test::idOf(501));
+  good.set_author_name("Terry Sample (invented)");
+  good.mutable_written_at()->set_seconds(1);
+  ASSERT_EQ(check(good), absl::OkStatus());
+  const auto refused = [&good](const auto& spoil) {
+    v1::ProgrammeTemplate bad = good;
+    spoil(bad);
+    return std::string(check(bad).message());
+  };
+  EXPECT_NE(
+      refused([](auto& t) { t.mutable_wear_plan()->set_person_id(test::idOf(1)); }).find("wear_plan.id"),
+      std::string::npos);
+  EXPECT_NE(refused([](auto& t) { t.mutable_wear_plan()->set_note("Mind it."); }).find("wear_plan.note"),
+            std::string::npos);
+  EXPECT_NE(refused([](auto& t) { t.mutable_wear_plan()->set_first_step(1); }).find("wear_plan.first_step"),
+            std::string::npos);
+  EXPECT_NE(refused([](auto& t) { t.mutable_wear_plan()->clear_steps(); }).find("wear_plan.steps"),
+            std::string::npos);
+  EXPECT_NE(
+      refused([](auto& t) { t.mutable_measures(0)->set_after_weeks(0); }).find("measures[0].after_weeks"),
+      std::string::npos);
+  EXPECT_NE(refused([](auto& t) { *t.add_measures() = t.measures(0); }).find("measures[1].kind"),
+            std::string::npos);
+}
+
 TEST(TemplateOf, whatItLeavesIsTheSameProgrammeForTheSamePerson) {
   for (const auto& sample : test::samplePeople()) {
     std::vector<v1::Entry> entries;

@@ -5,6 +5,7 @@
 
 #include "qml/home/contact_notices.h"
 #include "tests/qml/home/home_world.h"
+#include "tests/qml/home/media_entry.h"
 
 namespace newel::tests {
 namespace {
@@ -110,6 +111,24 @@ TEST(ContactNotices, eachProblemSaysWhatHappenedWhatItMeansAndWhatToDo) {
   EXPECT_EQ(home::contactNotices(state, absl::UTCTimeZone(), today + home::kQuietDays).size(), 1);
   state.last_contact.reset();
   EXPECT_EQ(home::contactNotices(state, absl::UTCTimeZone(), today).size(), 1);
+}
+
+TEST_F(ContactPages, aMessageComesWithItsPhotoAndClip) {
+  v1::Message message = m_world.clinic().message("This is how the strap lies.", false);
+  v1::Entry both;
+  putMedia(m_world.clinic(), both, "tagged.jpg", "tagged.mp4");
+  *message.mutable_photo() = both.photo();
+  *message.mutable_clip() = both.clip();
+  m_world.clinic().put(message);
+  m_world.sync();
+  m_world.sync();
+  ASSERT_EQ(program().messages->rows().size(), 1);
+  const QVariantMap media = program().messages->rows().first().toMap()["media"].toMap();
+  EXPECT_THAT(media["photo"].toString().toStdString(), HasSubstr("data:image"));
+  EXPECT_EQ(media["photoWords"].toString(), kPhotoWords);
+  EXPECT_EQ(media["captions"].toString(), kCaptions);
+  EXPECT_FALSE(media["clipComing"].toBool());
+  EXPECT_THAT(notice(0)["words"].toString().toStdString(), HasSubstr("A photo comes with it"));
 }
 
 TEST_F(ContactPages, aLineToTheTherapistIsKeptAndSeenToArrive) {

@@ -90,6 +90,45 @@ TEST_F(MediaOnPhone, comesWithTheProgrammeAndStaysWithNoNetwork) {
   EXPECT_TRUE(has(m_clip));
 }
 
+TEST_F(MediaOnPhone, comesWithAMessageAndIsNobodyElses) {
+  sign(m_photo, "");
+  pair("phone");
+  v1::SendMessageRequest request;
+  request.set_person_id(m_person);
+  request.set_id(test::idOf(900));
+  request.set_text("This is how the strap should lie.");
+  *request.mutable_clip() = test::refTo(m_clip, "A strap is closed");
+  EXPECT_TRUE(absl::IsFailedPrecondition(m_clinic.desk().sendMessage(request).status()))
+      << "the hub does not have it";
+  ASSERT_EQ(m_clinic.desk().putMedia(m_person, m_clip), absl::OkStatus());
+  ASSERT_TRUE(m_clinic.desk().sendMessage(request).ok());
+  ASSERT_TRUE(m_clinic.desk().sendMessage(request).ok()) << "sent again, it is the same";
+  v1::SendMessageRequest other = request;
+  *other.mutable_clip() = test::refTo(m_photo, "");
+  EXPECT_FALSE(m_clinic.desk().sendMessage(other).ok());
+  const std::string somebody = m_clinic.addPerson(test::transtibialRight(), "Una");
+  request.set_person_id(somebody);
+  request.set_id(test::idOf(901));
+  EXPECT_TRUE(absl::IsFailedPrecondition(m_clinic.desk().sendMessage(request).status()))
+      << "a hash gives nobody another person's content";
+  EXPECT_EQ(sync(m_clip), absl::OkStatus());
+  EXPECT_TRUE(has(m_clip));
+  EXPECT_TRUE(has(m_photo)) << "the programme's stays";
+  ASSERT_EQ(m_phone->messages().size(), 1U);
+  EXPECT_EQ(m_phone->messages().front().clip().words(), "A strap is closed");
+  // Twenty newer messages: it is not shown any more, and does not stay.
+  for (int i = 0; i < 20; ++i) {
+    v1::SendMessageRequest more;
+    more.set_person_id(m_person);
+    more.set_id(test::idOf(910 + i));
+    more.set_text("See you on Monday.");
+    ASSERT_TRUE(m_clinic.desk().sendMessage(more).ok());
+  }
+  for (int i = 0; i < kRounds && has(m_clip); ++i) ASSERT_EQ(m_phone->syncOnce(), absl::OkStatus());
+  EXPECT_FALSE(has(m_clip));
+  EXPECT_TRUE(has(m_photo));
+}
+
 TEST_F(MediaOnPhone, aCutAtEachPartLosesOnlyThatPart) {
   sign(m_photo, "");
   const int parts = static_cast<int>((m_photo.size() + kPart - 1) / kPart);

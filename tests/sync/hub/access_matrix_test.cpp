@@ -302,6 +302,13 @@ char sendMessage(const Cell& cell) {
   return unary(cell, cell.desk, &Desk::SendMessage, request);
 }
 
+char noteExport(const Cell& cell) {
+  v1::NoteExportRequest request;
+  request.set_person_id(cell.person_id);
+  request.set_format("fhir");
+  return unary(cell, cell.desk, &Desk::NoteExport, request);
+}
+
 char markRead(const Cell& cell) {
   v1::ListMessagesRequest request;
   request.set_person_id(cell.person_id);
@@ -492,6 +499,7 @@ const std::vector<Row>& table() {
       {"DeskService.PutMeasure",        "UU UU UU UU UU OD OO DD DD", putMeasure},
       {"DeskService.ListMeasures",      "UU UU UU UU UU OD OO DD OO", byPerson(&Desk::ListMeasures)},
       {"DeskService.ListReceipts",      "UU UU UU UU UU OD OO DD OO", byPerson(&Desk::ListReceipts)},
+      {"DeskService.NoteExport",        "UU UU UU UU UU OD OO DD OO", noteExport},
       {"DeskService.CreatePairing",     "UU UU UU UU UU OD OO OO DD", byPerson(&Desk::CreatePairing)},
       {"DeskService.ListDevices",       "UU UU UU UU UU OD OO OO OO", byPerson(&Desk::ListDevices)},
       {"DeskService.RevokeDevice",      "UU UU UU UU UU OD OO OO DD", revokeDevice},

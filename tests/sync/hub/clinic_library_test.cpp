@@ -8,7 +8,9 @@
 #include "core/library/own_exercises.h"
 #include "core/library/settings.h"
 #include "core/practice/compile.h"
+#include "core/time/local_day.h"
 #include "sync/common/signing.h"
+#include "sync/hub/backup.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/sync/common/test_clinic.h"
 
@@ -210,6 +212,23 @@ TEST_F(ClinicLibraryRule, settingsReachPhonesRulesAndARestart) {
   EXPECT_EQ(clinicCard(m_clinic.store())->settings().values().at("pain-stop"), 4U);
 }
 
+TEST_F(ClinicLibraryRule, saysWhenTheStoreWasLastCopied) {
+  auto state = m_clinic.desk().clinicState();
+  ASSERT_TRUE(state.ok()) << state.status();
+  EXPECT_FALSE(state->backup().has_last());
+  EXPECT_EQ(state->backup().by_database(), m_clinic.store().copiedByDatabase());
+  const absl::Time at = m_clinic.clock().wall();
+  ASSERT_EQ(m_clinic.store().write([&](HubTransaction& transaction) {
+    noteBackup(transaction, at);
+    return absl::OkStatus();
+  }),
+            absl::OkStatus());
+  state = m_clinic.desk().clinicState();
+  ASSERT_TRUE(state.ok()) << state.status();
+  EXPECT_EQ(toTime(state->backup().last()), absl::FromUnixSeconds(absl::ToUnixSeconds(at)));
+  EXPECT_EQ(state->clinic().name(), m_clinic.hub().clinic().card.name());
+}
+
 // A template as a desk leaves it: a starting one of the catalogue under an id and a name of the clinic's.
 v1::PutTemplateRequest templateRequest(const std::string& id, const std::string& name) {
   v1::PutTemplateRequest request;
@@ -270,6 +289,14 @@ TEST_F(ClinicLibraryRule, aTemplateThatNamesWhatIsNotThereIsRefusedByItsField) {
   request = templateRequest(test::idOf(500), "");
   EXPECT_THAT(refused(request), HasSubstr("programme_template.words[en].name"));
   request = templateRequest(test::idOf(500), "A note to one person");
+  request.mutable_programme_template()->mutable_cards(0)->set_note("Ann, mind the heel.");
+  EXPECT_THAT(refused(request), HasSubstr("programme_template.cards[0].note"));
+  request = templateRequest(test::idOf(500), "A measure that nobody takes");
+  auto& measure = *request.mutable_programme_template()->add_measures();
+  measure.set_kind("moon-walk");
+  measure.set_after_weeks(4);
+  EXPECT_THAT(refused(request), HasSubstr("programme_template.measures[0].kind: there is no such measure"));
+  request = templateRequest(test::idOf(500), "A note to one person, again");
   request.mutable_programme_template()->mutable_cards(0)->set_note("Ann, mind the heel.");
   EXPECT_THAT(refused(request), HasSubstr("programme_template.cards[0].note"));
   EXPECT_TRUE(m_clinic.desk().templates()->empty());

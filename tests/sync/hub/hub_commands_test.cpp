@@ -12,7 +12,9 @@
 #include <thread>
 
 #include "sync/common/pairing_ticket.h"
+#include "sync/hub/backup.h"
 #include "sync/hub/demo_clinic.h"
+#include "sync/hub/sqlite_hub_store.h"
 #include "tests/sync/common/test_clinic.h"
 
 namespace newel {
@@ -32,6 +34,17 @@ class HubCommand : public testing::Test {
     const std::string text = m_err.str();
     m_err.str("");
     return text;
+  }
+  static std::optional<absl::Time> lastBackupIn(const std::string& folder) {
+    auto store = openSqliteHubStore(folder + "/hub.db");
+    EXPECT_TRUE(store.ok()) << store.status();
+    std::optional<absl::Time> last;
+    EXPECT_EQ((*store)->read([&](HubTransaction& transaction) {
+      last = lastBackup(transaction);
+      return absl::OkStatus();
+    }),
+              absl::OkStatus());
+    return last;
   }
   int init() { return initCommand(m_machine, data(), {"Clinic (invented)", "555 0101", "", "112", ""}); }
 
@@ -150,15 +163,20 @@ TEST_F(HubCommand, servesTheDemoUntilToldToEndAndEndsPromptly) {
 
 TEST_F(HubCommand, aBackupLeavesALineInTheTrailOfTheClinicAndNotOfTheCopy) {
   ASSERT_EQ(init(), 0);
+  EXPECT_EQ(lastBackupIn(data()), std::nullopt) << "never";
   ASSERT_EQ(backupCommand(m_machine, data(), m_folder.path("copy.db")), 0) << complained();
   EXPECT_EQ(complained(), "");
   EXPECT_EQ(verifyAuditCommand(m_machine, data(), ""), 0) << complained();
+  EXPECT_EQ(lastBackupIn(data()), m_clock.wall()) << "for the desk's page of the clinic";
+  EXPECT_NE(backedUpCommand(m_machine, data()), 0) << "a store in a folder is copied by the hub itself";
+  EXPECT_NE(complained(), "");
   said();
   ASSERT_EQ(auditHeadCommand(m_machine, data()), 0);
   const std::string after = said();
   fs::create_directories(m_folder.path("restored"));
   fs::rename(m_folder.path("copy.db"), m_folder.path("restored") + "/hub.db");
   ASSERT_EQ(verifyAuditCommand(m_machine, m_folder.path("restored"), ""), 0) << complained();
+  EXPECT_EQ(lastBackupIn(m_folder.path("restored")), std::nullopt) << "a copy does not know of itself";
   SQLite::Database store(data() + "/hub.db");
   EXPECT_NE(
       store.execAndGet("SELECT entry FROM audit ORDER BY n DESC LIMIT 1").getString().find("store.backup"),

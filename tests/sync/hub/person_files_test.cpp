@@ -119,5 +119,24 @@ TEST_F(PersonFile, aMessageSentTwiceIsOneMessage) {
   EXPECT_TRUE(absl::IsInvalidArgument(m_clinic.desk().sendMessage(request).status()));
 }
 
+TEST_F(PersonFile, whatLeavesTheDeskStandsInTheTrail) {
+  ASSERT_TRUE(m_clinic.desk().putPerson(put(m_person, 0)).ok());
+  for (const char* format : {"fhir", "ical", "csv", "handout", "report", "card"}) {
+    EXPECT_EQ(m_clinic.desk().noteExport(m_person.id(), format), absl::OkStatus()) << format;
+    const std::string line = m_clinic.auditActions().back();
+    EXPECT_NE(line.find("person.export"), std::string::npos) << line;
+  }
+  const std::size_t lines = m_clinic.auditActions().size();
+  EXPECT_TRUE(absl::IsInvalidArgument(m_clinic.desk().noteExport(m_person.id(), "fax")));
+  EXPECT_TRUE(absl::IsPermissionDenied(m_clinic.desk().noteExport(test::idOf(99), "fhir")))
+      << "nobody of theirs";
+  DeskCaller anybody;
+  v1::NoteExportRequest request;
+  request.set_person_id(test::idOf(99));
+  request.set_format("fhir");
+  EXPECT_TRUE(absl::IsNotFound(m_clinic.hub().files().noteExport(anybody, request).status()));
+  EXPECT_GE(m_clinic.auditActions().size(), lines);
+}
+
 }  // namespace
 }  // namespace newel

@@ -198,5 +198,28 @@ TEST_F(PrescriptionRule, holdsAreNumberedAndLiftedOnce) {
   EXPECT_EQ(m_clinic.desk().holds(m_id)->size(), 2U);
 }
 
+TEST_F(PrescriptionRule, aHoldSentAgainIsOneOrder) {
+  v1::IssueHoldRequest hold;
+  hold.set_person_id(m_id);
+  hold.set_reason("Please stop and call us.");
+  hold.set_id(test::idOf(640));
+  const auto first = m_clinic.desk().issueHold(hold);
+  ASSERT_TRUE(first.ok()) << first.status();
+  EXPECT_EQ(first->id(), hold.id());
+  m_clinic.clock().advance(absl::Minutes(3));
+  const auto again = m_clinic.desk().issueHold(hold);
+  ASSERT_TRUE(again.ok()) << again.status();
+  EXPECT_EQ(again->SerializeAsString(), first->SerializeAsString());
+  EXPECT_EQ(m_clinic.desk().holds(m_id)->size(), 1U);
+  v1::IssueHoldRequest other = hold;
+  other.set_reason("Something else.");
+  EXPECT_TRUE(absl::IsAlreadyExists(m_clinic.desk().issueHold(other).status()));
+  other = hold;
+  other.set_person_id(m_clinic.addPerson(test::transtibialRight(), "Una"));
+  EXPECT_TRUE(absl::IsAlreadyExists(m_clinic.desk().issueHold(other).status())) << "an id is one order's";
+  other.set_id("no id");
+  EXPECT_TRUE(absl::IsInvalidArgument(m_clinic.desk().issueHold(other).status()));
+}
+
 }  // namespace
 }  // namespace newel
