@@ -134,6 +134,12 @@ FocusScope {
                 }
 
                 SmallButton {
+                    text: qsTr("Progress")
+                    visible: page.person.hasProgramme
+                    onClicked: page.desk.openProgress()
+                }
+
+                SmallButton {
                     text: qsTr("What happened")
                     onClicked: page.desk.openTimeline()
                 }

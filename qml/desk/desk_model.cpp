@@ -32,6 +32,7 @@ DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const Q
       m_hold(context),
       m_many(context),
       m_measures(context),
+      m_progress(context),
       m_timeline(context),
       m_content(context),
       m_own(context, m_content),
@@ -140,6 +141,7 @@ void DeskModel::gotFile() {
   if (m_page == DonePage) m_done.show(file);
   if (m_page == MeasuresPage) m_measures.follow(file);
   if (m_page == TimelinePage) m_timeline.show(file);
+  if (m_page == ProgressPage) m_progress.show(file);
   if (m_page == DocumentsPage) m_documents.follow(file);
   if (m_page == ProgrammePage || m_page == SignPage) m_draft.follow(file);
 }

@@ -36,6 +36,7 @@
 #include "qml/desk/person_form_model.h"
 #include "qml/desk/person_model.h"
 #include "qml/desk/preview_model.h"
+#include "qml/desk/progress_model.h"
 #include "qml/desk/sign_in_model.h"
 #include "qml/desk/start_model.h"
 #include "qml/desk/timeline_model.h"
@@ -84,6 +85,7 @@ class DeskModel : public QObject {
   Q_PROPERTY(newel::desk::DocumentsModel* documents READ documents CONSTANT)
   Q_PROPERTY(newel::desk::TimelineModel* timeline READ timeline CONSTANT)
   Q_PROPERTY(newel::desk::MeasuresModel* measures READ measures CONSTANT)
+  Q_PROPERTY(newel::desk::ProgressModel* progress READ progress CONSTANT)
   Q_PROPERTY(newel::desk::HoldModel* hold READ hold CONSTANT)
   Q_PROPERTY(newel::desk::ManyModel* many READ many CONSTANT)
   Q_PROPERTY(newel::desk::OwnExerciseModel* ownExercises READ ownExercises CONSTANT)
@@ -108,6 +110,7 @@ class DeskModel : public QObject {
     HoldPage,
     MeasuresPage,
     TimelinePage,
+    ProgressPage,
     DocumentsPage,
     ManyPage,
     OwnExercisePage,
@@ -156,6 +159,7 @@ class DeskModel : public QObject {
   DocumentsModel* documents() { return &m_documents; }
   MeasuresModel* measures() { return &m_measures; }
   TimelineModel* timeline() { return &m_timeline; }
+  ProgressModel* progress() { return &m_progress; }
   HoldModel* hold() { return &m_hold; }
   ManyModel* many() { return &m_many; }
   OwnExerciseModel* ownExercises() { return &m_own; }
@@ -177,6 +181,9 @@ class DeskModel : public QObject {
   Q_INVOKABLE void openHold();
   Q_INVOKABLE void openMeasures();
   Q_INVOKABLE void openTimeline();
+  Q_INVOKABLE void openProgress();
+  // The draft of the next programme, with what the rules say is ready or too hard one step further.
+  Q_INVOKABLE void draftFromProgress();
   Q_INVOKABLE void openDocuments();
   Q_INVOKABLE void openReport();         // of the weeks that the page of what was done shows
   Q_INVOKABLE void openMany(bool hold);  // to those chosen in the attention list
@@ -258,6 +265,7 @@ class DeskModel : public QObject {
   HoldModel m_hold;
   ManyModel m_many;
   MeasuresModel m_measures;
+  ProgressModel m_progress;
   TimelineModel m_timeline;
   DeskContent m_content;
   OwnExerciseModel m_own;

@@ -24,6 +24,7 @@ QString DeskModel::backWords() const {
     case HoldPage:
     case MeasuresPage:
     case TimelinePage:
+    case ProgressPage:
     case DocumentsPage:
       return tr("Person");
     case ManyPage:
@@ -126,6 +127,20 @@ void DeskModel::openWriteTo() {
   show(ManyPage);
 }
 
+void DeskModel::openProgress() {
+  if (!m_person.loaded()) return;
+  m_progress.show(m_person.file());
+  show(ProgressPage);
+}
+
+void DeskModel::draftFromProgress() {
+  if (!m_person.loaded() || !mayWrite()) return;
+  m_draft.begin(m_person.file());
+  m_draft.beginWith(m_progress.follow(m_draft.startingPoint()));
+  m_start.begin();
+  show(ProgrammePage);
+}
+
 void DeskModel::openOwnExercises() {
   if (!m_signed_in) return;
   m_own.begin();
@@ -215,6 +230,7 @@ void DeskModel::back() {
     case HoldPage:
     case MeasuresPage:
     case TimelinePage:
+    case ProgressPage:
     case DocumentsPage:
       show(PersonPage);
       break;

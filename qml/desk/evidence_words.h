@@ -6,10 +6,13 @@
 #include <string>
 
 #include "core/library/catalogue.h"
+#include "core/progress/progression.h"
 #include "core/records/evidence.h"
 
 namespace newel::desk {
 
+// What an entry's rule says; with no rule, that nobody asked it.
+QString adviceWords(Advice advice);
 // Exercises by their titles in `language`, days as people write them. A key that this program does not know
 // is shown as it is.
 QString evidenceWords(const EvidenceLine& line, const Catalogue& catalogue, const std::string& language);

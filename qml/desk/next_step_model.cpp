@@ -14,7 +14,6 @@ namespace {
 
 const QString kNone = QStringLiteral("none");
 const QString kOwn = QStringLiteral("own");
-constexpr int kJudgedWeeks = 12;  // ours: longer ago says little about the next step
 
 struct Field {
   const char* key;
@@ -206,17 +205,7 @@ void NextStepModel::setNothingMissed(bool nothing) {
 }
 
 QString NextStepModel::adviceWords() const {
-  switch (m_advice.advice) {
-    case Advice::NoRule:
-      return {};
-    case Advice::Hold:
-      return tr("By its rule: stay at this step.");
-    case Advice::Ready:
-      return tr("By its rule: ready for the next step. Yours to decide.");
-    case Advice::StepBack:
-      return tr("By its rule: it was too hard again and again. Look at a step back.");
-  }
-  return {};
+  return m_advice.advice == Advice::NoRule ? QString() : desk::adviceWords(m_advice.advice);
 }
 
 QVariantList NextStepModel::evidence() const {

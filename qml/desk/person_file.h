@@ -59,6 +59,8 @@ const v1::Programme* lastProgramme(const PersonFile& file);  // nullptr: none
 const v1::Entry* entryOf(const PersonFile& file, const std::string& entry_id);
 // Adherence from the Monday `weeks` - 1 weeks ago to the end of this week.
 absl::StatusOr<Adherence> recentAdherence(const PersonFile& file, absl::Time now, int weeks);
+// Weeks that progression rules look back over. Ours: longer ago says little about the next step.
+inline constexpr int kJudgedWeeks = 12;
 // One share a week, oldest first; nullopt: no data or nothing due.
 std::vector<std::optional<double>> weekShares(const PersonFile& file, absl::Time now, int weeks);
 

@@ -131,7 +131,22 @@ TEST_P(ProgrammePages, theRuleSaysReadyAndOneClickTakesTheStep) {
   }
   ASSERT_EQ(m_phone->syncOnce(), absl::OkStatus());
   openAda();
-  m_desk->openProgramme();
+  m_desk->openProgress();
+  check(DeskModel::ProgressPage);
+  const QVariantMap first = m_desk->progress()->rows().value(0).toMap();
+  EXPECT_EQ(first["advice"].toInt(), static_cast<int>(Advice::Ready));
+  EXPECT_TRUE(first["moves"].toBool());
+  EXPECT_FALSE(first["evidence"].toList().isEmpty());
+  EXPECT_EQ(m_desk->progress()->moving(), 1);
+  click(m_desk->progress()->draftWords());
+  EXPECT_EQ(m_desk->page(), DeskModel::ProgrammePage);
+  const v1::Programme& draft = m_desk->draft()->programme();
+  const auto moved = std::find_if(draft.entries().begin(), draft.entries().end(),
+                                  [&](const v1::Entry& one) { return one.id() == id; });
+  ASSERT_NE(moved, draft.entries().end());
+  EXPECT_EQ(moved->rung_id(), "both-hands");
+  m_desk->draft()->undo();
+  EXPECT_EQ(m_clinic.desk().programmes(m_person.id())->size(), 2U) << "nothing was sent";
   for (int i = 0; i < m_desk->draft()->entries()->rowCount(); ++i) {
     m_desk->draft()->select(i);
     if (entry().id() == id) break;
