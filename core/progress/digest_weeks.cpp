@@ -123,8 +123,8 @@ std::int32_t dayNumber(absl::CivilDay day) {
   return static_cast<std::int32_t>(day - absl::CivilDay(1970, 1, 1));
 }
 
-// From a day near those that are asked about: the way from 1970 takes several times as long, and a caseload asks
-// a hundred thousand times.
+// From a day near those that are asked about: the way from 1970 takes several times as long, and a caseload
+// asks a hundred thousand times.
 absl::CivilDay dayOfNumber(std::int32_t number) {
   constexpr std::int32_t kNear = 20454;  // days from 1970-01-01 to 2026-01-01
   return absl::CivilDay(2026, 1, 1) + (absl::civil_diff_t{number} - kNear);

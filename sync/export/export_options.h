@@ -17,7 +17,8 @@ struct ExportOptions {
   std::uint32_t programme_number = 0;
   // Calendar: language of its words; empty: the person's. The other formats are for machines, and English.
   std::string language = {};
-  // FHIR: also claim the profiles of the HL7 Physical Activity guide (United States).
+  // FHIR: also claim profiles of US Core and of the HL7 Physical Activity guide (United States), where they
+  // are met; fhir_bundle.h says which.
   bool us_profiles = false;
 };
 

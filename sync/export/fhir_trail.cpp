@@ -28,7 +28,7 @@ constexpr std::array<Verb, 24> kVerbs = {{
     {"write", "originate", "C"}, {"sign", "attest", "C"},     {"reissue", "attest", "C"},
     {"change", "amend", "U"},    {"assign", "amend", "U"},    {"unassign", "amend", "U"},
     {"snooze", "amend", "U"},    {"unsnooze", "amend", "U"},  {"lift", "amend", "U"},
-    {"withdraw", "amend", "U"},  {"revoke", "amend", "U"},    {"open", "access", "R"},
+    {"withdraw", "amend", "U"},  {"revoke", "amend", "U"},    {"break_glass", "access", "R"},
     {"password", "amend", "U"},  {"erase", "destroy", "D"},   {"off", "amend", "U"},
 }};
 
@@ -39,7 +39,9 @@ const Verb* verbOf(const std::string& action) {
   return found == kVerbs.end() ? nullptr : found;
 }
 
-bool isRefusal(const std::string& action) { return absl::EndsWith(action, ".refused"); }
+bool isRefusal(const std::string& action) {
+  return absl::EndsWith(action, ".refused") || absl::EndsWith(action, ".too_many");
+}
 
 Json phoneReference(const FhirWork& work, const std::string& id) {
   for (const auto& phone : work.history.phones) {

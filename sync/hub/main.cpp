@@ -66,7 +66,7 @@ CLI::App* exportSubcommand(CLI::App& app, Options& options) {
   made->add_flag("--with-exercises", leaving.options.with_exercises, "ical: also say which exercises");
   made->add_option("--language", leaving.options.language, "ical: of its words (default: the person's)");
   made->add_flag("--us-profiles", leaving.options.us_profiles,
-                 "fhir: claim the HL7 Physical Activity profiles (United States)");
+                 "fhir: claim profiles of US Core and HL7 Physical Activity where they are met");
   leaving.asked_to_stop = newel::endSignalCame;
   return made;
 }

@@ -17,14 +17,18 @@
 
 namespace newel::tool {
 
+// Whoever works for long asks whether to go on, and says on `err` how far it is. What is empty: nobody can
+// stop it, nothing is said.
+struct LongWork {
+  std::function<bool()> asked_to_stop{};
+  std::function<absl::Duration()> elapsed{};  // a clock that nobody can set
+};
+
 struct Output {
   std::ostream& out;
   std::ostream& err;
   bool json = false;
-  // Long work asks whether to go on, and says on `err` how far it is. Empty: nobody can stop it, and nothing
-  // is said. `elapsed`: a clock that nobody can set.
-  std::function<bool()> asked_to_stop{};
-  std::function<absl::Duration()> elapsed{};
+  const LongWork* long_work = nullptr;  // outlives the command; nullptr: as an empty one
 };
 
 // Findings for one entry or a whole programme, with a clinic's settings (a file, or empty: the usual ones)

@@ -145,7 +145,8 @@ int runExport(const ExportFilesOptions& options, Output output) {
   if (!format.ok())
     return complain(output.err, absl::InvalidArgumentError("--" + std::string(format.status().message())));
   if (options.templates) return exportTemplates(options, *format, output);
-  ExportTeller teller(output.err, output.elapsed, output.asked_to_stop);
+  const LongWork work = output.long_work != nullptr ? *output.long_work : LongWork{};
+  ExportTeller teller(output.err, work.elapsed, work.asked_to_stop);
   const auto history = historyFrom(options);
   if (!history.ok()) return complain(output.err, history.status());
   const auto files = makeExport(*history, *format, options.options, teller.part(kRead, kMade));

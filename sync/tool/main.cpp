@@ -115,10 +115,10 @@ int run(CLI::App& app, Options& o) {
   Output output{std::cout, std::cerr, o.json};
   // What writes a record and takes long: Ctrl-C waits until it is asked for, so that no half of it stays.
   const auto clock = newel::platform::makeSystemClock();
+  const newel::tool::LongWork work{newel::endSignalCame, [&clock] { return clock->elapsed(); }};
   if (app.got_subcommand("export")) {
     newel::holdEndSignals();
-    output.asked_to_stop = newel::endSignalCame;
-    output.elapsed = [&clock] { return clock->elapsed(); };
+    output.long_work = &work;
   }
   if (o.chosen) return o.chosen(output);
   if (app.got_subcommand("check"))

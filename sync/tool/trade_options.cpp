@@ -215,7 +215,7 @@ void addExport(CLI::App& app, Chosen& chosen) {
   command->add_flag("--with-exercises", o->options.with_exercises, "ical: also say which exercises");
   command->add_option("--language", o->options.language, "ical: of its words (default: the person's)");
   command->add_flag("--us-profiles", o->options.us_profiles,
-                    "fhir: claim the HL7 Physical Activity profiles (United States)");
+                    "fhir: claim profiles of US Core and HL7 Physical Activity where they are met");
   command->callback([o, &chosen] { chosen = [o](Output output) { return runExport(*o, output); }; });
 }
 

@@ -197,6 +197,14 @@ void expectReadyAreThoseOfTheRules(const Record& record, const AttentionFacts& f
   EXPECT_EQ(facts.too_hard, too_hard);
 }
 
+// Counted from 1970-01-01, before it and long after it too.
+TEST(DigestDays, numbersAndDaysAreEachOthersInverse) {
+  for (std::int32_t number = -40000; number <= 80000; number += 7) {
+    EXPECT_EQ(dayOfNumber(number), absl::CivilDay(1970, 1, 1) + number);
+    EXPECT_EQ(dayNumber(dayOfNumber(number)), number);
+  }
+}
+
 // The whole promise: made on one day, asked on any later one of the weeks it is good for.
 TEST(AttentionDigestProperties, saysOnAnyLaterDayWhatTheRecordSaysThen) {
   int with_ready = 0;

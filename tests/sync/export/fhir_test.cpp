@@ -2,8 +2,11 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <filesystem>
 #include <fstream>
+#include <iterator>
 #include <map>
+#include <regex>
 #include <set>
 
 #include "core/schedule/wear_plan.h"
@@ -283,6 +286,31 @@ TEST(FhirBundle, theTrailSaysWhoDidWhat) {
   EXPECT_EQ(events[2]["entity"][1]["what"]["identifier"]["value"], phone);
   EXPECT_FALSE(events[3].contains("action")) << "what it is nobody can say";
   EXPECT_FALSE(events[3]["agent"][0].contains("who"));
+}
+
+// Every action about a person that the hub's sources name says what was done, or that it was refused.
+TEST(FhirBundle, everyActionOfTheHubIsKnown) {
+  static const std::regex kAction(
+      "\"((?:person|programme|hold|message|measure|media|practice|receipt|wear|device|pairing|phone|offer)s?"
+      "\\.[a-z_]+)"
+      "\"");
+  std::set<std::string> actions;
+  for (const auto& file : std::filesystem::directory_iterator(std::string(NEWEL_SOURCE_DIR) + "/sync/hub")) {
+    if (file.path().extension() != ".cpp") continue;
+    std::ifstream stream(file.path());
+    const std::string text{std::istreambuf_iterator<char>(stream), {}};
+    for (std::sregex_iterator at(text.begin(), text.end(), kAction), end; at != end; ++at)
+      actions.insert((*at)[1]);
+  }
+  ASSERT_GT(actions.size(), 25U);
+  PersonHistory history = test::yearOfHistory(1);
+  for (const auto& action : actions)
+    history.audit.push_back(
+        {history.audit.size() + 1, history.as_of, action, AuditLine::Who::Nobody, "", "", ""});
+  for (const auto& event : ofType(json::parse(bundleOf(history)), "AuditEvent")) {
+    EXPECT_TRUE(event.contains("action") || event["outcome"] == "4") << event["type"];
+    EXPECT_FALSE(event.contains("action") && event["outcome"] == "4") << event["subtype"];
+  }
 }
 
 // What was told later was not timed: its day is known, the moment of telling says nothing.
