@@ -85,16 +85,17 @@ QString shown(const std::string& name, const std::string& value, const Catalogue
 QString adviceWords(Advice advice) {
   switch (advice) {
     case Advice::Hold:
-      return QCoreApplication::translate(kContext, "By its rule: stay at this step.");
+      return QCoreApplication::translate("EvidenceWords", "By its rule: stay at this step.");
     case Advice::Ready:
-      return QCoreApplication::translate(kContext, "By its rule: ready for the next step. Yours to decide.");
+      return QCoreApplication::translate("EvidenceWords",
+                                         "By its rule: ready for the next step. Yours to decide.");
     case Advice::StepBack:
       return QCoreApplication::translate(
-          kContext, "By its rule: it was too hard again and again. Look at a step back.");
+          "EvidenceWords", "By its rule: it was too hard again and again. Look at a step back.");
     case Advice::NoRule:
       break;
   }
-  return QCoreApplication::translate(kContext, "It has no rule, so nothing is said of a next step.");
+  return QCoreApplication::translate("EvidenceWords", "It has no rule, so nothing is said of a next step.");
 }
 
 QString evidenceWords(const EvidenceLine& line, const Catalogue& catalogue, const std::string& language) {

@@ -1930,6 +1930,22 @@
         <source>How far it was done as planned</source>
         <translation>Hasta qué punto se hizo como estaba previsto</translation>
     </message>
+    <message>
+        <source>By its rule: stay at this step.</source>
+        <translation>Según su regla: seguir en este paso.</translation>
+    </message>
+    <message>
+        <source>By its rule: ready for the next step. Yours to decide.</source>
+        <translation>Según su regla: listo para el paso siguiente. Usted decide.</translation>
+    </message>
+    <message>
+        <source>By its rule: it was too hard again and again. Look at a step back.</source>
+        <translation>Según su regla: fue demasiado difícil una y otra vez. Considere un paso atrás.</translation>
+    </message>
+    <message>
+        <source>It has no rule, so nothing is said of a next step.</source>
+        <translation>No tiene regla, así que nada se dice de un paso siguiente.</translation>
+    </message>
 </context>
 <context>
     <name>FileWords</name>
@@ -3604,6 +3620,10 @@
         <source>Documents: handout, report, card, calendar, exports</source>
         <translation>Documentos: hoja, informe, tarjeta, calendario, exportaciones</translation>
     </message>
+    <message>
+        <source>Progress</source>
+        <translation>Progreso</translation>
+    </message>
 </context>
 <context>
     <name>PhonePane</name>
@@ -3899,6 +3919,29 @@
     <message>
         <source> The hub says: %1</source>
         <translation> El hub dice: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ProgressPage</name>
+    <message>
+        <source>Progress: %1</source>
+        <translation>Progreso: %1</translation>
+    </message>
+    <message>
+        <source>A draft is yours to change. The person gets nothing before you sign.</source>
+        <translation>El borrador es suyo para cambiarlo. La persona no recibe nada antes de que usted firme.</translation>
+    </message>
+    <message>
+        <source>Now: %1.</source>
+        <translation>Ahora: %1.</translation>
+    </message>
+    <message>
+        <source>for: %1</source>
+        <translation>a favor: %1</translation>
+    </message>
+    <message>
+        <source>against: %1</source>
+        <translation>en contra: %1</translation>
     </message>
 </context>
 <context>
@@ -5855,18 +5898,6 @@
         <translation>Demasiado duro: hecho menos de, en % (0: no cuenta)</translation>
     </message>
     <message>
-        <source>By its rule: stay at this step.</source>
-        <translation>Según su regla: quedarse en este paso.</translation>
-    </message>
-    <message>
-        <source>By its rule: ready for the next step. Yours to decide.</source>
-        <translation>Según su regla: listo para el paso siguiente. Usted decide.</translation>
-    </message>
-    <message>
-        <source>By its rule: it was too hard again and again. Look at a step back.</source>
-        <translation>Según su regla: fue demasiado duro una y otra vez. Considere un paso atrás.</translation>
-    </message>
-    <message>
         <source>Next step: %1, %2</source>
         <translation>Paso siguiente: %1, %2</translation>
     </message>
@@ -6119,6 +6150,105 @@
     <message>
         <source>%1 s</source>
         <translation>%1 s</translation>
+    </message>
+</context>
+<context>
+    <name>newel::desk::ProgressModel</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>In the draft: %1.</source>
+        <translation>En el borrador: %1.</translation>
+    </message>
+    <message>
+        <source>In the draft, a step back: %1.</source>
+        <translation>En el borrador, un paso atrás: %1.</translation>
+    </message>
+    <message>
+        <source>This exercise has no ladder. The draft leaves its dose to you.</source>
+        <translation>Este ejercicio no tiene escalera. El borrador le deja la dosis a usted.</translation>
+    </message>
+    <message>
+        <source>Its dose is your own, off the ladder. The draft leaves it to you.</source>
+        <translation>La dosis es suya, fuera de la escalera. El borrador se la deja a usted.</translation>
+    </message>
+    <message>
+        <source>It stands on the last step of its ladder. The draft leaves it to you.</source>
+        <translation>Está en el último paso de su escalera. El borrador se lo deja a usted.</translation>
+    </message>
+    <message>
+        <source>It stands on the first step of its ladder. The draft leaves it to you.</source>
+        <translation>Está en el primer paso de su escalera. El borrador se lo deja a usted.</translation>
+    </message>
+    <message>
+        <source>The next step is refused for this person: %1</source>
+        <translation>El paso siguiente se rechaza para esta persona: %1</translation>
+    </message>
+    <message>
+        <source>that may be chance</source>
+        <translation>puede ser casualidad</translation>
+    </message>
+    <message>
+        <source>that matters by both measures: 2 points, 30 %</source>
+        <translation>importa según las dos medidas: 2 puntos, 30 %</translation>
+    </message>
+    <message>
+        <source>that matters by the measure of 2 points</source>
+        <translation>importa según la medida de 2 puntos</translation>
+    </message>
+    <message>
+        <source>that matters by the measure of 30 %</source>
+        <translation>importa según la medida del 30 %</translation>
+    </message>
+    <message>
+        <source>Pain was not rated.</source>
+        <translation>No se valoró el dolor.</translation>
+    </message>
+    <message>
+        <source>Pain afterwards: 1 rating</source>
+        <translation>Dolor después: 1 valoración</translation>
+    </message>
+    <message>
+        <source>Pain afterwards: %1 ratings</source>
+        <translation>Dolor después: %1 valoraciones</translation>
+    </message>
+    <message>
+        <source>, %1 points a week</source>
+        <translation>, %1 puntos por semana</translation>
+    </message>
+    <message>
+        <source>; the last three against the three before: %1 points, %2</source>
+        <translation>; los tres últimos frente a los tres anteriores: %1 puntos, %2</translation>
+    </message>
+    <message>
+        <source>judge what was done</source>
+        <translation>juzgar lo que se hizo</translation>
+    </message>
+    <message>
+        <source>There is no programme yet, so there is nothing to judge.</source>
+        <translation>Todavía no hay programa, así que no hay nada que juzgar.</translation>
+    </message>
+    <message>
+        <source>By the rules of programme %1, from practices that the phone told of until %2.</source>
+        <translation>Según las reglas del programa %1, con las prácticas que el teléfono contó hasta %2.</translation>
+    </message>
+    <message>
+        <source>By the rules of programme %1. No phone has told of a practice yet.</source>
+        <translation>Según las reglas del programa %1. Ningún teléfono ha contado aún una práctica.</translation>
+    </message>
+    <message>
+        <source>Write the next programme</source>
+        <translation>Escribir el programa siguiente</translation>
+    </message>
+    <message>
+        <source>Make the draft: 1 exercise on the next step</source>
+        <translation>Hacer el borrador: 1 ejercicio en el paso siguiente</translation>
+    </message>
+    <message>
+        <source>Make the draft: %1 exercises on the next step</source>
+        <translation>Hacer el borrador: %1 ejercicios en el paso siguiente</translation>
     </message>
 </context>
 <context>
