@@ -1,5 +1,8 @@
 """What a therapist does at the desk, in the words on its screens."""
 
+import os
+import time
+
 from driven import Driven, offscreen
 
 SHORT = {"Sets": 1, "Repetitions": 2, "Rest between sets": 5, "Seconds out": 2, "Seconds back": 2}
@@ -23,11 +26,13 @@ class Desk:
         self.data = data
         self.log = log
         self.pictures = pictures
+        self.sheets = os.path.join(os.path.dirname(pictures), "reports", "desk")
+        os.makedirs(self.sheets, exist_ok=True)
         self.app = None
 
     def open(self, day, hub, pin, user, password):
         self.app = Driven("desk", [f"{self.programs}/newel-desk", "--data", self.data, "--hub", hub, "--fingerprint",
-                                   pin, "--drive", "-"], offscreen(day, "1280x720"), self.log)
+                                   pin, "--sheets", self.sheets, "--drive", "-"], offscreen(day, "1280x720"), self.log)
         self.app.ask("size", 1280, 720)
         self.app.wait("User name")
         self.app.type("User name", user)
@@ -167,6 +172,19 @@ class Desk:
         app.wait("What was done", 20000)
         self.settle()
         return 2
+
+    def documents(self, kinds, picture):
+        """Made by a press each, into the desk's folder; how many files and folders there are then."""
+        self.app.click("Documents: *")
+        for number, kind in enumerate(kinds):
+            self.app.click(f"Which document: {kind}")
+            self.app.click("Make and save")
+            self.app.wait("Saved just now", 30000)
+            end = time.monotonic() + 30
+            while len(os.listdir(self.sheets)) <= number and time.monotonic() < end:
+                time.sleep(0.1)
+        self.shot(picture)
+        return len([name for name in os.listdir(self.sheets) if not name.endswith(".part")])
 
     # ---- pairing, holds, what was done ----
 

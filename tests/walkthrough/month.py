@@ -13,6 +13,8 @@ TEMPLATE = "Walking at home, above the knee"
 SIGNED_ON = 1  # days from now, after the first half
 DAYS = 26
 TODAY = SIGNED_ON + DAYS + 1
+DOCUMENTS = ("Handout to take home", "Progress report", "Wallet card", "Practice times for a calendar",
+             "Record for another system (FHIR)", "Tables (CSV)")
 LED_BY_RULE = ("Step forward and back", "All of it, three in a row")
 
 
@@ -73,6 +75,9 @@ class Month:
         desk.back()
         desk.follow_advice("desk-progress")
         desk.sign("desk-sign-next", PERSON)
+        made = desk.documents(DOCUMENTS, "desk-documents")
+        walk.check(made == len(DOCUMENTS), f"{made} documents made at the desk")
+        desk.back()
         self.phone.open(TODAY)
         self.phone.app.until("programme", "2", 20000)
         self.phone.see_programme("phone-next-programme")
