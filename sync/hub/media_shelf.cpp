@@ -202,7 +202,7 @@ absl::Status nameBoth(HubTransaction& transaction, const std::string& person_id,
 absl::Status nameMediaOf(HubTransaction& transaction, const v1::Programme& programme) {
   for (int i = 0; i < programme.entries_size(); ++i) {
     absl::Status named = nameBoth(transaction, programme.person_id(), programme.entries(i),
-                                        "entries[" + std::to_string(i) + "].");
+                                  "entries[" + std::to_string(i) + "].");
     if (!named.ok()) return named;
   }
   return absl::OkStatus();
