@@ -191,7 +191,7 @@ template <typename Record>
 absl::Status nameBoth(HubTransaction& transaction, const std::string& person_id, const Record& record,
                       const std::string& path) {
   if (record.has_photo()) {
-    const absl::Status named = nameOne(transaction, person_id, record.photo(), path + "photo");
+    absl::Status named = nameOne(transaction, person_id, record.photo(), path + "photo");
     if (!named.ok()) return named;
   }
   return record.has_clip() ? nameOne(transaction, person_id, record.clip(), path + "clip") : absl::OkStatus();
@@ -201,8 +201,8 @@ absl::Status nameBoth(HubTransaction& transaction, const std::string& person_id,
 
 absl::Status nameMediaOf(HubTransaction& transaction, const v1::Programme& programme) {
   for (int i = 0; i < programme.entries_size(); ++i) {
-    const absl::Status named = nameBoth(transaction, programme.person_id(), programme.entries(i),
-                                        "entries[" + std::to_string(i) + "].");
+    absl::Status named = nameBoth(transaction, programme.person_id(), programme.entries(i),
+                                  "entries[" + std::to_string(i) + "].");
     if (!named.ok()) return named;
   }
   return absl::OkStatus();
