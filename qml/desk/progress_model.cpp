@@ -6,6 +6,7 @@
 #include "qml/desk/evidence_words.h"
 #include "qml/desk/problem_words.h"
 #include "qml/print/record_words.h"
+#include "qml/print/sheet_language.h"
 
 namespace newel::desk {
 namespace {

@@ -18,7 +18,6 @@
 #include "core/records/record_text.h"
 #include "platform/camera.h"
 #include "platform/clock.h"
-#include "platform/memory.h"
 #include "platform/offset_clock.h"
 #include "platform/paths.h"
 #include "platform/reminders.h"
@@ -175,7 +174,6 @@ int main(int argc, char** argv) {
   // While a call or the stream is open its own thread looks after the connection, and between tries none is
   // kept: gRPC need not look as well, every five seconds.
   qputenv("GRPC_CLIENT_CHANNEL_BACKUP_POLL_INTERVAL_MS", "0");
-  platform::keepOneHeap();
   QGuiApplication app(argc, argv);
   newel::parts::chooseClipReader();
   QGuiApplication::setApplicationName(QStringLiteral("newel-home"));
