@@ -18,7 +18,8 @@ constexpr int kRate = 48000;
 // that the device stays warm between cues.
 class Source : public QIODevice {
  public:
-  Source() { open(QIODevice::ReadOnly); }
+  // Unbuffered: a buffer in between holds a sixth of a second of silence that comes before every tone.
+  Source() { open(QIODevice::ReadOnly | QIODevice::Unbuffered); }
   void play(const std::vector<std::int16_t>* samples) {
     const std::lock_guard<std::mutex> lock(m_mutex);
     m_samples = samples;
@@ -78,8 +79,10 @@ class QtTones : public Tones {
     format.setSampleFormat(QAudioFormat::Int16);
     m_device_id = device.id();
     m_sink = std::make_unique<QAudioSink>(device, format);
-    // 40 ms: a cue may come no later than 80 ms after its picture.
-    m_sink->setBufferSize(kRate * 2 * 40 / 1000);
+    // A cue may come no later than 80 ms after its picture. Under 60 ms Qt's PulseAudio backend, which writes
+    // 20 ms at a time, never fills what the server waits for before it begins: nothing is heard, and nothing
+    // says so.
+    m_sink->setBufferSize(kRate * 2 * 60 / 1000);
     m_sink->start(&m_source);
     m_broken = m_sink->error() == QAudio::OpenError;
     if (m_broken) m_sink.reset();

@@ -71,8 +71,9 @@ void homeToneBesidePicture(benchmark::State& state) {
       const Instant asked = std::chrono::steady_clock::now();
       window->setProperty("flipped", i % 2 == 0);
       tones->play(platform::Tone::Go);
-      if (!until([&] { return shown.has_value() && server.heard() > asked; }))
-        return state.SkipWithError("no picture or no tone");
+      until([&] { return shown.has_value() && server.heard() > asked; });
+      if (!shown.has_value()) return state.SkipWithError("no picture was shown");
+      if (server.heard() <= asked) return state.SkipWithError("no tone was heard");
       picture.add(std::chrono::duration<double>(*shown - asked).count());
       tone.add(std::chrono::duration<double>(server.heard() - asked).count());
       apart.add(std::abs(std::chrono::duration<double>(server.heard() - *shown).count()));

@@ -1,4 +1,5 @@
-// Holds the sound device as a practice does, until its input ends or it is killed (other_sound.py).
+// Holds the sound device as a practice does, until its input ends or it is killed (other_sound.py); a line
+// "play" plays a tone (tones_heard.py).
 #include <QtCore/QCoreApplication>
 #include <QtCore/QTimer>
 #include <iostream>
@@ -16,8 +17,11 @@ int main(int argc, char** argv) {
     tones->play(newel::platform::Tone::Go);
     std::cout << (tones->whyNot().empty() ? "warm" : tones->whyNot()) << std::endl;
   });
-  std::thread([&app] {
+  std::thread([&app, &tones] {
     for (std::string line; std::getline(std::cin, line);) {
+      if (line == "play")
+        QMetaObject::invokeMethod(
+            &app, [&tones] { tones->play(newel::platform::Tone::Go); }, Qt::QueuedConnection);
     }
     QMetaObject::invokeMethod(
         &app, [] { QCoreApplication::quit(); }, Qt::QueuedConnection);

@@ -70,6 +70,7 @@ class Month:
         desk.practices_seen(self.practices)
         desk.shot("desk-month-person")
         desk.app.click("What was done")
+        desk.app.click("Show: 8 weeks")
         desk.app.wait(f"{self.practices} practices, newest first", 15000)
         desk.shot("desk-month-done")
         desk.back()

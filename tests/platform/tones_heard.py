@@ -1,0 +1,96 @@
+"""Tones of ours on a real PulseAudio server of the test's own, into a null sink, whose output is recorded: every tone that
+is played comes out, also minutes after the device was opened, and the device stays silent in between. How soon after it was
+asked for is a benchmark's (homeToneBesidePicture). Skipped (77) without PulseAudio."""
+import array
+import os
+import shutil
+import subprocess
+import sys
+import tempfile
+import threading
+import time
+
+SKIPPED = 77
+RATE = 48000
+LOUD = 500  # of 32767
+TONES = 6
+PAUSE_S = 0.8  # a tone has ended by then
+
+
+class Recorder:
+    def __init__(self, env):
+        self.process = subprocess.Popen(["parec", "--device=nowhere.monitor", "--format=s16le", "--channels=1",
+                                         f"--rate={RATE}", "--latency-msec=20", "--raw"], env=env,
+                                        stdout=subprocess.PIPE, stderr=subprocess.DEVNULL)
+        self.samples = array.array("h")
+        self.thread = threading.Thread(target=self.read, daemon=True)
+        self.thread.start()
+
+    def read(self):
+        rest = b""
+        while True:
+            chunk = self.process.stdout.read1(4096)
+            if not chunk:
+                return
+            rest += chunk
+            whole = len(rest) // 2 * 2
+            self.samples.frombytes(rest[:whole])
+            rest = rest[whole:]
+
+    def loud_since(self, start):
+        return sum(1 for sample in self.samples[start:] if abs(sample) > LOUD)
+
+
+def until(what, test, seconds=8):
+    end = time.monotonic() + seconds
+    while time.monotonic() < end:
+        if test():
+            return
+        time.sleep(0.05)
+    sys.exit("waited in vain: " + what)
+
+
+def check(program, env):
+    recorder = Recorder(env)
+    until("the recorder", lambda: len(recorder.samples) > RATE // 5)
+    ours = subprocess.Popen([program], env=env, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True)
+    said = ours.stdout.readline().strip()
+    if said != "warm":
+        sys.exit("our program has no sound: " + said)
+    until("the first tone", lambda: recorder.loud_since(0) > RATE // 50)
+    for number in range(TONES):
+        time.sleep(PAUSE_S)
+        start = len(recorder.samples)
+        time.sleep(0.2)
+        if recorder.loud_since(start):
+            sys.exit("the device is not silent between tones")
+        ours.stdin.write("play\n")
+        ours.stdin.flush()
+        until(f"tone {number + 2}", lambda: recorder.loud_since(start) > RATE // 50, 3)
+    ours.stdin.close()
+    ours.wait()
+    recorder.process.kill()
+    print(f"{TONES + 1} tones heard")
+
+
+def main():
+    if not all(shutil.which(name) for name in ("pulseaudio", "parec")):
+        print("skipped: no PulseAudio (pulseaudio, pulseaudio-utils)")
+        sys.exit(SKIPPED)
+    with tempfile.TemporaryDirectory() as folder:
+        socket = os.path.join(folder, "socket")
+        env = dict(os.environ, HOME=folder, XDG_RUNTIME_DIR=folder, PULSE_SERVER="unix:" + socket,
+                   PULSE_RUNTIME_PATH=folder, DBUS_SESSION_BUS_ADDRESS="disabled:")
+        server = subprocess.Popen(
+            ["pulseaudio", "-n", "--daemonize=no", "--exit-idle-time=-1", "--disable-shm=true", "--use-pid-file=no",
+             "-L", "module-native-protocol-unix auth-anonymous=1 socket=" + socket,
+             "-L", "module-null-sink sink_name=nowhere"], env=env, stderr=subprocess.DEVNULL)
+        try:
+            until("the sound server", lambda: os.path.exists(socket))
+            check(sys.argv[1], env)
+        finally:
+            server.kill()
+            server.wait()
+
+
+main()
