@@ -1,7 +1,8 @@
-// Holds the sound device as a practice does, until its input ends or it is killed (other_sound.py); a line
-// "play" plays a tone (tones_heard.py).
+// Holds the sound device as a practice does, until its input ends or it is killed (other_sound.py). A line
+// "play" plays a tone, a line "busy" keeps the thread busy for a while (tones_heard.py).
 #include <QtCore/QCoreApplication>
 #include <QtCore/QTimer>
+#include <chrono>
 #include <iostream>
 #include <string>
 #include <thread>
@@ -22,6 +23,9 @@ int main(int argc, char** argv) {
       if (line == "play")
         QMetaObject::invokeMethod(
             &app, [&tones] { tones->play(newel::platform::Tone::Go); }, Qt::QueuedConnection);
+      if (line == "busy")  // as a program is that makes a new page
+        QMetaObject::invokeMethod(
+            &app, [] { std::this_thread::sleep_for(std::chrono::milliseconds(400)); }, Qt::QueuedConnection);
     }
     QMetaObject::invokeMethod(
         &app, [] { QCoreApplication::quit(); }, Qt::QueuedConnection);
