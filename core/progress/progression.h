@@ -38,7 +38,8 @@ struct ProgressionAdvice {
 // missed.
 // A practice is good when no stop or skip is told, every set was done, the last one on each side to the goal
 // and what the rule asks over it (in minutes or passes: all of the dose), and effort and pain were rated and
-// are within the rule. It is too hard when it was stopped for pain, dizziness or unsteadiness, when pain rose
+// are within the rule; pain before an exercise is its own, or what was said before the first of the practice.
+// It is too hard when it was stopped for pain, dizziness or unsteadiness, when pain rose
 // by step_back_pain_rise_0_10, or when less than step_back_done_percent was done for no outer reason.
 // Where the rule says nothing_missed, a missed occasion begins the row anew, and so does a day that nobody
 // has heard of yet. A practice that a red flag ended, among those the rule looks at, means Hold whatever else

@@ -1,6 +1,5 @@
 """Tones of ours on a real PulseAudio server of the test's own, into a null sink, whose output is recorded: every tone that
-is played comes out, also minutes after the device was opened, and the device stays silent in between. How soon after it was
-asked for is a benchmark's (homeToneBesidePicture). Skipped (77) without PulseAudio."""
+is played comes out, also minutes after the device was opened, and the device stays silent in between. Skipped (77) without PulseAudio."""
 import array
 import os
 import shutil

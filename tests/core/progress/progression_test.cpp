@@ -165,6 +165,23 @@ TEST(Progression, whatNobodyRatedIsNotGood) {
   EXPECT_EQ(advise({practice("2026-11-03", 10), no_pain}).advice, Advice::Hold);
 }
 
+// The phone asks for pain once, before the first exercise of a practice: the start counts for all of them.
+TEST(Progression, painBeforeTheFirstExerciseIsTheStartForEveryOther) {
+  const auto second = [](const std::string& day, std::uint32_t at_start) {
+    v1::Practice both = practice(day, 10);
+    v1::EntryDone mine = both.entries(0);
+    mine.clear_pain_before_0_10();
+    both.mutable_entries(0)->mutable_occasion()->set_entry_id("another entry");
+    both.mutable_entries(0)->set_pain_before_0_10(at_start);
+    *both.add_entries() = mine;
+    return both;
+  };
+  EXPECT_EQ(advise({second("2026-11-03", 1), second("2026-11-05", 1)}).advice, Advice::Ready);
+  const auto risen = advise({second("2026-11-03", 1), second("2026-11-05", 0)});
+  EXPECT_EQ(risen.advice, Advice::Hold);
+  EXPECT_TRUE(says(risen, "progress.pain", false)) << "from 0 to 2";
+}
+
 TEST(Progression, aMissedOccasionBeginsTheRowAnew) {
   const std::vector<v1::Practice> practices = {practice("2026-11-03", 10), practice("2026-11-06", 10)};
   const auto advice = advise(practices, {occasion("2026-11-05", OccasionResult::State::NotDone)});
