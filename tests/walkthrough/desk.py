@@ -175,16 +175,19 @@ class Desk:
 
     def documents(self, kinds, picture):
         """Made by a press each, into the desk's folder; how many files and folders there are then."""
+        def made():
+            return len([name for name in os.listdir(self.sheets) if not name.endswith(".part")])
+
         self.app.click("Documents: *")
         for number, kind in enumerate(kinds):
             self.app.click(f"Which document: {kind}")
             self.app.click("Make and save")
-            self.app.wait("Saved just now", 30000)
+            self.app.gone("Give up making this document", 30000)
             end = time.monotonic() + 30
-            while len(os.listdir(self.sheets)) <= number and time.monotonic() < end:
+            while made() <= number and time.monotonic() < end:
                 time.sleep(0.1)
         self.shot(picture)
-        return len([name for name in os.listdir(self.sheets) if not name.endswith(".part")])
+        return made()
 
     # ---- pairing, holds, what was done ----
 
