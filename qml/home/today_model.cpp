@@ -204,7 +204,7 @@ void TodayModel::findNotices() {
 
 // Today has room for words alone; the picture stands where messages are.
 QString TodayModel::withMedia(const v1::Message& message) {
-  const QString words = text(message.text());
+  QString words = text(message.text());
   if (message.has_photo())
     return words + QLatin1Char('\n') + tr("A photo comes with it: look under Help, Write to your therapist.");
   if (message.has_clip())
