@@ -42,6 +42,12 @@ v1::Entry defaultEntry(const v1::Exercise& exercise, const v1::Person& person) {
   return entry;
 }
 
+void standOn(v1::Entry& entry, const v1::Rung& rung) {
+  entry.set_rung_id(rung.id());
+  entry.set_support(rung.support());
+  *entry.mutable_dose() = rung.dose();
+}
+
 bool ownsProsthesis(const v1::Person& person) {
   return std::all_of(person.limbs().begin(), person.limbs().end(),
                      [](const v1::LimbLoss& limb) { return limb.has_prosthesis(); });

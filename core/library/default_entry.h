@@ -15,6 +15,9 @@ namespace newel {
 // two steps would take a hand off the rail. No id and no schedule.
 v1::Entry defaultEntry(const v1::Exercise& exercise, const v1::Person& person);
 
+// Puts `entry` on a rung of its exercise's ladder: the rung's support and dose, all else as it was.
+void standOn(v1::Entry& entry, const v1::Rung& rung);
+
 // True when every lost limb of `person` has a prosthesis.
 bool ownsProsthesis(const v1::Person& person);
 

@@ -183,11 +183,7 @@ bool fitsPerson(const v1::ProgrammeTemplate& programme_template, const v1::Perso
 
 v1::Entry entryFrom(const v1::TemplateEntry& from, const v1::Exercise& exercise, const v1::Person& person) {
   v1::Entry entry = defaultEntry(exercise, person);
-  if (const v1::Rung* rung = rungOf(exercise, from.rung_id())) {
-    entry.set_rung_id(rung->id());
-    *entry.mutable_dose() = rung->dose();
-    entry.set_support(rung->support());
-  }
+  if (const v1::Rung* rung = rungOf(exercise, from.rung_id())) standOn(entry, *rung);
   if (from.has_dose()) *entry.mutable_dose() = from.dose();
   if (from.support() != v1::SUPPORT_UNSPECIFIED) entry.set_support(from.support());
   const bool meant = from.side_policy() != v1::SIDE_POLICY_UNSPECIFIED &&

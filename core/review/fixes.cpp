@@ -39,11 +39,7 @@ std::vector<Fix> changesOf(const v1::Entry& entry, const v1::Exercise& exercise,
   }
   for (const v1::Rung& rung : exercise.ladder()) {
     if (rung.id() == entry.rung_id()) continue;
-    add(Fix::Kind::Rung, [&](v1::Entry& one) {
-      one.set_rung_id(rung.id());
-      one.set_support(rung.support());
-      *one.mutable_dose() = rung.dose();
-    });
+    add(Fix::Kind::Rung, [&](v1::Entry& one) { standOn(one, rung); });
   }
   const bool either = exercise.prosthesis() == v1::PROSTHESIS_USE_EITHER;
   if (either && (entry.prosthesis() == v1::PROSTHESIS_USE_ON || ownsProsthesis(person))) {

@@ -2,6 +2,10 @@
 
 #include <google/protobuf/util/message_differencer.h>
 
+#include <utility>
+
+#include "core/library/default_entry.h"
+
 namespace newel {
 namespace {
 
@@ -46,9 +50,7 @@ LadderStep stepOnLadder(const v1::Entry& entry, bool up, const v1::Person& perso
   const int next = up ? at + 1 : at - 1;
   if (next < 0 || next >= exercise->ladder_size()) return step;
   v1::Entry moved = entry;
-  moved.set_rung_id(exercise->ladder(next).id());
-  moved.set_support(exercise->ladder(next).support());
-  *moved.mutable_dose() = exercise->ladder(next).dose();
+  standOn(moved, exercise->ladder(next));
   step.words = blockedBy(moved, person, catalogue, rules);
   step.what = step.words.empty() ? LadderStep::What::Taken : LadderStep::What::Blocked;
   if (step.words.empty()) step.entry = std::move(moved);

@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <array>
 
+#include "core/library/default_entry.h"
 #include "core/progress/progression_presets.h"
+#include "core/review/ladder.h"
 #include "core/time/local_day.h"
 #include "qml/desk/evidence_words.h"
 #include "qml/desk/in_language.h"
@@ -107,11 +109,7 @@ void NextStepModel::setRung(const QString& rung_id) {
   if (exercise() == nullptr) return;
   for (const v1::Rung& rung : exercise()->ladder()) {
     if (rung.id() != rung_id.toStdString()) continue;
-    m_draft.editSelected("", [&rung](v1::Entry& entry) {
-      entry.set_rung_id(rung.id());
-      entry.set_support(rung.support());
-      *entry.mutable_dose() = rung.dose();
-    });
+    m_draft.editSelected("", [&rung](v1::Entry& entry) { standOn(entry, rung); });
     return;
   }
 }
@@ -219,36 +217,31 @@ QVariantList NextStepModel::evidence() const {
 
 // From where the programme that counts has it: the step that the advice is about was taken once it is in the
 // draft.
-const v1::Rung* NextStepModel::stepRung() const {
-  const int by = m_advice.advice == Advice::Ready ? 1 : m_advice.advice == Advice::StepBack ? -1 : 0;
+std::optional<v1::Entry> NextStepModel::step() const {
+  const bool up = m_advice.advice == Advice::Ready;
   const PersonFile* file = m_draft.file();
   const v1::Programme* last = file == nullptr ? nullptr : lastProgramme(*file);
-  if (by == 0 || exercise() == nullptr || last == nullptr) return nullptr;
+  if (last == nullptr || (!up && m_advice.advice != Advice::StepBack)) return std::nullopt;
   const auto& entries = last->entries();
   const auto before = std::find_if(entries.begin(), entries.end(),
                                    [this](const v1::Entry& one) { return one.id() == m_judged_entry; });
-  if (before == entries.end()) return nullptr;
-  const auto& ladder = exercise()->ladder();
-  for (int i = 0; i < ladder.size(); ++i) {
-    if (ladder[i].id() != before->rung_id()) continue;
-    const int to = i + by;
-    const bool there = to >= 0 && to < ladder.size() && ladder[to].id() != m_draft.selectedEntry()->rung_id();
-    return there ? &ladder[to] : nullptr;
-  }
-  return nullptr;
+  if (before == entries.end()) return std::nullopt;
+  LadderStep taken = stepOnLadder(*before, up, file->person, *m_context.catalogue, *m_context.rules);
+  const bool there =
+      taken.what == LadderStep::What::Taken && taken.entry.rung_id() != m_draft.selectedEntry()->rung_id();
+  return there ? std::optional(std::move(taken.entry)) : std::nullopt;
 }
 
 QString NextStepModel::stepWords() const {
-  const v1::Rung* rung = stepRung();
-  if (rung == nullptr) return {};
+  const auto next = step();
+  if (!next) return {};
   return m_advice.advice == Advice::Ready
-             ? tr("Next step: %1, %2").arg(print::words(rung->support()), print::doseWords(rung->dose()))
-             : tr("Step back: %1, %2").arg(print::words(rung->support()), print::doseWords(rung->dose()));
+             ? tr("Next step: %1, %2").arg(print::words(next->support()), print::doseWords(next->dose()))
+             : tr("Step back: %1, %2").arg(print::words(next->support()), print::doseWords(next->dose()));
 }
 
 void NextStepModel::takeStep() {
-  const v1::Rung* rung = stepRung();
-  if (rung != nullptr) setRung(print::text(rung->id()));
+  if (const auto next = step()) setRung(print::text(next->rung_id()));
 }
 
 }  // namespace newel::desk

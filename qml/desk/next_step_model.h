@@ -8,6 +8,7 @@
 #include <QtCore/QObject>
 #include <QtCore/QVariantList>
 #include <memory>
+#include <optional>
 #include <vector>
 
 #include "core/progress/adherence.h"
@@ -64,7 +65,7 @@ class NextStepModel : public QObject {
  private:
   void refresh();
   const v1::Exercise* exercise() const;
-  const v1::Rung* stepRung() const;  // where takeStep() leads; nullptr: nowhere
+  std::optional<v1::Entry> step() const;  // where takeStep() leads; nullopt: nowhere
 
   DraftModel& m_draft;
   const DeskContext& m_context;

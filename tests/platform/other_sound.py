@@ -3,15 +3,12 @@ Checked: the music is lowered while ours is there (module-role-ducking, and what
 is as loud as before once ours ended, and once ours was killed with SIGKILL. Skipped (77) without PulseAudio."""
 import array
 import os
-import shutil
 import signal
 import subprocess
 import sys
-import tempfile
-import time
 
-SKIPPED = 77
-WAIT_S = 8
+from sound_server import leave_without, sound_server, start_ours, until
+
 LOUD = 8000
 
 
@@ -27,33 +24,16 @@ def level(env):
     return sorted(abs(sample) for sample in samples)[len(samples) // 2] if samples else 0
 
 
-def until(what, test):
-    end = time.monotonic() + WAIT_S
-    while time.monotonic() < end:
-        if test():
-            return
-        time.sleep(0.05)
-    sys.exit("waited in vain: " + what)
-
-
-def ours(program, env):
-    process = subprocess.Popen([program], env=env, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True)
-    said = process.stdout.readline().strip()
-    if said != "warm":
-        sys.exit("our program has no sound: " + said)
-    return process
-
-
 def check(program, env):
     loud = LOUD * 0.9
     low = LOUD * 0.5
     until("the music", lambda: level(env) > loud)
-    first = ours(program, env)
+    first = start_ours(program, env)
     until("the music is lowered", lambda: 0 < level(env) < low)
     first.stdin.close()
     first.wait()
     until("the music is back after an end", lambda: level(env) > loud)
-    second = ours(program, env)
+    second = start_ours(program, env)
     until("the music is lowered again", lambda: 0 < level(env) < low)
     second.send_signal(signal.SIGKILL)
     second.wait()
@@ -62,34 +42,20 @@ def check(program, env):
 
 
 def main():
-    if not all(shutil.which(name) for name in ("pulseaudio", "parec", "pacat")):
-        print("skipped: no PulseAudio (pulseaudio, pulseaudio-utils)")
-        sys.exit(SKIPPED)
-    with tempfile.TemporaryDirectory() as folder:
-        socket = os.path.join(folder, "socket")
-        env = dict(os.environ, HOME=folder, XDG_RUNTIME_DIR=folder, PULSE_SERVER="unix:" + socket,
-                   PULSE_RUNTIME_PATH=folder, DBUS_SESSION_BUS_ADDRESS="disabled:")
-        server = subprocess.Popen(
-            ["pulseaudio", "-n", "--daemonize=no", "--exit-idle-time=-1", "--disable-shm=true", "--use-pid-file=no",
-             "-L", "module-native-protocol-unix auth-anonymous=1 socket=" + socket,
-             "-L", "module-null-sink sink_name=nowhere",
-             "-L", "module-role-ducking trigger_roles=phone ducking_roles=music volume=-20dB"],
-            env=env, stderr=subprocess.DEVNULL)
-        music = None
+    leave_without("pulseaudio", "parec", "pacat")
+    ducking = "module-role-ducking trigger_roles=phone ducking_roles=music volume=-20dB"
+    with sound_server(ducking) as (env, folder):
+        # "Music" of one steady size, so that its loudness is a number.
+        samples = os.path.join(folder, "music")
+        with open(samples, "wb") as file:
+            file.write(array.array("h", [LOUD, LOUD] * (44100 * 60)).tobytes())
+        music = subprocess.Popen(["pacat", "--playback", "--property=media.role=music", "--format=s16le",
+                                  "--rate=44100", "--channels=2", samples], env=env)
         try:
-            until("the sound server", lambda: os.path.exists(socket))
-            # "Music" of one steady size, so that its loudness is a number.
-            samples = os.path.join(folder, "music")
-            with open(samples, "wb") as file:
-                file.write(array.array("h", [LOUD, LOUD] * (44100 * 60)).tobytes())
-            music = subprocess.Popen(["pacat", "--playback", "--property=media.role=music", "--format=s16le",
-                                      "--rate=44100", "--channels=2", samples], env=env)
             check(sys.argv[1], env)
         finally:
-            for process in (music, server):
-                if process is not None:
-                    process.kill()
-                    process.wait()
+            music.kill()
+            music.wait()
 
 
 main()

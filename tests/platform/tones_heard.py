@@ -1,15 +1,13 @@
 """Tones of ours on a real PulseAudio server of the test's own, into a null sink, whose output is recorded: every tone that
 is played comes out, also minutes after the device was opened, and the device stays silent in between. Skipped (77) without PulseAudio."""
 import array
-import os
-import shutil
 import subprocess
 import sys
-import tempfile
 import threading
 import time
 
-SKIPPED = 77
+from sound_server import leave_without, sound_server, start_ours, until
+
 RATE = 48000
 LOUD = 500  # of 32767
 TONES = 6
@@ -40,22 +38,10 @@ class Recorder:
         return sum(1 for sample in self.samples[start:] if abs(sample) > LOUD)
 
 
-def until(what, test, seconds=8):
-    end = time.monotonic() + seconds
-    while time.monotonic() < end:
-        if test():
-            return
-        time.sleep(0.05)
-    sys.exit("waited in vain: " + what)
-
-
 def check(program, env):
     recorder = Recorder(env)
     until("the recorder", lambda: len(recorder.samples) > RATE // 5)
-    ours = subprocess.Popen([program], env=env, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True)
-    said = ours.stdout.readline().strip()
-    if said != "warm":
-        sys.exit("our program has no sound: " + said)
+    ours = start_ours(program, env)
     until("the first tone", lambda: recorder.loud_since(0) > RATE // 50)
     for number in range(TONES):
         time.sleep(PAUSE_S)
@@ -74,23 +60,9 @@ def check(program, env):
 
 
 def main():
-    if not all(shutil.which(name) for name in ("pulseaudio", "parec")):
-        print("skipped: no PulseAudio (pulseaudio, pulseaudio-utils)")
-        sys.exit(SKIPPED)
-    with tempfile.TemporaryDirectory() as folder:
-        socket = os.path.join(folder, "socket")
-        env = dict(os.environ, HOME=folder, XDG_RUNTIME_DIR=folder, PULSE_SERVER="unix:" + socket,
-                   PULSE_RUNTIME_PATH=folder, DBUS_SESSION_BUS_ADDRESS="disabled:")
-        server = subprocess.Popen(
-            ["pulseaudio", "-n", "--daemonize=no", "--exit-idle-time=-1", "--disable-shm=true", "--use-pid-file=no",
-             "-L", "module-native-protocol-unix auth-anonymous=1 socket=" + socket,
-             "-L", "module-null-sink sink_name=nowhere"], env=env, stderr=subprocess.DEVNULL)
-        try:
-            until("the sound server", lambda: os.path.exists(socket))
-            check(sys.argv[1], env)
-        finally:
-            server.kill()
-            server.wait()
+    leave_without("pulseaudio", "parec")
+    with sound_server() as (env, _):
+        check(sys.argv[1], env)
 
 
 main()
