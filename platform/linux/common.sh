@@ -45,7 +45,8 @@ install_checks() {
     say 'It could not be installed: the tests that need it are skipped.' >&2
 }
 
-# build_preset NAME [cmake arguments]: configures once, then builds what changed.
+# build_preset NAME [cmake arguments]: configures once, then builds what changed. build_options: for the builder itself.
+build_options=()
 build_preset() {
   local preset=$1
   shift
@@ -59,7 +60,7 @@ build_preset() {
     esac
     (cd "$top" && cmake --preset "$preset" "${extra[@]}" "$@")
   fi
-  CCACHE_BASEDIR=$top CCACHE_NOHASHDIR=1 cmake --build "$folder" ${build_target:+--target "$build_target"}
+  CCACHE_BASEDIR=$top CCACHE_NOHASHDIR=1 cmake --build "$folder" ${build_target:+--target "$build_target"} "${build_options[@]}"
 }
 
 # The fuzz targets alone, with clang and libFuzzer.
