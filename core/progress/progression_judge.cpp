@@ -6,6 +6,8 @@
 #include <optional>
 #include <string>
 
+#include "core/progress/trend.h"
+
 namespace newel {
 namespace {
 
@@ -129,23 +131,14 @@ class Judge {
     return good;
   }
 
-  // The phone asks once, before the first exercise; what is told later may say it for each.
-  std::optional<int> painBefore() const {
-    if (m_done.has_pain_before_0_10()) return static_cast<int>(m_done.pain_before_0_10());
-    for (const v1::EntryDone& entry : m_practice.entries()) {
-      if (entry.has_pain_before_0_10()) return static_cast<int>(entry.pain_before_0_10());
-    }
-    return std::nullopt;
-  }
-
   std::optional<int> painRise() const {
-    const auto before = painBefore();
+    const auto before = painBefore(m_practice, m_done);
     if (!before || !m_done.has_pain_after_0_10()) return std::nullopt;
-    return static_cast<int>(m_done.pain_after_0_10()) - *before;
+    return static_cast<int>(m_done.pain_after_0_10()) - static_cast<int>(*before);
   }
 
   std::map<std::string, std::string> painArgs(std::uint32_t limit) const {
-    return {{"before", std::to_string(painBefore().value_or(0))},
+    return {{"before", std::to_string(painBefore(m_practice, m_done).value_or(0))},
             {"after", std::to_string(m_done.pain_after_0_10())},
             {"limit", std::to_string(limit)}};
   }

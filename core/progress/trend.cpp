@@ -66,6 +66,14 @@ PainCourse painCourse(const std::vector<v1::Practice>& practices, const std::str
   return painCourseOf(painRatings(practices, entry_id));
 }
 
+std::optional<std::uint32_t> painBefore(const v1::Practice& practice, const v1::EntryDone& entry) {
+  if (entry.has_pain_before_0_10()) return entry.pain_before_0_10();
+  for (const v1::EntryDone& first : practice.entries()) {
+    if (first.has_pain_before_0_10()) return first.pain_before_0_10();
+  }
+  return std::nullopt;
+}
+
 PainCourse painCourseOf(std::vector<PainRating> ratings) {
   PainCourse course;
   course.ratings = std::move(ratings);

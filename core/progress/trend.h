@@ -5,6 +5,7 @@
 
 #include <absl/time/civil_time.h>
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -32,6 +33,10 @@ struct PainRating {
 // What each practice was rated afterwards, oldest first: of one entry, or, with an empty `entry_id`, the
 // highest of each practice. Practices without a rating, or with a day that cannot be read, give none.
 std::vector<PainRating> painRatings(const std::vector<v1::Practice>& practices, const std::string& entry_id);
+
+// Of an exercise of `practice`: the phone asks once, before the first one, and what is told later may say it
+// for each. nullopt: it was not rated.
+std::optional<std::uint32_t> painBefore(const v1::Practice& practice, const v1::EntryDone& entry);
 
 struct PainCourse {
   std::vector<PainRating> ratings;

@@ -18,6 +18,7 @@
 #include "core/records/practice.pb.h"
 #include "core/records/programme.pb.h"
 #include "core/records/progression.pb.h"
+#include "core/records/remark.pb.h"
 #include "core/records/reminder.pb.h"
 #include "core/records/rule.pb.h"
 #include "core/records/setting.pb.h"
@@ -46,6 +47,7 @@ absl::Status check(const v1::JournalLine& line);
 absl::Status check(const v1::Message& message);
 absl::Status check(const v1::Receipt& receipt);
 absl::Status check(const v1::Measure& measure);
+absl::Status check(const v1::Remark& remark);
 absl::Status check(const v1::ReminderBook& book);
 absl::Status check(const v1::Rule& rule);
 absl::Status check(const v1::ReadyQuestion& question);

@@ -144,4 +144,17 @@ absl::Status check(const v1::Measure& measure) {
   return check.status();
 }
 
+absl::Status check(const v1::Remark& remark) {
+  FieldCheck check;
+  check.uuid("id", remark.id());
+  check.range("revision", remark.revision(), 1, 1000000);
+  check.uuid("person_id", remark.person_id());
+  if (!remark.practice_id().empty()) check.uuid("practice_id", remark.practice_id());
+  check.day("local_day", remark.local_day());
+  check.text("text", remark.text(), 1, 1000);
+  check.that(remark.has_written_at(), "written_at", "is missing");
+  check.text("writer_name", remark.writer_name(), 0, 200);
+  return check.status();
+}
+
 }  // namespace newel

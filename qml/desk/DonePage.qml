@@ -182,6 +182,22 @@ FocusScope {
 
             Heading {
                 width: parent.width
+                text: qsTr("Notes about days")
+            }
+
+            Problem {
+                width: parent.width
+                text: page.desk.remarks.problem
+            }
+
+            RemarkPane {
+                width: parent.width
+                remarks: page.desk.remarks
+                mayWrite: page.desk.mayWrite
+            }
+
+            Heading {
+                width: parent.width
                 text: page.done.practices.length === 0 ? qsTr("No practice reported in these weeks")
                     : page.done.practices.length === 1 ? qsTr("1 practice")
                                                        : qsTr("%1 practices, newest first").arg(page.done.practices.length)
@@ -195,6 +211,8 @@ FocusScope {
 
                     width: all.width
                     practice: modelData
+                    remarks: page.desk.remarks
+                    mayWrite: page.desk.mayWrite
                 }
             }
         }

@@ -185,6 +185,7 @@ Column {
             about: qsTr("whole programme")
             reason: list.draft.reasons[modelData.ruleId] ?? ""
             onReasoned: text => list.draft.setReason(modelData.ruleId, text)
+            onFixed: index => list.draft.applyFix(modelData.ruleId, index)
         }
     }
 

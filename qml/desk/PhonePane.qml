@@ -52,33 +52,15 @@ Column {
             height: pane.phoneHeight
             scale: pane.zoom
             transformOrigin: Item.TopLeft
-            LayoutMirroring.enabled: pane.preview.rightToLeft
-            LayoutMirroring.childrenInherit: true
 
-            PracticeView {
+            PhoneScreen {
                 anchors.fill: parent
-                Accessible.ignored: true
-                facts: PracticeFacts {
-                    entryNumber: pane.now.entryNumber ?? 1
-                    entryCount: pane.now.entryCount ?? 1
-                    title: pane.now.title ?? ""
-                    cue: pane.now.cue ?? ""
-                    next: pane.now.next ?? ""
-                    support: pane.now.support ?? ""
-                    number: pane.now.number ?? ""
-                    numberOf: pane.now.numberOf ?? ""
-                    setWords: pane.now.setWords ?? ""
-                    sideWords: pane.now.sideWords ?? ""
-                    fraction: pane.now.fraction ?? 0
-                    resting: pane.now.resting ?? false
-                    canLengthen: pane.now.canLengthen ?? false
-                    canGoNow: pane.now.canGoNow ?? false
-                    waiting: pane.now.waiting ?? false
-                    labels: pane.preview.labels
-                    figure: pane.preview.figure
-                    posts: pane.now.posts ?? []
-                    at: pane.now.at ?? 0
-                }
+                now: pane.preview.facts
+                labels: pane.preview.labels
+                figure: pane.preview.figure
+                rightToLeft: pane.preview.rightToLeft
+                textPercent: pane.preview.textPercent
+                dark: Theme.dark
             }
 
             MouseArea {
@@ -122,6 +104,22 @@ Column {
             text: qsTr("%1 of %2").arg(pane.preview.at + 1).arg(pane.preview.count)
             color: Theme.soft
         }
+    }
+
+    Say {
+        width: parent.width
+        visible: pane.preview.count > 0
+        text: pane.preview.textWords
+        color: Theme.soft
+    }
+
+    ChipStrip {
+        width: parent.width
+        visible: pane.preview.count > 0
+        group: qsTr("Size of text on the phone")
+        options: pane.preview.textSizes
+        value: pane.preview.textPercent
+        onPicked: value => pane.preview.textPercent = value
     }
 
     ListView {

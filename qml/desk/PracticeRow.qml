@@ -9,6 +9,8 @@ Rectangle {
     id: row
 
     required property var practice
+    required property RemarksModel remarks
+    property bool mayWrite: true
 
     implicitHeight: column.implicitHeight + 2 * Theme.space
     color: Theme.sheet
@@ -95,6 +97,15 @@ Rectangle {
                     text: entry.modelData.skipped
                 }
             }
+        }
+
+        RemarkPane {
+            width: parent.width
+            remarks: row.remarks
+            practiceId: row.practice.id
+            day: row.practice.localDay
+            about: row.practice.day
+            mayWrite: row.mayWrite
         }
     }
 }

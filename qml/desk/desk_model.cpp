@@ -33,6 +33,7 @@ DeskModel::DeskModel(DeskContext& context, const DeskSettings& settings, const Q
       m_many(context),
       m_measures(context),
       m_progress(context),
+      m_remarks(context),
       m_timeline(context),
       m_content(context),
       m_own(context, m_content),
@@ -73,6 +74,7 @@ void DeskModel::connectModels() {
   connect(&m_start, &StartModel::kept, this, &DeskModel::say);
   connect(&m_start, &StartModel::libraryChanged, this, &DeskModel::readLibrary);
   connect(&m_measures, &MeasuresModel::saved, &m_person, &PersonModel::reload);
+  connect(&m_remarks, &RemarksModel::saved, &m_person, &PersonModel::reload);
   connect(&m_hold, &HoldModel::sent, this, [this] {
     const bool lifted = m_hold.lifting();
     show(PersonPage);
@@ -138,7 +140,10 @@ void DeskModel::gotFile() {
   const auto file = m_person.file();
   checkOpening();
   if (m_page == PairingPage) m_pairing.follow(*file);
-  if (m_page == DonePage) m_done.show(file);
+  if (m_page == DonePage) {
+    m_done.show(file);
+    m_remarks.show(file);
+  }
   if (m_page == MeasuresPage) m_measures.follow(file);
   if (m_page == TimelinePage) m_timeline.show(file);
   if (m_page == ProgressPage) m_progress.show(file);

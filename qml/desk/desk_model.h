@@ -37,6 +37,7 @@
 #include "qml/desk/person_model.h"
 #include "qml/desk/preview_model.h"
 #include "qml/desk/progress_model.h"
+#include "qml/desk/remarks_model.h"
 #include "qml/desk/sign_in_model.h"
 #include "qml/desk/start_model.h"
 #include "qml/desk/timeline_model.h"
@@ -86,6 +87,7 @@ class DeskModel : public QObject {
   Q_PROPERTY(newel::desk::TimelineModel* timeline READ timeline CONSTANT)
   Q_PROPERTY(newel::desk::MeasuresModel* measures READ measures CONSTANT)
   Q_PROPERTY(newel::desk::ProgressModel* progress READ progress CONSTANT)
+  Q_PROPERTY(newel::desk::RemarksModel* remarks READ remarks CONSTANT)
   Q_PROPERTY(newel::desk::HoldModel* hold READ hold CONSTANT)
   Q_PROPERTY(newel::desk::ManyModel* many READ many CONSTANT)
   Q_PROPERTY(newel::desk::OwnExerciseModel* ownExercises READ ownExercises CONSTANT)
@@ -160,6 +162,7 @@ class DeskModel : public QObject {
   MeasuresModel* measures() { return &m_measures; }
   TimelineModel* timeline() { return &m_timeline; }
   ProgressModel* progress() { return &m_progress; }
+  RemarksModel* remarks() { return &m_remarks; }
   HoldModel* hold() { return &m_hold; }
   ManyModel* many() { return &m_many; }
   OwnExerciseModel* ownExercises() { return &m_own; }
@@ -266,6 +269,7 @@ class DeskModel : public QObject {
   ManyModel m_many;
   MeasuresModel m_measures;
   ProgressModel m_progress;
+  RemarksModel m_remarks;
   TimelineModel m_timeline;
   DeskContent m_content;
   OwnExerciseModel m_own;

@@ -76,6 +76,7 @@ void DeskModel::openPairing() {
 void DeskModel::openDone() {
   if (!m_person.loaded()) return;
   m_done.show(m_person.file());
+  m_remarks.show(m_person.file());
   show(DonePage);
 }
 

@@ -10,6 +10,7 @@
 #include <memory>
 
 #include "core/review/cert.h"
+#include "core/review/programme_fixes.h"
 #include "core/review/review.h"
 #include "qml/desk/catalogue_list_model.h"
 #include "qml/desk/desk_context.h"
@@ -44,8 +45,9 @@ class DraftModel : public QObject {
   Q_PROPERTY(int painRise READ painRise NOTIFY changed)
   Q_PROPERTY(QVariantList minutes READ minutes NOTIFY changed)  // Monday first
   Q_PROPERTY(QString minutesWords READ minutesWords NOTIFY changed)
-  Q_PROPERTY(QVariantList findings READ findings NOTIFY changed)  // of the whole programme, see findingList()
-  Q_PROPERTY(QVariantMap reasons READ reasons NOTIFY changed)     // rule id: written reason
+  Q_PROPERTY(
+      QVariantList findings READ findings NOTIFY changed)  // of the whole, findingList() and "fixes": {text}
+  Q_PROPERTY(QVariantMap reasons READ reasons NOTIFY changed)  // rule id: written reason
   Q_PROPERTY(QStringList changes READ changes NOTIFY changed)
   Q_PROPERTY(QString changesBrief READ changesBrief NOTIFY changed)  // the first of them, a line each
   // Effort x minutes of the last weeks, as the person rated them; empty: nothing was practised.
@@ -122,6 +124,8 @@ class DraftModel : public QObject {
   Q_INVOKABLE void setPainStop(int value);
   Q_INVOKABLE void setPainRise(int value);
   Q_INVOKABLE void setReason(const QString& rule_id, const QString& reason);  // of a finding on the whole
+  // One of the changes that findings offers under "fixes", as one step that can be undone.
+  Q_INVOKABLE void applyFix(const QString& rule_id, int index);
   Q_INVOKABLE void setChangesForPerson(const QString& words);
   Q_INVOKABLE void undo();
   Q_INVOKABLE void redo();
@@ -165,6 +169,8 @@ class DraftModel : public QObject {
   QString draftFolder() const;
   QString whyNotEntry() const;
   std::vector<CertResult> reportLines() const;
+  std::vector<ProgrammeFix> fixesOf(const std::string& rule_id) const;
+  QString fixWords(const ProgrammeFix& fix) const;
 
   DeskContext& m_context;
   std::shared_ptr<const PersonFile> m_file;

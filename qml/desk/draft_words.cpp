@@ -118,10 +118,6 @@ QString DraftModel::minutesWords() const {
   return tr("%1, was %2").arg(now).arg(std::ceil(m_minutes_before));
 }
 
-QVariantList DraftModel::findings() const {
-  return m_review.ok() ? findingList(m_review->programme_findings) : QVariantList();
-}
-
 QVariantMap DraftModel::reasons() const {
   QVariantMap reasons;
   if (!m_review.ok()) return reasons;

@@ -35,6 +35,7 @@ absl::StatusOr<PersonFile> fetchPerson(DeskClient& client, const std::string& pe
            [&] { return take(client.practices(person_id), file.practices); },
            [&] { return take(client.wearBlocks(person_id), file.wear_blocks); },
            [&] { return take(client.measures(person_id), file.measures); },
+           [&] { return take(client.remarks(person_id), file.remarks); },
            [&] { return take(client.devices(person_id), file.devices); }}) {
     const absl::Status status = step();
     if (!status.ok()) return status;

@@ -27,11 +27,12 @@ struct PersonFile {
   std::vector<v1::Practice> practices;
   std::vector<v1::WearBlock> wear_blocks;  // last revisions, by when they were put on
   std::vector<v1::Measure> measures;       // last revisions, withdrawn ones too
+  std::vector<v1::Remark> remarks;         // last revisions, withdrawn ones too
   std::vector<v1::Device> devices;
   std::vector<v1::Opening> openings;  // by a written reason, in the last week, newest first
 };
 
-// Blocks: ten calls. `mark_read`: a therapist looks at the messages now. The first error ends it.
+// Blocks: eleven calls. `mark_read`: a therapist looks at the messages now. The first error ends it.
 absl::StatusOr<PersonFile> fetchPerson(DeskClient& client, const std::string& person_id, bool mark_read);
 
 // Until when the record is open to this account by a written reason; nullopt: it is not at `now`, the hub's.

@@ -109,6 +109,7 @@ QVariantMap practiceMap(const v1::Practice& practice, const PersonFile& file, co
   const bool bad = practice.end() != v1::PRACTICE_END_FINISHED;
   return {{QStringLiteral("id"), print::text(practice.id())},
           {QStringLiteral("day"), print::dayWords(practice.local_day())},
+          {QStringLiteral("localDay"), print::text(practice.local_day())},
           {QStringLiteral("known"), knownWords(practice, zone)},
           {QStringLiteral("end"), endWords(practice)},
           {QStringLiteral("stopped"), bad},

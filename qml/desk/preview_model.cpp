@@ -48,7 +48,8 @@ void PreviewModel::refresh() {
     }
   }
   if (problem == m_problem && google::protobuf::util::MessageDifferencer::Equals(timeline, m_timeline)) {
-    emit atChanged();  // the entry's place among the others may be another one
+    emit shownChanged();  // the person's phone may have said something new
+    emit atChanged();     // the entry's place among the others may be another one
     return;
   }
   const bool other = timeline.entry_id() != m_timeline.entry_id();

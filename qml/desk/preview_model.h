@@ -27,6 +27,10 @@ class PreviewModel : public QAbstractListModel {
   Q_PROPERTY(
       QVariantMap labels READ labels NOTIFY shownChanged)  // of PracticeFacts: the buttons, as on their phone
   Q_PROPERTY(bool rightToLeft READ rightToLeft NOTIFY shownChanged)
+  // Of the text on the phone, 100 to 200: what the person's phone said, until another is looked at.
+  Q_PROPERTY(int textPercent READ textPercent WRITE setTextPercent NOTIFY shownChanged)
+  Q_PROPERTY(QString textWords READ textWords NOTIFY shownChanged)       // where that number comes from
+  Q_PROPERTY(QVariantList textSizes READ textSizes NOTIFY shownChanged)  // {value, text}
   Q_PROPERTY(bool playing READ playing WRITE setPlaying NOTIFY playingChanged)  // beat after beat, in time
   Q_PROPERTY(newel::parts::FigureSource* figure READ figure CONSTANT)
   // Of the beat `at`, as PracticeFacts has them: title, cue, next, support, number, numberOf, setWords,
@@ -51,6 +55,10 @@ class PreviewModel : public QAbstractListModel {
   QString language() const;
   QVariantMap labels() const;
   bool rightToLeft() const { return m_phone.rightToLeft(); }
+  int textPercent() const;
+  void setTextPercent(int percent);
+  QString textWords() const;
+  QVariantList textSizes() const;
   QVariantMap facts() const;
 
  signals:
@@ -61,6 +69,7 @@ class PreviewModel : public QAbstractListModel {
 
  private:
   void refresh();
+  int saidPercent() const;  // by the phone heard from last; 0: none has
   void showFigure();
   void advance();
   void begin();
@@ -79,6 +88,8 @@ class PreviewModel : public QAbstractListModel {
   v1::Timeline m_timeline;
   QString m_problem;
   int m_at = 0;
+  int m_text_percent = 0;  // looked at by the therapist; 0: as the phone said
+  std::string m_text_of;   // the person whose text size that is
   bool m_playing = false;
   QElapsedTimer m_since;  // the beat `at` began, while playing
   QTimer m_next;          // to the end of that beat

@@ -31,6 +31,12 @@ Window {
     }
 
     Binding {
+        target: window.models.settings
+        property: "shownPercent"
+        value: Math.round(Theme.scale * 100)
+    }
+
+    Binding {
         target: Theme
         property: "dark"
         value: window.models.settings.look === SettingsModel.AsSystem ? Theme.systemDark : window.models.settings.look === SettingsModel.Dark

@@ -29,6 +29,8 @@ class SettingsModel : public QObject {
   // What the owner has asked of the whole system; either is enough.
   Q_PROPERTY(bool systemLessMotion READ systemLessMotion NOTIFY changed)
   Q_PROPERTY(bool systemMoreContrast READ systemMoreContrast NOTIFY changed)
+  // What text is drawn at, the system's own scale included, in percent: for the desk's picture of this phone.
+  Q_PROPERTY(int shownPercent WRITE setShownPercent)
   // Of screens and voice, as chosen on this phone ("es"); empty: the clinic's record or the system decides.
   Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)
   // How the person is drawn, as numbers from 0 into what can be chosen.
@@ -49,6 +51,7 @@ class SettingsModel : public QObject {
 
   int textPercent() const;
   void setTextPercent(int percent);
+  void setShownPercent(int percent) { m_parts.engine->showsTextAt(percent); }
   bool voice() const;
   void setVoice(bool on);
   bool vibrates() const;

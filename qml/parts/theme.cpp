@@ -54,6 +54,14 @@ void Theme::setTextPercent(int percent) {
   emit changed();
 }
 
+void Theme::showAt(int percent) {
+  if (m_system_scale != 1) {
+    m_system_scale = 1;
+    emit changed();
+  }
+  setTextPercent(percent);
+}
+
 void Theme::setLessMotion(bool on) {
   if (m_less_motion == on) return;
   m_less_motion = on;

@@ -59,6 +59,8 @@ class Theme : public QObject {
   void setStrong(bool on);
   int textPercent() const { return m_text_percent; }
   void setTextPercent(int percent);
+  // As on another machine whose system leaves text as it is: of this one, nothing counts.
+  void showAt(int percent);
   bool lessMotion() const { return m_less_motion; }
   void setLessMotion(bool on);
   double scale() const;

@@ -140,10 +140,18 @@ QString thresholdWords(const v1::StopThresholds& thresholds) {
       .arg(thresholds.pain_rise_0_10());
 }
 
+QString heldWords(std::int64_t ms) {
+  const std::int64_t seconds = ms / 1000;
+  if (seconds < 120) return sheetWords("RecordWords", "%1 s").arg(seconds);
+  const std::int64_t minutes = (seconds + 30) / 60;
+  if (minutes < 120) return sheetWords("RecordWords", "%1 min").arg(minutes);
+  return sheetWords("RecordWords", "%1 h %2 min").arg(minutes / 60).arg(minutes % 60);
+}
+
 QString doneWords(const v1::DoseCount& count) {
   QStringList parts;
   parts << timesOf(static_cast<int>(count.repetitions()));
-  if (count.hold_ms() > 0) parts << sheetWords("RecordWords", "%1 s held").arg(count.hold_ms() / 1000);
+  if (count.hold_ms() > 0) parts << sheetWords("RecordWords", "%1 held").arg(heldWords(count.hold_ms()));
   return joined(parts);
 }
 

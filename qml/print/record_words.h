@@ -58,6 +58,9 @@ QString scheduleWords(const v1::Schedule& schedule);
 QString windowWords(const v1::Window& window);
 // "Stop if pain passes 5 of 10, or rises by 2 or more."
 QString thresholdWords(const v1::StopThresholds& thresholds);
+// Of holding still, as exact as it is useful: "45 s", "12 min" from two minutes on, "3 h 53 min" from two
+// hours on.
+QString heldWords(std::int64_t ms);
 // What was done of a dose: "16 times, 48 s held".
 QString doneWords(const v1::DoseCount& count);
 

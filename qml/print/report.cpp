@@ -198,7 +198,7 @@ class Report {
         sum.done += entry.done().repetitions();
         sum.held_ms += entry.done().hold_ms();
         sum.voided += static_cast<int>(entry.voided_holds());
-        if (entry.has_pain_before_0_10()) sum.before.add(entry.pain_before_0_10());
+        if (const auto before = painBefore(*practice, entry)) sum.before.add(*before);
         if (entry.has_pain_after_0_10()) sum.after.add(entry.pain_after_0_10());
         if (entry.has_effort_0_10()) sum.effort.add(entry.effort_0_10());
       }
@@ -210,7 +210,7 @@ class Report {
       rows << QStringList{titleOfEntry(entry_id),
                           QString::number(sum.times),
                           sheetWords("Report", "%1 of %2").arg(sum.done).arg(sum.asked),
-                          sheetWords("Report", "%1 s").arg(sum.held_ms / 1000),
+                          heldWords(sum.held_ms),
                           sum.before.words(),
                           sum.after.words(),
                           sum.effort.words()};

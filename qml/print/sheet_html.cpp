@@ -1,11 +1,33 @@
 #include "qml/print/sheet_html.h"
 
+#include <algorithm>
+
 #include "qml/print/sheet_language.h"
 
 namespace newel::print {
 
+namespace {
+
+// Nothing in it is written from the right.
+bool readsFromTheLeftOnly(const QString& text) {
+  return std::none_of(text.begin(), text.end(), [](QChar one) {
+    return one.direction() == QChar::DirR || one.direction() == QChar::DirAL;
+  });
+}
+
+// On a sheet that reads from the right, what is in another language keeps its own order: its full stop stands
+// at its own end (Unicode Standard Annex 9, isolates).
+QString inItsOwnOrder(const QString& text) {
+  if (!sheetReadsRightToLeft() || text.isEmpty() || !readsFromTheLeftOnly(text)) return text;
+  return QChar(0x2066) + text + QChar(0x2069);
+}
+
+}  // namespace
+
 QString safe(const QString& text) {
-  return text.toHtmlEscaped().replace(QLatin1Char('\n'), QStringLiteral("<br>"));
+  QStringList lines;
+  for (const QString& line : text.split(QLatin1Char('\n'))) lines << inItsOwnOrder(line).toHtmlEscaped();
+  return lines.join(QStringLiteral("<br>"));
 }
 
 QString head(const QString& words) { return QStringLiteral("<h2>%1</h2>").arg(safe(words)); }

@@ -295,6 +295,20 @@ absl::StatusOr<std::vector<v1::Measure>> DeskClient::measures(const std::string&
   return std::vector<v1::Measure>(reply->measures().begin(), reply->measures().end());
 }
 
+absl::StatusOr<v1::Remark> DeskClient::putRemark(const v1::PutRemarkRequest& request) {
+  const auto reply = m_impl->call(&v1::DeskService::Stub::PutRemark, request);
+  if (!reply.ok()) return reply.status();
+  return reply->remark();
+}
+
+absl::StatusOr<std::vector<v1::Remark>> DeskClient::remarks(const std::string& person_id) {
+  v1::ListRemarksRequest request;
+  request.set_person_id(person_id);
+  const auto reply = m_impl->call(&v1::DeskService::Stub::ListRemarks, request);
+  if (!reply.ok()) return reply.status();
+  return std::vector<v1::Remark>(reply->remarks().begin(), reply->remarks().end());
+}
+
 absl::StatusOr<std::vector<v1::Receipt>> DeskClient::receipts(const std::string& person_id) {
   v1::ListReceiptsRequest request;
   request.set_person_id(person_id);

@@ -71,6 +71,8 @@ class DeskClient {
   absl::StatusOr<std::vector<v1::WearBlock>> wearBlocks(const std::string& person_id);
   absl::StatusOr<v1::Measure> putMeasure(const v1::PutMeasureRequest& request);
   absl::StatusOr<std::vector<v1::Measure>> measures(const std::string& person_id);  // withdrawn ones too
+  absl::StatusOr<v1::Remark> putRemark(const v1::PutRemarkRequest& request);
+  absl::StatusOr<std::vector<v1::Remark>> remarks(const std::string& person_id);  // withdrawn ones too
   absl::StatusOr<std::vector<v1::Receipt>> receipts(const std::string& person_id);
   // Before a file of this person's record exists: "fhir", "ical", "csv", "handout", "report" or "card".
   absl::Status noteExport(const std::string& person_id, const std::string& format);

@@ -1,5 +1,6 @@
 #include "sync/home/home_engine.h"
 
+#include <algorithm>
 #include <filesystem>
 #include <mutex>
 #include <utility>
@@ -163,6 +164,9 @@ void HomeEngine::start() { m_impl->m_loop->start(); }
 void HomeEngine::syncSoon() { m_impl->m_loop->wake(); }
 absl::Status HomeEngine::syncOnce() { return m_impl->m_loop->syncOnce(); }
 absl::Duration HomeEngine::untilTurn() const { return m_impl->m_loop->untilTurn(); }
+void HomeEngine::showsTextAt(int percent) {
+  m_impl->m_loop->showsTextAt(static_cast<std::uint32_t>(std::clamp(percent, 100, 200)));
+}
 void HomeEngine::takeTurn() { m_impl->m_loop->takeTurn(); }
 std::string HomeEngine::newId() { return m_impl->newId(); }
 

@@ -86,6 +86,9 @@ class HomeEngine {
   // One round of contact on the caller's thread: offer, fetch, listen. Blocks; what start() repeats. OK when
   // nothing is paired.
   absl::Status syncOnce();
+  // How large text stands on this screen, in percent; brought inside 100 to 200. The therapist's desk shows
+  // the phone so. Goes with what is said next, never on its own.
+  void showsTextAt(int percent);
   // start() in single steps, for a simulation that has one thread and a clock of its own: how long until the
   // next round is due (zero or less: now), and that round.
   absl::Duration untilTurn() const;

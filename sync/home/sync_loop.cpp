@@ -261,6 +261,7 @@ void SyncLoop::listenIfNeeded(HubLink& link) {
   }
   v1::ListenRequest request;
   request.set_app_version(m_parts.app_version);
+  request.set_text_percent(m_text_percent);
   link.listen(request, this);
 }
 
@@ -277,6 +278,7 @@ absl::Status SyncLoop::offerAll(HubLink& link, RoundState& state) {
     after = page->back().sequence();
     v1::OfferRequest request;
     request.set_app_version(m_parts.app_version);
+    request.set_text_percent(m_text_percent);
     for (const auto& envelope : *page) *request.add_records() = envelope;
     const auto reply = link.offer(request);
     if (!reply.ok()) return reply.status();

@@ -5,7 +5,9 @@
 #include <absl/status/status.h>
 #include <absl/time/time.h>
 
+#include <atomic>
 #include <condition_variable>
+#include <cstdint>
 #include <functional>
 #include <memory>
 #include <mutex>
@@ -61,6 +63,8 @@ class SyncLoop : public NudgeSink {
     bool another_certificate = false;  // the last round found another hub's, or the clinic has a new one
   };
   Contact contact() const;
+  // Of text on the screen, 100 to 200; said to the hub with whatever is said next.
+  void showsTextAt(std::uint32_t percent) { m_text_percent = percent; }
   // Something outside a round found the disk full, or not any more.
   void noteLocal(const absl::Status& status);
   // Hold orders that arrived and could not be written (full disk). They count as much as the others.
@@ -96,8 +100,9 @@ class SyncLoop : public NudgeSink {
   void turnWithin(absl::Duration wait);
 
   const Parts m_parts;
-  std::mutex m_round;    // one round at a time
-  std::mutex m_telling;  // one call of Parts::news or ::changed at a time
+  std::atomic<std::uint32_t> m_text_percent = 0;  // 0: not known
+  std::mutex m_round;                             // one round at a time
+  std::mutex m_telling;                           // one call of Parts::news or ::changed at a time
 
   mutable std::mutex m_mutex;  // guards all below
   std::condition_variable m_condition;

@@ -240,6 +240,18 @@ grpc::Status DeskGrpcService::ListMeasures(grpc::ServerContext* context,
               [&](const DeskCaller&) { return m_hub->measures().list(request->person_id()); });
 }
 
+grpc::Status DeskGrpcService::PutRemark(grpc::ServerContext* context, const v1::PutRemarkRequest* request,
+                                        v1::PutRemarkReply* reply) {
+  return call(context, CallKind::Clinical, nullptr, request->remark().person_id(), reply,
+              [&](const DeskCaller& caller) { return m_hub->remarks().put(caller, *request); });
+}
+
+grpc::Status DeskGrpcService::ListRemarks(grpc::ServerContext* context, const v1::ListRemarksRequest* request,
+                                          v1::ListRemarksReply* reply) {
+  return call(context, CallKind::Read, "remarks.see", request->person_id(), reply,
+              [&](const DeskCaller&) { return m_hub->remarks().list(request->person_id()); });
+}
+
 grpc::Status DeskGrpcService::ListReceipts(grpc::ServerContext* context,
                                            const v1::ListReceiptsRequest* request,
                                            v1::ListReceiptsReply* reply) {

@@ -71,6 +71,10 @@ class DeskGrpcService : public v1::DeskService::WithCallbackMethod_Watch<v1::Des
                           v1::PutMeasureReply* reply) override;
   grpc::Status ListMeasures(grpc::ServerContext* context, const v1::ListMeasuresRequest* request,
                             v1::ListMeasuresReply* reply) override;
+  grpc::Status PutRemark(grpc::ServerContext* context, const v1::PutRemarkRequest* request,
+                         v1::PutRemarkReply* reply) override;
+  grpc::Status ListRemarks(grpc::ServerContext* context, const v1::ListRemarksRequest* request,
+                           v1::ListRemarksReply* reply) override;
   grpc::Status ListReceipts(grpc::ServerContext* context, const v1::ListReceiptsRequest* request,
                             v1::ListReceiptsReply* reply) override;
   grpc::Status NoteExport(grpc::ServerContext* context, const v1::NoteExportRequest* request,

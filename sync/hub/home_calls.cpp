@@ -25,12 +25,11 @@ v1::SignedHoldOrder signedHold(const SignedRow& row) {
 
 }  // namespace
 
-absl::StatusOr<PhoneCaller> HomeCalls::authenticate(const std::string& token,
-                                                    const std::string& app_version) {
-  auto caller = recognise(token, app_version);
+absl::StatusOr<PhoneCaller> HomeCalls::authenticate(const std::string& token, const PhoneSays& says) {
+  auto caller = recognise(token, says);
   if (!caller.ok() || !caller->contact.has_value()) return caller;
   const absl::Status noted = m_hub->store->write([&](HubTransaction& transaction) {
-    transaction.noteContact(caller->device_id, caller->contact->at, caller->contact->app_version);
+    transaction.noteContact(caller->device_id, caller->contact->at, caller->contact->says);
     return absl::OkStatus();
   });
   // With a full disk the phone may still fetch, above all a hold order.
@@ -39,9 +38,11 @@ absl::StatusOr<PhoneCaller> HomeCalls::authenticate(const std::string& token,
   return caller;
 }
 
-absl::StatusOr<PhoneCaller> HomeCalls::recognise(const std::string& token, const std::string& app_version) {
+absl::StatusOr<PhoneCaller> HomeCalls::recognise(const std::string& token, const PhoneSays& says) {
   if (token.empty() || token.size() > 200) return absl::UnauthenticatedError("authorization: no token");
-  if (app_version.size() > 60) return absl::InvalidArgumentError("app_version: over 60 bytes");
+  if (says.app_version.size() > 60) return absl::InvalidArgumentError("app_version: over 60 bytes");
+  if (says.text_percent != 0 && (says.text_percent < 100 || says.text_percent > 200))
+    return absl::InvalidArgumentError("text_percent: is not 100 to 200");
   const std::string token_sha256 = sha256(token);
   std::optional<DeviceRow> device;
   bool erased = false;
@@ -69,8 +70,10 @@ absl::StatusOr<PhoneCaller> HomeCalls::recognise(const std::string& token, const
   const absl::Time last = device->last_contact.value_or(absl::InfinitePast());
   const bool stale = now - last >= kContactGrain || last > now;
   PhoneCaller caller{device->id, device->person_id};
-  if (stale || (!app_version.empty() && app_version != device->app_version)) {
-    caller.contact = {now, app_version};
+  const bool another = (!says.app_version.empty() && says.app_version != device->app_version) ||
+                       (says.text_percent != 0 && says.text_percent != device->text_percent);
+  if (stale || another) {
+    caller.contact = {now, says};
   }
   return caller;
 }

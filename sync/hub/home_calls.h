@@ -11,6 +11,12 @@
 
 namespace newel {
 
+// Of an Offer or a Listen.
+template <typename Request>
+PhoneSays saysOf(const Request& request) {
+  return {request.app_version(), request.text_percent()};
+}
+
 // Thread-safe.
 class HomeCalls {
  public:
@@ -21,10 +27,10 @@ class HomeCalls {
   }
   // Every call but pair() begins here. kUnauthenticated: no device has this token. kPermissionDenied: its
   // access was ended, or the clinic has erased the person. Notes the contact.
-  absl::StatusOr<PhoneCaller> authenticate(const std::string& token, const std::string& app_version);
+  absl::StatusOr<PhoneCaller> authenticate(const std::string& token, const PhoneSays& says);
   // As authenticate(), but leaves the contact to offer(), which notes it in the transaction of the records:
   // one wait for the disk, not two.
-  absl::StatusOr<PhoneCaller> recognise(const std::string& token, const std::string& app_version);
+  absl::StatusOr<PhoneCaller> recognise(const std::string& token, const PhoneSays& says);
 
   absl::StatusOr<v1::OfferReply> offer(const PhoneCaller& caller, const v1::OfferRequest& request) {
     return m_intake.offer(caller, request);

@@ -84,7 +84,7 @@ grpc::ServerUnaryReactor* HomeGrpcService::Pair(grpc::CallbackServerContext* con
 grpc::ServerUnaryReactor* HomeGrpcService::Offer(grpc::CallbackServerContext* context,
                                                  const v1::OfferRequest* request, v1::OfferReply* reply) {
   return finishOn(m_bringing, context, request->ByteSizeLong(), [this, context, request, reply] {
-    const auto caller = m_hub->phones().recognise(bearerOf(*context), request->app_version());
+    const auto caller = m_hub->phones().recognise(bearerOf(*context), saysOf(*request));
     noteWho(*context, caller.ok() ? caller->device_id : whoOf(caller.status()));
     if (!caller.ok()) return toGrpc(caller.status());
     return answer(m_hub->phones().offer(*caller, *request), reply);
@@ -94,7 +94,7 @@ grpc::ServerUnaryReactor* HomeGrpcService::Offer(grpc::CallbackServerContext* co
 grpc::ServerUnaryReactor* HomeGrpcService::Fetch(grpc::CallbackServerContext* context,
                                                  const v1::FetchRequest* request, v1::FetchReply* reply) {
   return finishOn(m_asking, context, request->ByteSizeLong(), [this, context, request, reply] {
-    const auto caller = m_hub->phones().authenticate(bearerOf(*context), "");
+    const auto caller = m_hub->phones().authenticate(bearerOf(*context), {});
     noteWho(*context, caller.ok() ? caller->device_id : whoOf(caller.status()));
     if (!caller.ok()) return toGrpc(caller.status());
     return answer(m_hub->phones().fetch(*caller, *request), reply);
@@ -105,7 +105,7 @@ grpc::ServerUnaryReactor* HomeGrpcService::FetchMedia(grpc::CallbackServerContex
                                                       const v1::FetchMediaRequest* request,
                                                       v1::MediaPart* reply) {
   return finishOn(m_asking, context, request->ByteSizeLong(), [this, context, request, reply] {
-    const auto caller = m_hub->phones().authenticate(bearerOf(*context), "");
+    const auto caller = m_hub->phones().authenticate(bearerOf(*context), {});
     noteWho(*context, caller.ok() ? caller->device_id : whoOf(caller.status()));
     if (!caller.ok()) return toGrpc(caller.status());
     return answer(m_hub->media().fetch(*caller, *request), reply);
@@ -118,8 +118,8 @@ grpc::ServerWriteReactor<v1::Nudge>* HomeGrpcService::Listen(grpc::CallbackServe
   const auto stream = StreamReactor<v1::Nudge>::make([place] { place->ended(); });
   // Copies: a phone that hangs up ends the call while this job may still wait.
   const bool taken = m_asking.post([this, context, place, stream, token = bearerOf(*context),
-                                    version = request->app_version()] {
-    const auto caller = m_hub->phones().authenticate(token, version);
+                                    says = saysOf(*request)] {
+    const auto caller = m_hub->phones().authenticate(token, says);
     stream->whileOpen([&] { noteWho(*context, caller.ok() ? caller->device_id : whoOf(caller.status())); });
     const auto joined = caller.ok() ? m_hub->phones().listen(*caller, stream) : caller.status();
     if (joined.ok()) {

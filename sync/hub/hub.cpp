@@ -29,6 +29,7 @@ Hub::Hub(HubStore* store, const Clock* clock, Random* random, Clinic clinic)
   m_access = std::make_unique<PersonAccess>(&m_context);
   m_files = std::make_unique<PersonFiles>(&m_context);
   m_measures = std::make_unique<PersonMeasures>(&m_context);
+  m_remarks = std::make_unique<PersonRemarks>(&m_context);
   m_prescriptions = std::make_unique<Prescriptions>(&m_context);
   m_digests = std::make_unique<DigestKeeper>(&m_context);
   m_snoozes = std::make_unique<Snoozes>(&m_context);

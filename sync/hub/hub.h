@@ -18,6 +18,7 @@
 #include "sync/hub/person_access.h"
 #include "sync/hub/person_files.h"
 #include "sync/hub/person_measures.h"
+#include "sync/hub/person_remarks.h"
 #include "sync/hub/prescriptions.h"
 #include "sync/hub/snoozes.h"
 
@@ -44,6 +45,7 @@ class Hub {
   PersonAccess& access() { return *m_access; }
   PersonFiles& files() { return *m_files; }
   PersonMeasures& measures() { return *m_measures; }
+  PersonRemarks& remarks() { return *m_remarks; }
   Prescriptions& prescriptions() { return *m_prescriptions; }
   DigestKeeper& digests() { return *m_digests; }
   Snoozes& snoozes() { return *m_snoozes; }
@@ -73,6 +75,7 @@ class Hub {
   std::unique_ptr<PersonAccess> m_access;
   std::unique_ptr<PersonFiles> m_files;
   std::unique_ptr<PersonMeasures> m_measures;
+  std::unique_ptr<PersonRemarks> m_remarks;
   std::unique_ptr<Prescriptions> m_prescriptions;
   std::unique_ptr<DigestKeeper> m_digests;
   std::unique_ptr<Snoozes> m_snoozes;

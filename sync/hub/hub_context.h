@@ -27,7 +27,7 @@ struct HubContext {
 struct PhoneCaller {
   struct Contact {
     absl::Time at;
-    std::string app_version;
+    PhoneSays says;
   };
   std::string device_id;
   std::string person_id;

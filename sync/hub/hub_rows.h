@@ -102,6 +102,12 @@ struct MediaWaiting {
   std::uint64_t bytes = 0;
 };
 
+// What a phone tells of itself beside its records. Empty or 0: it did not say, and what was known stays.
+struct PhoneSays {
+  std::string app_version{};
+  std::uint32_t text_percent = 0;
+};
+
 struct DeviceRow {
   std::string id;
   std::string person_id;
@@ -111,6 +117,7 @@ struct DeviceRow {
   absl::Time paired_at;
   std::optional<absl::Time> last_contact;
   bool revoked = false;
+  std::uint32_t text_percent = 0;  // 0: it has not said
 };
 
 struct InvitationRow {

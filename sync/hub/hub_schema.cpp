@@ -145,13 +145,16 @@ INSERT INTO digest_mark SELECT id, 1, 0 FROM person;
 CREATE TABLE snooze (person_id TEXT PRIMARY KEY REFERENCES person (id), content BLOB NOT NULL) WITHOUT ROWID;
 )";
 
+// How large the text is that a person reads: the phone beside the programme at the desk shows it so.
+constexpr char kTextSizes[] = "ALTER TABLE device ADD COLUMN text_percent INTEGER NOT NULL DEFAULT 0;";
+
 }  // namespace
 
 const std::vector<Migration>& hubMigrations() {
   static const std::vector<Migration> kMigrations = {
       {1, kFirst},       {2, kOwnExercises},        {3, kSecondFactors}, {4, kAssignments},
       {5, kErasure},     {6, kPracticesAsTheyCame}, {7, kMedia},         {8, kAccountStates},
-      {9, kMoreRecords}, {10, kAttention}};
+      {9, kMoreRecords}, {10, kAttention},          {11, kTextSizes}};
   return kMigrations;
 }
 

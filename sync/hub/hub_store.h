@@ -117,7 +117,7 @@ class HubTransaction {
   virtual std::optional<DeviceRow> deviceByToken(const std::string& token_sha256) = 0;
   virtual std::optional<DeviceRow> device(const std::string& id) = 0;
   virtual std::vector<DeviceRow> devices(const std::string& person_id) = 0;
-  virtual void noteContact(const std::string& device_id, absl::Time at, const std::string& app_version) = 0;
+  virtual void noteContact(const std::string& device_id, absl::Time at, const PhoneSays& says) = 0;
   virtual void revokeDevice(const std::string& id) = 0;
 
   virtual void addInvitation(const InvitationRow& row) = 0;  // replaces the person's earlier ones

@@ -85,7 +85,7 @@ absl::Status Intake::takeAll(const PhoneCaller& caller, const std::vector<Looked
                              std::vector<v1::OutcomeOf>& outcomes) {
   return m_hub->store->write([&](HubTransaction& transaction) {
     if (caller.contact.has_value()) {
-      transaction.noteContact(caller.device_id, caller.contact->at, caller.contact->app_version);
+      transaction.noteContact(caller.device_id, caller.contact->at, caller.contact->says);
     }
     outcomes.clear();
     takeEach(transaction, caller, records, outcomes);

@@ -274,6 +274,7 @@ absl::StatusOr<v1::ListDevicesReply> PersonFiles::devices(const std::string& per
       device.set_id(row.id);
       device.set_name(row.name);
       device.set_app_version(row.app_version);
+      device.set_text_percent(row.text_percent);
       device.set_revoked(row.revoked);
       *device.mutable_paired_at() = toTimestamp(row.paired_at);
       if (row.last_contact.has_value()) *device.mutable_last_contact() = toTimestamp(*row.last_contact);

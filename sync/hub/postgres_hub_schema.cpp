@@ -116,11 +116,15 @@ INSERT INTO digest_mark SELECT id, 1, 0 FROM person;
 CREATE TABLE snooze (person_id TEXT COLLATE "C" PRIMARY KEY REFERENCES person (id), content BYTEA NOT NULL);
 )";
 
+// Migration 11 of hub_schema.cpp.
+constexpr char kTextSizes[] = "ALTER TABLE device ADD COLUMN text_percent BIGINT NOT NULL DEFAULT 0;";
+
 }  // namespace
 
 const std::vector<Migration>& postgresHubMigrations() {
   static const std::vector<Migration> kMigrations = {{1, kFirst},         {2, kWhoMay},      {3, kMedia},
-                                                     {4, kAccountStates}, {5, kMoreRecords}, {6, kAttention}};
+                                                     {4, kAccountStates}, {5, kMoreRecords}, {6, kAttention},
+                                                     {7, kTextSizes}};
   return kMigrations;
 }
 

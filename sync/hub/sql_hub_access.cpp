@@ -22,6 +22,7 @@ std::vector<DeviceRow> deviceRows(Found rows) {
     row.paired_at = absl::FromUnixMicros(rows.number(4));
     if (!rows.isNull(5)) row.last_contact = absl::FromUnixMicros(rows.number(5));
     row.revoked = rows.number(6) != 0;
+    row.text_percent = static_cast<std::uint32_t>(rows.number(7));
     list.push_back(std::move(row));
   }
   return list;
@@ -77,34 +78,35 @@ void SqlHubTransaction<Session>::addDevice(const DeviceRow& row) {
 
 template <typename Session>
 std::optional<DeviceRow> SqlHubTransaction<Session>::deviceByToken(const std::string& token_sha256) {
-  return firstOf(deviceRows(
-      m_db.query("SELECT id, person_id, name, app_version, paired_at, last_contact, revoked FROM device "
-                 "WHERE token_sha256 = ?",
-                 Blob{token_sha256})));
+  return firstOf(deviceRows(m_db.query(
+      "SELECT id, person_id, name, app_version, paired_at, last_contact, revoked, text_percent FROM device "
+      "WHERE token_sha256 = ?",
+      Blob{token_sha256})));
 }
 
 template <typename Session>
 std::optional<DeviceRow> SqlHubTransaction<Session>::device(const std::string& id) {
-  return firstOf(deviceRows(m_db.query(
-      "SELECT id, person_id, name, app_version, paired_at, last_contact, revoked FROM device WHERE id = ?",
-      id)));
+  return firstOf(
+      deviceRows(m_db.query("SELECT id, person_id, name, app_version, paired_at, last_contact, revoked, "
+                            "text_percent FROM device WHERE id = ?",
+                            id)));
 }
 
 template <typename Session>
 std::vector<DeviceRow> SqlHubTransaction<Session>::devices(const std::string& person_id) {
-  return deviceRows(
-      m_db.query("SELECT id, person_id, name, app_version, paired_at, last_contact, revoked FROM device "
-                 "WHERE person_id = ? ORDER BY paired_at, id",
-                 person_id));
+  return deviceRows(m_db.query(
+      "SELECT id, person_id, name, app_version, paired_at, last_contact, revoked, text_percent FROM device "
+      "WHERE person_id = ? ORDER BY paired_at, id",
+      person_id));
 }
 
 template <typename Session>
 void SqlHubTransaction<Session>::noteContact(const std::string& device_id, absl::Time at,
-                                             const std::string& app_version) {
+                                             const PhoneSays& says) {
   runSometime(
-      "UPDATE device SET last_contact = ?2, app_version = CASE WHEN ?3 = '' THEN app_version ELSE ?3 END "
-      "WHERE id = ?1",
-      device_id, micros(at), app_version);
+      "UPDATE device SET last_contact = ?2, app_version = CASE WHEN ?3 = '' THEN app_version ELSE ?3 END, "
+      "text_percent = CASE WHEN ?4 = 0 THEN text_percent ELSE ?4 END WHERE id = ?1",
+      device_id, micros(at), says.app_version, static_cast<std::int64_t>(says.text_percent));
 }
 
 template <typename Session>

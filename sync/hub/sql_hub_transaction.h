@@ -85,7 +85,7 @@ class SqlHubTransaction : public HubTransaction {
   std::optional<DeviceRow> deviceByToken(const std::string& token_sha256) override;
   std::optional<DeviceRow> device(const std::string& id) override;
   std::vector<DeviceRow> devices(const std::string& person_id) override;
-  void noteContact(const std::string& device_id, absl::Time at, const std::string& app_version) override;
+  void noteContact(const std::string& device_id, absl::Time at, const PhoneSays& says) override;
   void revokeDevice(const std::string& id) override;
   void addInvitation(const InvitationRow& row) override;
   std::vector<InvitationRow> takeTries(absl::Time now) override;

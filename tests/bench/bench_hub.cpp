@@ -150,7 +150,7 @@ BenchHub::BenchHub(Place& place, int phones) {
 }
 
 bool BenchHub::take(std::size_t phone, const v1::OfferRequest& request) {
-  const auto caller = m_hub->phones().recognise(m_phones[phone].token, request.app_version());
+  const auto caller = m_hub->phones().recognise(m_phones[phone].token, saysOf(request));
   return caller.ok() && allKept(m_hub->phones().offer(*caller, request));
 }
 

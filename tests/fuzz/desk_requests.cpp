@@ -112,6 +112,10 @@ const std::vector<Call>& calls() {
       with<v1::NoteExportRequest>([](FuzzHub& f, const v1::NoteExportRequest& r) {
         if (f.hub().files().noteExport(f.desk(), r).ok())
           require(r.format().size() >= 3 && r.format().size() <= 7, "one of six words");
+      }),
+      with<v1::PutRemarkRequest>([](FuzzHub& f, const v1::PutRemarkRequest& r) {
+        const auto reply = f.hub().remarks().put(f.desk(), r);
+        if (reply.ok()) require(reply->remark().revision() == r.base_revision() + 1, "the next revision");
       })};
   return kCalls;
 }

@@ -33,7 +33,7 @@ void fetchMedia(FuzzHub& hub, const std::string& bytes) {
 }
 
 void token(FuzzHub& hub, const std::string& bytes) {
-  require(!hub.hub().phones().authenticate(bytes, "").ok(), "no token was given, so none is good");
+  require(!hub.hub().phones().authenticate(bytes, {}).ok(), "no token was given, so none is good");
 }
 
 }  // namespace

@@ -225,6 +225,9 @@ void writeDesk(const fs::path& corpus) {
   leaving.set_person_id(person.id());
   leaving.set_format("fhir");
   put(folder, "note_export", chosen(26, toBytes(leaving)));
+  v1::PutRemarkRequest remark;
+  *remark.mutable_remark() = test::sampleRemark(test::idOf(61), person.id());
+  put(folder, "put_remark", chosen(27, toBytes(remark)));
 }
 
 void writeOthers(const fs::path& corpus) {

@@ -123,7 +123,7 @@ class SimLink : public HubLink {
 
   absl::StatusOr<v1::FetchReply> fetch(const v1::FetchRequest& request) override {
     return call<v1::FetchReply>("fetch", request, [this](Hub& hub, const v1::FetchRequest& arrived) {
-      const auto who = hub.phones().authenticate(m_address.token, "");
+      const auto who = hub.phones().authenticate(m_address.token, {});
       if (!who.ok()) return absl::StatusOr<v1::FetchReply>(who.status());
       checkRight(*m_network);
       return hub.phones().fetch(*who, arrived);
@@ -133,7 +133,7 @@ class SimLink : public HubLink {
   absl::StatusOr<v1::MediaPart> fetchMedia(const v1::FetchMediaRequest& request) override {
     auto reply =
         call<v1::MediaPart>("fetchMedia", request, [this](Hub& hub, const v1::FetchMediaRequest& arrived) {
-          const auto who = hub.phones().authenticate(m_address.token, "");
+          const auto who = hub.phones().authenticate(m_address.token, {});
           if (!who.ok()) return absl::StatusOr<v1::MediaPart>(who.status());
           checkRight(*m_network);
           return hub.media().fetch(*who, arrived);
@@ -159,7 +159,7 @@ class SimLink : public HubLink {
       m_stream->close(way.ok() ? absl::UnavailableError("no stream") : way);
       return;
     }
-    const auto who = hub.hub().phones().authenticate(m_address.token, request.app_version());
+    const auto who = hub.hub().phones().authenticate(m_address.token, saysOf(request));
     const auto number = who.ok() ? hub.hub().phones().listen(*who, m_stream) : who.status();
     if (!number.ok()) {
       m_stream->close(hub.isUp() ? number.status() : absl::UnavailableError("the hub went away"));
@@ -175,7 +175,7 @@ class SimLink : public HubLink {
  private:
   static absl::StatusOr<v1::OfferReply> offerAt(SimNetwork& network, Hub& hub, const std::string& token,
                                                 const v1::OfferRequest& request) {
-    const auto who = hub.phones().recognise(token, request.app_version());
+    const auto who = hub.phones().recognise(token, saysOf(request));
     if (!who.ok()) return who.status();
     if (network.m_hub->isRevoked(token))
       network.m_stage->violated("hub: served a phone whose access was ended");

@@ -344,8 +344,12 @@
         <translation>توقّف إذا تجاوز الألم %1 من 10، أو زاد بمقدار %2 أو أكثر.</translation>
     </message>
     <message>
-        <source>%1 s held</source>
-        <translation>ثبات %1 ث</translation>
+        <source>%1 held</source>
+        <translation>ثبات %1</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 س %2 د</translation>
     </message>
     <message>
         <source>just now</source>

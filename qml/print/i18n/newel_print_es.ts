@@ -340,8 +340,12 @@
         <translation>Pare si el dolor pasa de %1 de 10, o sube %2 o más.</translation>
     </message>
     <message>
-        <source>%1 s held</source>
-        <translation>%1 s mantenidos</translation>
+        <source>%1 held</source>
+        <translation>%1 mantenidos</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
     </message>
     <message>
         <source>just now</source>
@@ -1016,10 +1020,6 @@
     <message>
         <source>No practice was reported in this period.</source>
         <translation>No se comunicó ninguna práctica en este periodo.</translation>
-    </message>
-    <message>
-        <source>%1 s</source>
-        <translation>%1 s</translation>
     </message>
     <message>
         <source>Practised</source>

@@ -90,5 +90,17 @@ TEST(PainCourse, ofWholePracticesTakesTheHighest) {
   EXPECT_EQ(painCourse({two}, "").ratings.at(0).pain_0_10, 6);
 }
 
+TEST(PainBefore, isTheExercisesOwnOrThatOfThePracticesStart) {
+  v1::Practice practice;
+  practice.add_entries();
+  practice.add_entries();
+  EXPECT_EQ(painBefore(practice, practice.entries(1)), std::nullopt);
+  practice.mutable_entries(0)->set_pain_before_0_10(3);
+  EXPECT_EQ(painBefore(practice, practice.entries(0)), 3U);
+  EXPECT_EQ(painBefore(practice, practice.entries(1)), 3U) << "the phone asks once";
+  practice.mutable_entries(1)->set_pain_before_0_10(0);
+  EXPECT_EQ(painBefore(practice, practice.entries(1)), 0U);
+}
+
 }  // namespace
 }  // namespace newel

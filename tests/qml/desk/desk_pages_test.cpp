@@ -365,6 +365,36 @@ TEST_P(DeskPages, whatHappenedIsOneListByDate) {
   EXPECT_EQ(m_desk->page(), DeskModel::PersonPage);
 }
 
+// A note for colleagues about a practice and about a day; it can be taken back, and the phone never gets it.
+TEST_P(DeskPages, notesForColleagues) {
+  ASSERT_EQ(m_phone->closePractice(test::samplePractice(test::idOf(810), m_person.id())), absl::OkStatus());
+  ASSERT_EQ(m_phone->syncOnce(), absl::OkStatus());
+  signIn(test::kUser);
+  openAda();
+  m_desk->openDone();
+  answered();
+  desk::RemarksModel& remarks = *m_desk->remarks();
+  const QString practice = QString::fromStdString(test::idOf(810));
+  remarks.write(practice, remarks.today(), QStringLiteral("She held the worktop all the time."));
+  answered();
+  remarks.write(QString(), remarks.today(), QStringLiteral("Phoned: the neighbour is away this week."));
+  answered();
+  EXPECT_EQ(remarks.problem(), "");
+  ASSERT_EQ(remarks.about(practice).size(), 1);
+  ASSERT_EQ(remarks.ofDays().size(), 1);
+  EXPECT_TRUE(remarks.ofDays().first().toMap()["mine"].toBool());
+  check(DeskModel::DonePage, "-notes");
+  scroll(10000);
+  check(DeskModel::DonePage, "-notes-end");
+  remarks.write(QString(), QStringLiteral("soon"), QStringLiteral("x"));
+  answered();
+  EXPECT_NE(remarks.problem(), "");
+  remarks.takeBack(remarks.ofDays().first().toMap()["id"].toString());
+  answered();
+  EXPECT_TRUE(remarks.ofDays().isEmpty());
+  EXPECT_EQ(remarks.about(practice).size(), 1);
+}
+
 INSTANTIATE_TEST_SUITE_P(Looks, DeskPages, testing::ValuesIn(kLooks), nameOfLook);
 
 }  // namespace

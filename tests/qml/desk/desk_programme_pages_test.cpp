@@ -9,6 +9,7 @@
 #include "core/records/check.h"
 #include "core/review/cert.h"
 #include "qml/desk/evidence_words.h"
+#include "qml/parts/theme.h"
 #include "tests/qml/desk/desk_window.h"
 
 namespace newel::tests {
@@ -21,6 +22,16 @@ class ProgrammePages : public DeskPages {
     openAda();
     m_desk->openProgramme();
     answered();
+  }
+  // The first item of a type by its name, or nullptr.
+  QQuickItem* itemOfType(const QByteArray& name) {
+    QList<QQuickItem*> items = {m_window->contentItem()};
+    while (!items.isEmpty()) {
+      QQuickItem* const item = items.takeFirst();
+      if (QByteArray(item->metaObject()->className()).endsWith(name)) return item;
+      items << item->childItems();
+    }
+    return nullptr;
   }
   const v1::Entry& entry() { return *m_desk->draft()->selectedEntry(); }
   // The whole dose, as asked, with the effort and pain of a good day, `n` quarters of an hour after the
@@ -263,6 +274,58 @@ TEST_P(ProgrammePages, thePhoneBesideItIsInThePersonsLanguage) {
     preview.setAt(preview.count() / 2);
     check(DeskModel::ProgrammePage, std::string("-phone-") + language);
   }
+}
+
+// And at the size of text that the person reads: their phone tells it.
+TEST_P(ProgrammePages, thePhoneBesideItHasThePersonsSizeOfText) {
+  m_phone->showsTextAt(160);
+  ASSERT_EQ(m_phone->closePractice(test::samplePractice(m_phone->newId(), m_person.id())), absl::OkStatus());
+  ASSERT_EQ(m_phone->syncOnce(), absl::OkStatus());
+  openDraft();
+  m_desk->draft()->add(QStringLiteral("sit-to-stand"));
+  desk::PreviewModel& preview = *m_desk->preview();
+  EXPECT_EQ(preview.textPercent(), 160);
+  EXPECT_TRUE(preview.textWords().contains("160")) << preview.textWords().toStdString();
+  EXPECT_EQ(preview.textSizes().size(), 4);
+  preview.setAt(preview.count() / 2);
+  check(DeskModel::ProgrammePage, "-phone-160");
+  QQuickItem* const screen = itemOfType("PhoneScreen");
+  ASSERT_NE(screen, nullptr);
+  QQuickItem* const view = screen->childItems().value(0);
+  ASSERT_NE(view, nullptr) << "the phone's screen is there";
+  EXPECT_NE(qmlEngine(view), qmlEngine(screen));
+  const int id = qmlTypeId("Newel.Parts", 1, 0, "Theme");
+  EXPECT_EQ(qmlEngine(view)->singletonInstance<parts::Theme*>(id)->scale(), 1.6)
+      << "whatever the desk's own is";
+  preview.setTextPercent(200);
+  EXPECT_EQ(qmlEngine(view)->singletonInstance<parts::Theme*>(id)->scale(), 2.0);
+  EXPECT_TRUE(preview.textWords().contains("160"));
+  check(DeskModel::ProgrammePage, "-phone-200");
+}
+
+TEST_P(ProgrammePages, aFindingOverTheWholeIsAnsweredByOneClick) {
+  openDraft();
+  m_desk->draft()->add(QStringLiteral("sit-to-stand"));
+  m_desk->draft()->setPainStop(9);
+  m_desk->draft()->setEndDay(QStringLiteral("2028-01-01"));
+  const auto finding = [&](const char* rule) {
+    for (const QVariant& one : m_desk->draft()->findings()) {
+      if (one.toMap()["ruleId"].toString() == rule) return one.toMap();
+    }
+    return QVariantMap();
+  };
+  ASSERT_EQ(finding("programme-pain-stop-high")["fixes"].toList().size(), 1);
+  ASSERT_EQ(finding("programme-long-run")["fixes"].toList().size(), 1);
+  check(DeskModel::ProgrammePage, "-whole-fix");
+  m_desk->draft()->applyFix(QStringLiteral("programme-long-run"), 0);
+  m_desk->draft()->applyFix(QStringLiteral("programme-pain-stop-high"), 0);
+  EXPECT_TRUE(finding("programme-pain-stop-high").isEmpty());
+  EXPECT_TRUE(finding("programme-long-run").isEmpty());
+  EXPECT_EQ(m_desk->draft()->painStop(), 5);
+  EXPECT_EQ(m_desk->draft()->endDay().toStdString(), m_desk->draft()->programme().end_day())
+      << "the field follows";
+  m_desk->draft()->undo();
+  EXPECT_EQ(m_desk->draft()->painStop(), 9);
 }
 
 INSTANTIATE_TEST_SUITE_P(Looks, ProgrammePages, testing::ValuesIn(kLooks), nameOfLook);

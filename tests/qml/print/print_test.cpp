@@ -18,6 +18,14 @@ TEST(RecordWords, agesAreOneNumberWithItsUnit) {
   EXPECT_EQ(ageWords(absl::Hours(49)), QStringLiteral("2 days"));
 }
 
+TEST(RecordWords, holdingIsAsExactAsItIsUseful) {
+  EXPECT_EQ(heldWords(48000), "48 s");
+  EXPECT_EQ(heldWords(119999), "119 s");
+  EXPECT_EQ(heldWords(120000), "2 min");
+  EXPECT_EQ(heldWords(750000), "13 min") << "12.5, rounded up";
+  EXPECT_EQ(heldWords(13980000), "3 h 53 min");
+}
+
 TEST(RecordWords, bothLimbsAreSaidWithTheirSides) {
   EXPECT_EQ(limbsWords(test::bothTranstibial()), QStringLiteral("left transtibial and right transtibial"));
   EXPECT_EQ(limbsWords(test::transfemoralLeft()), QStringLiteral("left, transfemoral"));

@@ -3,6 +3,7 @@
 
 #include "core/practice/compile.h"
 #include "qml/print/record_words.h"
+#include "qml/print/sheet_html.h"
 #include "tests/core/people/sample_people.h"
 #include "tests/qml/parts/word_catalogue.h"
 #include "tests/qml/print/sheets.h"
@@ -39,6 +40,20 @@ TEST_F(InLanguage, spanishIsSpanishThroughout) {
 }
 
 // What reads from the right lies on the right: the ink of the first page, and the boxes' names in the grid.
+TEST(SheetHtml, whatIsInAnotherLanguageKeepsItsOwnOrder) {
+  const QString arabic_words = QString::fromUtf8("قف بجانب Newel.");
+  const QString isolated = QChar(0x2066) + QStringLiteral("Stand tall.") + QChar(0x2069);
+  {
+    const SheetLanguage arabic("ar");
+    EXPECT_EQ(safe(QStringLiteral("Stand tall.")), isolated) << "its full stop is at its own end";
+    EXPECT_EQ(safe(arabic_words), arabic_words);
+    EXPECT_EQ(safe(arabic_words + QStringLiteral("\nStand tall.")),
+              arabic_words + QStringLiteral("<br>") + isolated);
+  }
+  const SheetLanguage spanish("es");
+  EXPECT_EQ(safe(QStringLiteral("Stand tall.")), "Stand tall.");
+}
+
 TEST_F(InLanguage, arabicReadsFromTheRightWithDigitsThatCanBeDialled) {
   const QString pdf = writeIn("ar", handoutFor(test::transfemoralLeft()));
   const QString words = textOf(pdf);

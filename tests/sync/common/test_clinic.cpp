@@ -182,6 +182,17 @@ std::vector<std::string> TestClinic::auditActions() {
   return entries;
 }
 
+v1::Remark sampleRemark(const std::string& id, const std::string& person_id) {
+  v1::Remark remark;
+  remark.set_id(id);
+  remark.set_revision(1);
+  remark.set_person_id(person_id);
+  remark.set_local_day("2026-11-25");
+  remark.set_text("The neighbour was away.");
+  remark.mutable_written_at()->set_seconds(1795600000);
+  return remark;
+}
+
 v1::Practice samplePractice(const std::string& id, const std::string& person_id, std::uint32_t revision) {
   v1::Practice practice;
   practice.set_id(id);

@@ -102,6 +102,7 @@ v1::WearBlock sampleWearBlock(const std::string& id, const std::string& person_i
 v1::WearPlan sampleWearPlan(const std::string& person_id);
 // A Timed Up and Go on 2026-11-25.
 v1::Measure timedWalk(const std::string& id, const std::string& person_id, double seconds);
+v1::Remark sampleRemark(const std::string& id, const std::string& person_id);  // about 2026-11-25
 v1::Practice samplePractice(const std::string& id, const std::string& person_id, std::uint32_t revision = 1);
 v1::JournalLine sampleLine(const std::string& practice_id, const std::string& person_id,
                            std::uint32_t sequence);

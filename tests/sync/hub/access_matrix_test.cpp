@@ -337,6 +337,13 @@ char putMeasure(const Cell& cell) {
   return unary(cell, cell.desk, &Desk::PutMeasure, request);
 }
 
+char putRemark(const Cell& cell) {
+  v1::PutRemarkRequest request;
+  *request.mutable_remark() =
+      test::sampleRemark(newRecordId(cell.clinic->clock(), cell.clinic->random()), cell.person_id);
+  return unary(cell, cell.desk, &Desk::PutRemark, request);
+}
+
 char revokeDevice(const Cell& cell) {
   v1::RevokeDeviceRequest request;
   request.set_device_id(cell.device_id);
@@ -498,6 +505,8 @@ const std::vector<Row>& table() {
       {"DeskService.ListWearBlocks",    "UU UU UU UU UU OD OO DD OO", wearBlocks},
       {"DeskService.PutMeasure",        "UU UU UU UU UU OD OO DD DD", putMeasure},
       {"DeskService.ListMeasures",      "UU UU UU UU UU OD OO DD OO", byPerson(&Desk::ListMeasures)},
+      {"DeskService.PutRemark",         "UU UU UU UU UU OD OO DD DD", putRemark},
+      {"DeskService.ListRemarks",       "UU UU UU UU UU OD OO DD OO", byPerson(&Desk::ListRemarks)},
       {"DeskService.ListReceipts",      "UU UU UU UU UU OD OO DD OO", byPerson(&Desk::ListReceipts)},
       {"DeskService.NoteExport",        "UU UU UU UU UU OD OO DD OO", noteExport},
       {"DeskService.CreatePairing",     "UU UU UU UU UU OD OO OO DD", byPerson(&Desk::CreatePairing)},

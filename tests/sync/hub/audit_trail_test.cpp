@@ -111,7 +111,7 @@ TEST(AuditTrail, aFloodOfRefusalsDoesNotFillTheDisk) {
   test::TestClinic clinic;
   const std::size_t before = clinic.auditActions().size();
   for (int i = 0; i < 200; ++i) {
-    EXPECT_TRUE(absl::IsUnauthenticated(clinic.hub().phones().authenticate("guess", "").status()));
+    EXPECT_TRUE(absl::IsUnauthenticated(clinic.hub().phones().authenticate("guess", {}).status()));
   }
   const std::size_t written = clinic.auditActions().size() - before;
   EXPECT_GT(written, 0U);

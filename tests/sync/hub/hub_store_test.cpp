@@ -291,9 +291,9 @@ TEST_F(HubStorePromise, devicesInvitationsAndAccountsKeepTheirRules) {
     EXPECT_TRUE(t.accounts().at(0).disabled);
   });
   write([&](HubTransaction& t) {
-    t.noteContact(idOf(90), kNow + absl::Hours(1), "");
+    t.noteContact(idOf(90), kNow + absl::Hours(1), {});
     EXPECT_EQ(t.device(idOf(90))->app_version, "1.0") << "an empty version keeps the known one";
-    t.noteContact(idOf(90), kNow + absl::Hours(2), "2.0");
+    t.noteContact(idOf(90), kNow + absl::Hours(2), {"2.0", 160});
     EXPECT_EQ(t.takeTries(kNow).at(0).tries_left, 2) << "as it was before";
     EXPECT_EQ(t.takeTries(kNow).size(), 1U);
     EXPECT_TRUE(t.takeTries(kNow).empty());
@@ -306,6 +306,7 @@ TEST_F(HubStorePromise, devicesInvitationsAndAccountsKeepTheirRules) {
   });
   read([&](HubTransaction& t) {
     EXPECT_EQ(t.devices(idOf(1)).at(0).app_version, "2.0");
+    EXPECT_EQ(t.devices(idOf(1)).at(0).text_percent, 160U);
     EXPECT_TRUE(t.devices(idOf(1)).at(0).revoked);
     EXPECT_FALSE(t.caseFacts(idOf(1)).paired);
     EXPECT_EQ(t.caseFacts(idOf(1)).last_contact, kNow + absl::Hours(2));

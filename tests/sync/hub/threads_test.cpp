@@ -26,12 +26,12 @@ class StraightLink : public HubLink {
   ~StraightLink() override { endListening(); }
 
   absl::StatusOr<v1::OfferReply> offer(const v1::OfferRequest& request) override {
-    const auto caller = m_hub->phones().recognise(m_token, request.app_version());
+    const auto caller = m_hub->phones().recognise(m_token, saysOf(request));
     if (!caller.ok()) return caller.status();
     return m_hub->phones().offer(*caller, request);
   }
   absl::StatusOr<v1::FetchReply> fetch(const v1::FetchRequest& request) override {
-    const auto caller = m_hub->phones().authenticate(m_token, "");
+    const auto caller = m_hub->phones().authenticate(m_token, {});
     if (!caller.ok()) return caller.status();
     return m_hub->phones().fetch(*caller, request);
   }
@@ -40,7 +40,7 @@ class StraightLink : public HubLink {
   }
   void listen(const v1::ListenRequest&, NudgeSink* sink) override {
     endListening();
-    const auto caller = m_hub->phones().authenticate(m_token, "");
+    const auto caller = m_hub->phones().authenticate(m_token, {});
     if (!caller.ok()) return sink->listenEnded(caller.status());
     m_stream = std::make_shared<Stream>(sink);
     const auto number = m_hub->phones().listen(*caller, m_stream);
