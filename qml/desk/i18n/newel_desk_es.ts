@@ -1381,6 +1381,10 @@
         <source>Report of these weeks</source>
         <translation>Informe de estas semanas</translation>
     </message>
+    <message>
+        <source>Notes about days</source>
+        <translation>Notas sobre días</translation>
+    </message>
 </context>
 <context>
     <name>DoseFields</name>
@@ -3683,6 +3687,10 @@
         <source>%1 · %2</source>
         <translation>%1 · %2</translation>
     </message>
+    <message>
+        <source>Size of text on the phone</source>
+        <translation>Tamaño del texto en el teléfono</translation>
+    </message>
 </context>
 <context>
     <name>PhoneRow</name>
@@ -4068,6 +4076,53 @@
     <message>
         <source>Phone</source>
         <translation>Teléfono</translation>
+    </message>
+</context>
+<context>
+    <name>RemarkPane</name>
+    <message>
+        <source>%1: &quot;%2&quot;</source>
+        <translation>%1: «%2»</translation>
+    </message>
+    <message>
+        <source>Note: &quot;%1&quot;</source>
+        <translation>Nota: «%1»</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Retirar</translation>
+    </message>
+    <message>
+        <source>Take the note back: %1</source>
+        <translation>Retirar la nota: %1</translation>
+    </message>
+    <message>
+        <source>Write a note about a day</source>
+        <translation>Escribir una nota sobre un día</translation>
+    </message>
+    <message>
+        <source>Write a note</source>
+        <translation>Escribir una nota</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Day, YYYY-MM-DD</source>
+        <translation>Día, AAAA-MM-DD</translation>
+    </message>
+    <message>
+        <source>Note for colleagues; the person does not get it</source>
+        <translation>Nota para colegas; la persona no la recibe</translation>
+    </message>
+    <message>
+        <source>Keep the note</source>
+        <translation>Guardar la nota</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Ahora no</translation>
     </message>
 </context>
 <context>
@@ -5434,6 +5489,18 @@
         <source>and %1 more, under Dates, advice, limits</source>
         <translation>y %1 más, en Fechas, consejos, límites</translation>
     </message>
+    <message>
+        <source>Stop above %1 of 10</source>
+        <translation>Parar por encima de %1 de 10</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Leave out: %1</source>
+        <translation>Quitar: %1</translation>
+    </message>
 </context>
 <context>
     <name>newel::desk::EntryListModel</name>
@@ -6151,6 +6218,22 @@
         <source>%1 s</source>
         <translation>%1 s</translation>
     </message>
+    <message>
+        <source>Size of text: their phone has not said it yet.</source>
+        <translation>Tamaño del texto: su teléfono aún no lo ha dicho.</translation>
+    </message>
+    <message>
+        <source>Size of text as on their phone: %1 %</source>
+        <translation>Tamaño del texto como en su teléfono: %1 %</translation>
+    </message>
+    <message>
+        <source>Size of text: another one than on their phone (%1 %)</source>
+        <translation>Tamaño del texto: distinto del de su teléfono (%1 %)</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
 </context>
 <context>
     <name>newel::desk::ProgressModel</name>
@@ -6249,6 +6332,25 @@
     <message>
         <source>Make the draft: %1 exercises on the next step</source>
         <translation>Hacer el borrador: %1 ejercicios en el paso siguiente</translation>
+    </message>
+</context>
+<context>
+    <name>newel::desk::RemarksModel</name>
+    <message>
+        <source>You, %1</source>
+        <translation>Usted, %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Keeping the note</source>
+        <translation>Guardando la nota</translation>
+    </message>
+    <message>
+        <source>keep the note</source>
+        <translation>guardar la nota</translation>
     </message>
 </context>
 <context>
