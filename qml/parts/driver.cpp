@@ -10,6 +10,7 @@
 #include <QtGui/QAccessible>
 #include <QtGui/QKeyEvent>
 #include <QtGui/QMouseEvent>
+#include <QtGui/QWheelEvent>
 #include <QtQuick/QQuickItem>
 #include <algorithm>
 #include <condition_variable>
@@ -28,6 +29,9 @@ constexpr int kWaitMs = 5000;
 constexpr int kLookMs = 20;
 constexpr int kMostLooks = 150;
 constexpr qint64 kLongestChangeMs = 3000;
+// No picture for so long: what was set going has come to rest.
+constexpr qint64 kStillMs = 150;
+constexpr int kWheelNotch = 120;  // in eighths of a degree, as Qt counts them
 
 // Splits a line into words; double quotes hold a word together. Null when a quote is left open.
 std::optional<QStringList> wordsOf(const QString& line) {
@@ -228,6 +232,12 @@ QString Driver::act(const QStringList& words) {
     whenStill(name, 1, [this](QQuickItem*, const QPointF& at) { return timeAt(at); });
     return QString();
   }
+  if (verb == "turn") {
+    whenStill(name, 1, [this, notches = numberAt(words, 2, 1)](QQuickItem*, const QPointF& at) {
+      return turnAt(at, notches);
+    });
+    return QString();
+  }
   if (verb == "type") {
     whenStill(name, 1,
               [this, text = words.value(2)](QQuickItem*, const QPointF& at) { return typeAt(at, text); });
@@ -347,6 +357,27 @@ QString Driver::timeAt(const QPointF& at) {
   if (m_frames == before) return QStringLiteral("error nothing changed");
   const double took = static_cast<double>(since.nsecsElapsed() - m_since_frame.nsecsElapsed()) / 1e6;
   return QStringLiteral("ok ") + QString::number(took, 'f', 2);
+}
+
+QString Driver::turnAt(const QPointF& at, int notches) {
+  QWheelEvent turn(at, m_window->mapToGlobal(at), {}, {0, -kWheelNotch * notches}, Qt::NoButton,
+                   Qt::NoModifier, Qt::NoScrollPhase, false);
+  int seen = m_frames;
+  double longest = 0;
+  QElapsedTimer since;
+  since.start();
+  QElapsedTimer whole;
+  whole.start();
+  QCoreApplication::sendEvent(m_window, &turn);
+  while (since.elapsed() < kStillMs && whole.elapsed() < kLongestChangeMs) {
+    QCoreApplication::processEvents();
+    if (m_frames == seen) continue;
+    longest = std::max(longest, static_cast<double>(since.nsecsElapsed()) / 1e6);
+    seen = m_frames;
+    since.restart();
+  }
+  return longest > 0 ? QStringLiteral("ok ") + QString::number(longest, 'f', 2)
+                     : QStringLiteral("error nothing changed");
 }
 
 QString Driver::typeAt(const QPointF& at, const QString& text) {

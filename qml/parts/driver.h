@@ -23,6 +23,9 @@
 //   state                     ok {the program's own facts: "page" and more}
 //   frame [MS]                until the window has shown a picture of itself at all (default 30000 ms)
 //   time NAME                 as click; ok <milliseconds until the next picture is shown>
+//   turn NAME NOTCHES         the wheel over its middle, down for more than 0; ok <longest milliseconds
+//   between two
+//                             pictures until nothing moves any more>
 //   sleep MS                  lets the program run
 //   quit                      ok, then the program ends
 // A NAME matches exactly; a NAME ending in * matches the beginning.
@@ -67,6 +70,7 @@ class Driver : public QObject {
   struct Turn;  // between the reader's thread and this one
 
   QString timeAt(const QPointF& at);
+  QString turnAt(const QPointF& at, int notches);
   void waitUntil(int milliseconds, const QString& what, Test test);
   void answer(const QString& text);
   QString act(const QStringList& words);  // empty: the answer comes later

@@ -44,11 +44,18 @@ class Times {
     const std::lock_guard lock(m_mutex);
     if (m_seconds.empty()) return;
     std::sort(m_seconds.begin(), m_seconds.end());
-    state.counters[name + "p50_ms"] = m_seconds[m_seconds.size() / 2] * 1000;
-    state.counters[name + "p99_ms"] = m_seconds[m_seconds.size() * 99 / 100] * 1000;
+    state.counters[name + "p50_ms"] = at(50) * 1000;
+    state.counters[name + "p99_ms"] = at(99) * 1000;
+  }
+  double p99() {
+    const std::lock_guard lock(m_mutex);
+    std::sort(m_seconds.begin(), m_seconds.end());
+    return m_seconds.empty() ? 0 : at(99);
   }
 
  private:
+  double at(std::size_t percent) const { return m_seconds[m_seconds.size() * percent / 100]; }
+
   std::mutex m_mutex;
   std::vector<double> m_seconds;
 };

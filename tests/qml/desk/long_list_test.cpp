@@ -5,8 +5,8 @@
 
 #include <set>
 
-#include "core/records/record_text.h"
 #include "tests/qml/desk/desk_window.h"
+#include "tests/sync/common/many_persons.h"
 
 namespace newel::tests {
 namespace {
@@ -16,27 +16,6 @@ constexpr int kPage = 500;  // sync/desk/desk_client.cpp
 
 class LongList : public DeskPages {
  protected:
-  void addPersons() {
-    const v1::Person like = test::transfemoralLeft();
-    for (int first = 0; first < kPersons; first += 1000) {
-      ASSERT_EQ(m_clinic.store().write([&](HubTransaction& transaction) {
-        for (int i = first; i < first + 1000; ++i) add(transaction, like, i);
-        return absl::OkStatus();
-      }),
-                absl::OkStatus());
-    }
-  }
-  static void add(HubTransaction& transaction, const v1::Person& like, int n) {
-    v1::Person person = like;
-    person.set_id(test::idOf(static_cast<std::uint64_t>(1'000'000 + n)));
-    v1::Identity identity;
-    identity.set_person_id(person.id());
-    identity.set_given_name("Sample " + std::to_string(n));
-    identity.set_family_name(n % 2 == 0 ? "Evenly" : "Oddly");
-    transaction.putPerson(person.id(), {1, toBytes(person)});
-    transaction.putIdentity(person.id(), {1, toBytes(identity)});
-  }
-
   QQuickItem* listView() {
     QList<QQuickItem*> items = {m_window->contentItem()};
     while (!items.isEmpty()) {
@@ -61,7 +40,7 @@ class LongList : public DeskPages {
 };
 
 TEST_P(LongList, scrollsThroughTenThousandWithAHandfulOfRows) {
-  addPersons();
+  ASSERT_EQ(test::addPersons(m_clinic.store(), kPersons), absl::OkStatus());
   std::set<int> pages;
   QObject::connect(m_desk->caseload(), &desk::CaseloadModel::changed, [&] {
     if (m_desk->caseload()->loading()) pages.insert(m_desk->caseload()->read());
