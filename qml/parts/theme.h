@@ -13,6 +13,9 @@
 
 namespace newel::parts {
 
+// At 100 %: standards for low vision, section 4.
+inline constexpr int kBodyPixels = 18;
+
 class Theme : public QObject {
   Q_OBJECT
   QML_ELEMENT
@@ -76,7 +79,7 @@ class Theme : public QObject {
   QColor groove() const { return colour(palette().groove); }
 
   int small() const { return sized(16); }
-  int body() const { return sized(18); }
+  int body() const { return sized(kBodyPixels); }
   // What is large already grows less, as phones do it: at 200 % a title is still larger than body text.
   int heading() const { return sized(21, 0.85); }
   int title() const { return sized(27, 0.6); }

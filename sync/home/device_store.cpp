@@ -164,9 +164,18 @@ absl::Status DeviceStore::scrub() {
   });
 }
 
+absl::StatusOr<DeviceSettings> DeviceStore::settings() {
+  const std::lock_guard lock(m_mutex);
+  if (m_settings) return *m_settings;
+  auto read = guarded([&]() -> absl::StatusOr<DeviceSettings> { return loadSettings(*m_database); });
+  if (read.ok()) m_settings = *read;
+  return read;
+}
+
 absl::Status DeviceStore::reseal(const std::string& key, absl::Time now) {
   if (key.size() != kStoreKeyBytes) return absl::InvalidArgumentError("key: has the wrong length");
   const std::lock_guard lock(m_mutex);
+  m_settings.reset();
   m_next = std::make_unique<Seal>(key, m_random);
   absl::Status done = guarded([&] {
     Transaction transaction(*m_database);
@@ -188,6 +197,7 @@ absl::Status DeviceStore::wipe() {
   // 1. The rows are gone and committed: a crash from here on finds an unpaired phone, and wipe() may be
   //    called again. 2. The pages they lay in are rewritten. 3. The log that still holds them is cut.
   const std::lock_guard lock(m_mutex);
+  m_settings.reset();
   absl::Status scrubbed = scrub();
   if (!scrubbed.ok() || !m_vfs.empty()) return scrubbed;
   std::error_code error;

@@ -54,6 +54,7 @@ class DeviceStore {
   template <typename Body>
   auto write(Body&& body) -> std::invoke_result_t<Body, Database&> {
     const std::lock_guard lock(m_mutex);
+    m_settings.reset();
     return guarded([&]() -> std::invoke_result_t<Body, Database&> {
       Transaction transaction(*m_database);
       auto result = body(*m_database);
@@ -68,6 +69,9 @@ class DeviceStore {
     const std::lock_guard lock(m_mutex);
     return guarded([&] { return body(*m_database); });
   }
+
+  // As loadSettings(); unsealed once after each write, since every screen asks for them.
+  absl::StatusOr<DeviceSettings> settings();
 
   // Seals everything anew with `key`, in one transaction that also notes `now`; from then on only it opens
   // the store.
@@ -90,6 +94,7 @@ class DeviceStore {
   std::unique_ptr<Seal> m_seal;
   std::unique_ptr<Seal> m_next;
   std::unique_ptr<Database> m_database;
+  std::optional<DeviceSettings> m_settings;  // as they are on the disk; none: to be read
 };
 
 // Inside a transaction; they throw as Database does.

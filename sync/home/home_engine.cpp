@@ -79,8 +79,7 @@ class HomeEngine::Impl {
   std::string newId() { return newRecordId(*m_options.clock, *m_options.random); }
 
   DeviceSettings settings() const {
-    auto settings = m_store->read(
-        [](Database& database) -> absl::StatusOr<DeviceSettings> { return loadSettings(database); });
+    auto settings = m_store->settings();
     return settings.ok() ? *std::move(settings) : DeviceSettings();
   }
 

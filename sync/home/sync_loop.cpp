@@ -113,8 +113,7 @@ absl::Status SyncLoop::betweenRounds(const std::function<absl::Status()>& change
 // Whoever it belongs to now stays held, also when the change failed or was for the same person; nothing of a
 // former person is left.
 void SyncLoop::dropForeignHolds() {
-  const auto settings = m_parts.store->read(
-      [](Database& database) -> absl::StatusOr<DeviceSettings> { return loadSettings(database); });
+  const auto settings = m_parts.store->settings();
   v1::Person person;
   if (!settings.ok() || !person.ParseFromString(settings->person)) return;
   const std::lock_guard lock(m_mutex);
@@ -196,8 +195,7 @@ void SyncLoop::letGoAfter(const absl::Status& status) {
 }
 
 absl::Status SyncLoop::round(RoundState& state) {
-  const auto settings = m_parts.store->read(
-      [](Database& database) -> absl::StatusOr<DeviceSettings> { return loadSettings(database); });
+  const auto settings = m_parts.store->settings();
   if (!settings.ok()) return local(settings.status());
   if (!settings->paired || settings->revoked) return absl::OkStatus();
   if (!isPinned(settings->hub)) return certificateProblem(settings->hub.address);
@@ -233,8 +231,7 @@ std::shared_ptr<HubLink> SyncLoop::linkFor(const DeviceSettings& settings) {
 
 // The clinic may show another of the certificates it told us of. True: it does, and the next round finds it.
 bool SyncLoop::follow() {
-  const auto settings = m_parts.store->read(
-      [](Database& database) -> absl::StatusOr<DeviceSettings> { return loadSettings(database); });
+  const auto settings = m_parts.store->settings();
   if (!settings.ok() || settings->hub.pins.empty()) return false;
   const auto found = m_parts.network->findAgain(settings->hub);
   if (!found.ok() || found->certificate_sha256 == settings->hub.certificate_sha256) return false;
@@ -299,8 +296,7 @@ absl::Status SyncLoop::offerAll(HubLink& link, RoundState& state) {
 
 absl::Status SyncLoop::fetchAll(HubLink& link, RoundState& state) {
   for (int page_number = 0; page_number < kMostPages; ++page_number) {
-    const auto settings = m_parts.store->read(
-        [](Database& database) -> absl::StatusOr<DeviceSettings> { return loadSettings(database); });
+    const auto settings = m_parts.store->settings();
     if (!settings.ok()) return local(settings.status());
     v1::FetchRequest request;
     request.set_cursor(settings->cursor);
@@ -425,8 +421,7 @@ void SyncLoop::nudge(const v1::Nudge& nudge) {
 // A disk that is full must not keep somebody on the stairs. Fetch brings the order again, to be kept then.
 InboxNews SyncLoop::unwritten(const v1::SignedHoldOrder& signed_order) {
   InboxNews news;
-  const auto settings = m_parts.store->read(
-      [](Database& database) -> absl::StatusOr<DeviceSettings> { return loadSettings(database); });
+  const auto settings = m_parts.store->settings();
   v1::Person person;
   if (!settings.ok() || !person.ParseFromString(settings->person)) return news;
   const auto order = openHoldOrder(signed_order, settings->clinic_key);

@@ -112,6 +112,20 @@ TEST_F(DriverTest, waitsForStateAndForNames) {
   EXPECT_EQ(run("state"), "ok {\"page\":\"A\"}");
 }
 
+TEST_F(DriverTest, theWheelMovesWhatScrollsAndSaysHowSmoothly) {
+  QList<QQuickItem*> items = {m_window->contentItem()};
+  QQuickItem* page = nullptr;
+  for (; page == nullptr && !items.isEmpty(); items.removeFirst()) {
+    if (items.first()->inherits("QQuickFlickable")) page = items.first();
+    items << items.first()->childItems();
+  }
+  ASSERT_NE(page, nullptr);
+  const std::string moved = run("turn \"Given name\" 2", 5000);
+  EXPECT_EQ(moved.rfind("ok ", 0), 0U) << moved;
+  EXPECT_GT(std::stod(moved.substr(3)), 0);
+  EXPECT_GT(page->property("contentY").toDouble(), 0);
+}
+
 TEST_F(DriverTest, checkboxTellsItsState) {
   EXPECT_EQ(run("click Voice"), "ok");
   EXPECT_NE(run("read Voice").find("\"checked\":true"), std::string::npos);
