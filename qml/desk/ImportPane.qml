@@ -85,7 +85,7 @@ Column {
     Say {
         width: parent.width
         visible: pane.from.requests.length > 0
-        text: pane.from.requests.length === 1 ? qsTr("One thing is asked for; it is beside you when you write the first programme.") : qsTr("%1 things are asked for; they are beside you when you write the first programme.").arg(pane.from.requests.length)
+        text: pane.from.requests.length === 1 ? qsTr("One thing is asked for; it is beside you when you write the first programme, and kept as a note.") : qsTr("%1 things are asked for; they are beside you when you write the first programme, and kept as notes.").arg(pane.from.requests.length)
     }
 
     Repeater {

@@ -61,7 +61,10 @@ void DeskModel::connectModels() {
       m_form.take(m_import.import()->identity, m_import.import()->person);
   });
   connect(&m_form, &PersonFormModel::saved, this, [this](const QString& person_id) {
-    if (m_import.import() != nullptr) m_start.offer(person_id.toStdString(), m_import.import());
+    if (m_import.import() != nullptr) {
+      m_start.offer(person_id.toStdString(), m_import.import());
+      m_remarks.keepAsked(person_id.toStdString(), *m_import.import());
+    }
     m_import.forget();
     openPerson(person_id);
     say(tr("Record saved."));

@@ -5,11 +5,17 @@
 #include "core/records/record_text.h"
 #include "core/time/local_day.h"
 #include "qml/desk/hub_worker.h"
+#include "qml/desk/import_model.h"
 #include "qml/desk/problem_words.h"
 #include "qml/print/record_words.h"
 #include "sync/common/record_id.h"
 
 namespace newel::desk {
+namespace {
+
+constexpr int kMostRemarkBytes = 1000;  // check_practice.cpp
+
+}  // namespace
 
 void RemarksModel::show(std::shared_ptr<const PersonFile> file) {
   m_file = std::move(file);
@@ -54,17 +60,41 @@ QVariantList RemarksModel::ofDays() const {
   return rows;
 }
 
-void RemarksModel::write(const QString& practice_id, const QString& day, const QString& text) {
-  if (!m_file || m_saving) return;
+v1::PutRemarkRequest RemarksModel::noteAbout(const std::string& person_id, const std::string& day,
+                                             QString text) const {
+  text = text.trimmed();
+  while (text.toUtf8().size() > kMostRemarkBytes) text.chop(1);
   v1::PutRemarkRequest request;
   v1::Remark& remark = *request.mutable_remark();
   remark.set_id(newRecordId(*m_context.clock, *m_context.random));
-  remark.set_person_id(m_file->person.id());
-  remark.set_practice_id(practice_id.toStdString());
-  remark.set_local_day(day.trimmed().toStdString());
-  remark.set_text(text.trimmed().toStdString());
+  remark.set_person_id(person_id);
+  remark.set_local_day(day);
+  remark.set_text(text.toStdString());
   *remark.mutable_written_at() = toTimestamp(m_context.now() + m_context.hub_ahead);
-  put(request);
+  return request;
+}
+
+void RemarksModel::write(const QString& practice_id, const QString& day, const QString& text) {
+  if (!m_file || m_saving) return;
+  v1::PutRemarkRequest request = noteAbout(m_file->person.id(), day.trimmed().toStdString(), text);
+  request.mutable_remark()->set_practice_id(practice_id.toStdString());
+  put({std::move(request)});
+}
+
+void RemarksModel::keepAsked(const std::string& person_id, const FhirImport& asked) {
+  const std::string today = formatLocalDay(localDayAt(m_context.now(), m_context.zone));
+  std::vector<v1::PutRemarkRequest> notes;
+  for (const std::string& warning : asked.warnings)
+    notes.push_back(noteAbout(person_id, today, print::text(warning)));
+  for (const ImportedRequest& request : asked.requests) {
+    const std::string written_on = request.authored_on.substr(0, today.size());
+    const QVariantMap row = requestRow(request);
+    notes.push_back(noteAbout(
+        person_id, parseLocalDay(written_on).ok() ? written_on : today,
+        tr("Asked for: %1. %2")
+            .arg(row[QStringLiteral("title")].toString(), row[QStringLiteral("details")].toString())));
+  }
+  if (!notes.empty()) put(std::move(notes));
 }
 
 void RemarksModel::takeBack(const QString& id) {
@@ -75,19 +105,22 @@ void RemarksModel::takeBack(const QString& id) {
     *request.mutable_remark() = kept;
     request.mutable_remark()->set_withdrawn(true);
     request.set_base_revision(kept.revision());
-    return put(request);
+    return put({request});
   }
 }
 
-void RemarksModel::put(const v1::PutRemarkRequest& request) {
+void RemarksModel::put(std::vector<v1::PutRemarkRequest> requests) {
   m_saving = true;
   m_problem.clear();
   emit changed();
   m_context.worker->run(
       this, tr("Keeping the note"),
-      [request](DeskClient* client) -> absl::Status {
+      [requests = std::move(requests)](DeskClient* client) -> absl::Status {
         if (client == nullptr) return absl::UnauthenticatedError("not signed in");
-        return client->putRemark(request).status();
+        for (const v1::PutRemarkRequest& request : requests) {
+          if (const absl::Status kept = client->putRemark(request).status(); !kept.ok()) return kept;
+        }
+        return absl::OkStatus();
       },
       [this](const absl::Status& status) {
         m_saving = false;

@@ -7,10 +7,13 @@
 #include <QtCore/QObject>
 #include <QtCore/QVariantList>
 #include <memory>
+#include <string>
+#include <vector>
 
 #include "core/records/remark.pb.h"
 #include "qml/desk/desk_context.h"
 #include "qml/desk/person_file.h"
+#include "sync/export/fhir_import.h"
 #include "sync/protocol/desk_service.pb.h"
 
 namespace newel::desk {
@@ -43,6 +46,9 @@ class RemarksModel : public QObject {
   // `practice_id` may be empty: about the day, YYYY-MM-DD. saved() follows, or problem.
   Q_INVOKABLE void write(const QString& practice_id, const QString& day, const QString& text);
   Q_INVOKABLE void takeBack(const QString& id);
+  // What a file from elsewhere asked for and warned of, as notes of whoever took it in: it outlives this
+  // desk.
+  void keepAsked(const std::string& person_id, const FhirImport& asked);
 
  signals:
   void changed();
@@ -50,7 +56,8 @@ class RemarksModel : public QObject {
 
  private:
   QVariantMap rowOf(const v1::Remark& remark) const;
-  void put(const v1::PutRemarkRequest& request);
+  v1::PutRemarkRequest noteAbout(const std::string& person_id, const std::string& day, QString text) const;
+  void put(std::vector<v1::PutRemarkRequest> requests);
 
   DeskContext& m_context;
   std::shared_ptr<const PersonFile> m_file;

@@ -2211,14 +2211,6 @@
         <translation>Lea esto primero: %1</translation>
     </message>
     <message>
-        <source>One thing is asked for; it is beside you when you write the first programme.</source>
-        <translation>Se pide una cosa; la tendrá al lado cuando escriba el primer programa.</translation>
-    </message>
-    <message>
-        <source>%1 things are asked for; they are beside you when you write the first programme.</source>
-        <translation>Se piden %1 cosas; las tendrá al lado cuando escriba el primer programa.</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -2229,6 +2221,14 @@
     <message>
         <source>What was not taken (%1)</source>
         <translation>Lo que no se tomó (%1)</translation>
+    </message>
+    <message>
+        <source>One thing is asked for; it is beside you when you write the first programme, and kept as a note.</source>
+        <translation>Se pide una cosa; la tiene al lado cuando escribe el primer programa, y queda guardada como nota.</translation>
+    </message>
+    <message>
+        <source>%1 things are asked for; they are beside you when you write the first programme, and kept as notes.</source>
+        <translation>Se piden %1 cosas; las tiene al lado cuando escribe el primer programa, y quedan guardadas como notas.</translation>
     </message>
 </context>
 <context>
@@ -6351,6 +6351,10 @@
     <message>
         <source>keep the note</source>
         <translation>guardar la nota</translation>
+    </message>
+    <message>
+        <source>Asked for: %1. %2</source>
+        <translation>Se pidió: %1. %2</translation>
     </message>
 </context>
 <context>

@@ -179,6 +179,10 @@ TEST_P(OutwardPages, aFileOfAnotherSystemFillsTheFormAndTheFirstProgramme) {
   EXPECT_EQ(m_desk->start()->asks().first().toMap()["title"].toString(), "Balance at the worktop");
   EXPECT_EQ(m_desk->start()->asksWords(), "") << "neither names an exercise of the catalogue";
   m_desk->back();
+  m_desk->openDone();
+  answered();
+  EXPECT_EQ(m_desk->remarks()->ofDays().size(), 3) << "two requests and a warning outlive this desk";
+  m_desk->back();
   m_desk->back();
   m_desk->openPerson(QString::fromStdString(m_person.id()));
   answered();
