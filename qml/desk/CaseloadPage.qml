@@ -37,7 +37,7 @@ FocusScope {
     Component.onCompleted: filter.takeFocus()
 
     Column {
-        id: top
+        id: upper
 
         x: Theme.edge
         y: Theme.edge
@@ -62,7 +62,7 @@ FocusScope {
                                                                 : qsTr("Reading …"))
                                          : page.model.summary
                 color: Theme.soft
-                width: Math.min(implicitWidth, top.width)
+                width: Math.min(implicitWidth, upper.width)
             }
         }
 
@@ -167,7 +167,7 @@ FocusScope {
                 Chip {
                     required property var modelData
 
-                    width: Math.min(implicitWidth, top.width)
+                    width: Math.min(implicitWidth, upper.width)
                     text: modelData.text
                     group: qsTr("How urgent")
                     chosen: page.model.wantedUrgency === modelData.value
@@ -187,7 +187,7 @@ FocusScope {
                 Chip {
                     required property var modelData
 
-                    width: Math.min(implicitWidth, top.width)
+                    width: Math.min(implicitWidth, upper.width)
                     text: modelData.text
                     group: qsTr("Why")
                     chosen: page.model.wantedKind === modelData.value
@@ -313,7 +313,7 @@ FocusScope {
                 page.desk.openPerson(first.personId);
         }
 
-        anchors.top: top.bottom
+        anchors.top: upper.bottom
         anchors.topMargin: Theme.space
         anchors.bottom: parent.bottom
         width: parent.width

@@ -58,7 +58,7 @@ Column {
         model: list.desk.start.leftOut
 
         Row {
-            id: left
+            id: first
 
             required property var modelData
 
@@ -73,8 +73,8 @@ Column {
             }
 
             Say {
-                width: left.width - Theme.small * 1.25 - Theme.space
-                text: qsTr("Not taken: %1. %2").arg(left.modelData.title).arg(left.modelData.why)
+                width: first.width - Theme.small * 1.25 - Theme.space
+                text: qsTr("Not taken: %1. %2").arg(first.modelData.title).arg(first.modelData.why)
                 color: Theme.stop
             }
         }

@@ -19,7 +19,7 @@ FocusScope {
     }
 
     Column {
-        id: top
+        id: upper
 
         x: Math.max(Theme.edge, (page.width - width) / 2)
         y: Theme.edge
@@ -78,10 +78,10 @@ FocusScope {
     Pane {
         id: form
 
-        anchors.top: top.bottom
+        anchors.top: upper.bottom
         anchors.bottom: parent.bottom
-        x: top.x - padding
-        width: top.width + 2 * padding
+        x: upper.x - padding
+        width: upper.width + 2 * padding
         visible: !page.many.begun
         padding: Theme.edge / 2
 
@@ -293,11 +293,11 @@ FocusScope {
     ListView {
         id: list
 
-        anchors.top: top.bottom
+        anchors.top: upper.bottom
         anchors.topMargin: Theme.space
         anchors.bottom: parent.bottom
-        x: top.x
-        width: top.width
+        x: upper.x
+        width: upper.width
         visible: page.many.begun
         clip: true
         activeFocusOnTab: true

@@ -29,7 +29,7 @@ FocusScope {
         anchors.top: parent.top
         anchors.bottom: foot.top
         width: parent.width
-        contentHeight: page.wide ? Math.max(left.wanted, right.wanted) : left.wanted + right.wanted
+        contentHeight: page.wide ? Math.max(first.wanted, second.wanted) : first.wanted + second.wanted
         boundsBehavior: Flickable.StopAtBounds
         clip: true
         T.ScrollBar.vertical: ThinBar {
@@ -37,7 +37,7 @@ FocusScope {
         }
 
         Pane {
-            id: left
+            id: first
 
             width: page.wide ? Math.round(page.width / 2) : page.width
             height: wanted
@@ -170,10 +170,10 @@ FocusScope {
         }
 
         Pane {
-            id: right
+            id: second
 
-            x: page.wide ? left.width : 0
-            y: page.wide ? 0 : left.height
+            x: page.wide ? first.width : 0
+            y: page.wide ? 0 : first.height
             width: page.width - x
             height: wanted
             scrolls: false

@@ -24,7 +24,7 @@ FocusScope {
         id: outer
 
         anchors.fill: parent
-        contentHeight: page.own ? height : left.height + messages.height + record.height
+        contentHeight: page.own ? height : first.height + messages.height + record.height
         interactive: !page.own
         boundsBehavior: Flickable.StopAtBounds
         clip: true
@@ -33,7 +33,7 @@ FocusScope {
         }
 
         Pane {
-            id: left
+            id: first
 
             width: page.columns === 3 ? Math.round(page.width * 0.42) : page.columns === 2 ? Math.round(page.width * 0.56) : page.width
             height: page.own ? outer.height : wanted
@@ -329,8 +329,8 @@ FocusScope {
         Pane {
             id: messages
 
-            x: page.columns === 1 ? 0 : left.width
-            y: page.columns === 1 ? left.height : 0
+            x: page.columns === 1 ? 0 : first.width
+            y: page.columns === 1 ? first.height : 0
             width: page.columns === 3 ? Math.round(page.width * 0.29) : page.width - x
             height: page.columns === 3 ? outer.height : page.columns === 2 ? Math.round(outer.height / 2) : wanted
             scrolls: page.own
@@ -348,7 +348,7 @@ FocusScope {
         Pane {
             id: record
 
-            x: page.columns === 1 ? 0 : page.columns === 2 ? left.width : messages.x + messages.width
+            x: page.columns === 1 ? 0 : page.columns === 2 ? first.width : messages.x + messages.width
             y: page.columns === 1 ? messages.y + messages.height : page.columns === 2 ? messages.height : 0
             width: page.width - x
             height: page.columns === 1 ? wanted : outer.height - y

@@ -96,7 +96,7 @@ FocusScope {
         id: outer
 
         anchors.fill: parent
-        contentHeight: page.own ? height : left.wanted + middle.wanted + phone.wanted
+        contentHeight: page.own ? height : first.wanted + middle.wanted + phone.wanted
         interactive: !page.own
         boundsBehavior: Flickable.StopAtBounds
         clip: true
@@ -105,7 +105,7 @@ FocusScope {
         }
 
         Pane {
-            id: left
+            id: first
 
             width: page.columns === 3 ? Math.round(page.width * 0.29) : page.columns === 2 ? Math.round(page.width * 0.4) : page.width
             height: page.own ? outer.height : wanted
@@ -134,8 +134,8 @@ FocusScope {
         Pane {
             id: middle
 
-            x: page.own ? left.width : 0
-            y: page.own ? 0 : left.height
+            x: page.own ? first.width : 0
+            y: page.own ? 0 : first.height
             width: page.columns === 3 ? Math.round(page.width * 0.46) : page.width - x
             height: page.columns === 3 ? outer.height : page.columns === 2 ? Math.round(outer.height * 0.62) : wanted
             scrolls: page.own

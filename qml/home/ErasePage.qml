@@ -13,11 +13,11 @@ HomePage {
 
     onTitleChanged: {
         focusTitle();
-        top.show();
+        upper.show();
     }
 
     PageTop {
-        id: top
+        id: upper
     }
 
     Notice {

@@ -2,10 +2,10 @@
 import QtQuick
 
 Item {
-    id: top
+    id: upper
 
     function show(): void {
-        let item = top.parent;
+        let item = upper.parent;
         while (item && !(item instanceof Flickable))
             item = item.parent;
         const flick = item as Flickable;

@@ -15,13 +15,13 @@ HomePage {
 
     onTitleChanged: {
         focusTitle();
-        top.show();
+        upper.show();
     }
 
     Component.onCompleted: takeAlong.begin()
 
     PageTop {
-        id: top
+        id: upper
     }
 
     Notice {

@@ -29,7 +29,7 @@ PageFrame {
 
     onTitleChanged: {
         focusTitle();
-        top.show();
+        upper.show();
     }
     onHelpPressed: models.app.show(AppModel.Help)
     onBackPressed: {
@@ -40,7 +40,7 @@ PageFrame {
     Component.onCompleted: tell.begin()
 
     PageTop {
-        id: top
+        id: upper
     }
 
     Notice {

@@ -24,7 +24,7 @@ HomePage {
         ago = 0;
         seen = [];
         focusTitle();
-        top.show();
+        upper.show();
     }
 
     Component.onCompleted: wear.refresh()
@@ -36,7 +36,7 @@ HomePage {
     }
 
     PageTop {
-        id: top
+        id: upper
     }
 
     Notice {
