@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <set>
 
-#include "core/records/record_text.h"
+#include "core/time/local_day.h"
 #include "qml/desk/preview_model.h"
 #include "qml/print/record_words.h"
 

@@ -4,6 +4,7 @@
 
 #include "core/records/check.h"
 #include "core/records/record_text.h"
+#include "core/time/local_day.h"
 #include "sync/common/content_hash.h"
 
 namespace newel {
