@@ -12,11 +12,12 @@ import os
 import sys
 
 import commands
+import contracts
 import links
 import screen_words
 
 # Fewer than these and the test has not looked: a folder moved, or a pattern fits nothing any more.
-LEAST = {"links": 60, "commands": 40, "quoted words": 300}
+LEAST = {"links": 60, "commands": 60, "quoted words": 500, "calls and columns": 150}
 SKIPPED = {"build", "out", "node_modules"}
 
 
@@ -50,6 +51,8 @@ def main():
             looked_at[kind] += count
             faults += [f"{os.path.relpath(path, arguments.top)}:{line}: {words}" for line, words in found]
     faults += screen_words.same_shape(arguments.top)
+    looked_at["calls and columns"], found = contracts.check(arguments.top)
+    faults += [f"{contracts.GUIDE}:{line}: {words}" for line, words in found]
     faults += [f"only {looked_at[kind]} {kind} were found: has something moved?" for kind, least in LEAST.items()
                if looked_at[kind] < least]
     for fault in faults:
