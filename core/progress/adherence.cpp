@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/progress/occasion_facts.h"
+#include "core/time/local_day.h"
 
 namespace newel {
 namespace {
@@ -11,10 +12,10 @@ using State = OccasionResult::State;
 
 class Count {
  public:
-  Adherence of(OccasionFacts facts, absl::CivilDay today, absl::CivilDay heard_until) {
+  Adherence of(OccasionFacts facts, absl::CivilDay today, const HeardDays& heard) {
     m_adherence.occasions.reserve(facts.occasions.size());
     for (auto& fact : facts.occasions) {
-      fact.result.state = stateOn(fact, today, heard_until);
+      fact.result.state = stateOn(fact, today, heard);
       m_adherence.occasions.push_back(std::move(fact.result));
       tally(m_adherence.occasions.back());
     }
@@ -57,13 +58,22 @@ std::optional<double> Share::capped() const { return over(counted, due); }
 std::optional<double> Share::raw() const { return over(done, due); }
 std::optional<double> Share::doseShare() const { return over(dose, due); }
 
+absl::CivilDay heardFrom(absl::CivilDay paired, const std::vector<v1::Practice>& practices) {
+  absl::CivilDay from = paired;
+  for (const v1::Practice& practice : practices) {
+    const auto day = parseLocalDay(practice.local_day());
+    if (day.ok()) from = std::min(from, *day);
+  }
+  return from;
+}
+
 absl::StatusOr<Adherence> adherenceOf(const std::vector<v1::Programme>& programmes,
                                       const std::vector<v1::Practice>& practices, absl::CivilDay first,
-                                      absl::CivilDay last, absl::CivilDay today, absl::CivilDay heard_until,
+                                      absl::CivilDay last, absl::CivilDay today, const HeardDays& heard,
                                       const std::vector<HeldDays>& held) {
   auto facts = occasionFacts(programmes, practices, first, last, held);
   if (!facts.ok()) return facts.status();
-  return Count().of(*std::move(facts), today, heard_until);
+  return Count().of(*std::move(facts), today, heard);
 }
 
 }  // namespace newel

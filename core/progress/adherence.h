@@ -49,18 +49,30 @@ struct Adherence {
   std::vector<OccasionResult> occasions;  // in the order of core/schedule; extra ones are not among them
 };
 
+// The days on which a phone of the person could have told: from the day it was paired until it was heard from
+// last.
+struct HeardDays {
+  // NOLINTNEXTLINE(google-explicit-constructor): most who ask know only the last one.
+  HeardDays(absl::CivilDay last) : until(last) {}
+  HeardDays(absl::CivilDay first, absl::CivilDay last) : from(first), until(last) {}
+  absl::CivilDay from = absl::CivilDay::min();
+  absl::CivilDay until;
+};
+// `paired`: the day on which the first phone of the person was; what is told of an earlier day counts from
+// there.
+absl::CivilDay heardFrom(absl::CivilDay paired, const std::vector<v1::Practice>& practices);
+
 // `programmes`: every number of one person, each counts from its effective_day until the day before the
 // next number's effective_day (or its end_day). `practices`: all of that person, each id once with its last
 // revision. What was done on [first, last] counts; for times-per-week entries give whole weeks.
-// What is not done on `today` or later is Coming; due days after `heard_until` (the last day the phone was
-// heard from) with no practice are NoData, not NotDone, and stay out of the denominator. A times-per-week
-// occasion is open until its Sunday. A practice on an excused day is Excused with its dose, and out of both.
-// `held`: what is not wholly done on a day the clinic forbade it is Excused too (a times-per-week occasion
-// when its Sunday is held).
+// What is not done on `today` or later is Coming; due days outside of `heard` with no practice are NoData,
+// not NotDone, and stay out of the denominator. A times-per-week occasion is open until its Sunday. A
+// practice on an excused day is Excused with its dose, and out of both. `held`: what is not wholly done on a
+// day the clinic forbade it is Excused too (a times-per-week occasion when its Sunday is held).
 // kInvalidArgument when a programme does not pass check() or a practice names a day that is none.
 absl::StatusOr<Adherence> adherenceOf(const std::vector<v1::Programme>& programmes,
                                       const std::vector<v1::Practice>& practices, absl::CivilDay first,
-                                      absl::CivilDay last, absl::CivilDay today, absl::CivilDay heard_until,
+                                      absl::CivilDay last, absl::CivilDay today, const HeardDays& heard,
                                       const std::vector<HeldDays>& held);
 
 }  // namespace newel

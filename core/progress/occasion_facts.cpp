@@ -172,7 +172,7 @@ double doseShareOf(const v1::EntryDone& entry) {
 
 std::string weekOf(const std::string& day) { return formatLocalDay(mondayOf(*parseLocalDay(day))); }
 
-OccasionResult::State stateOn(const OccasionFact& fact, absl::CivilDay today, absl::CivilDay heard_until) {
+OccasionResult::State stateOn(const OccasionFact& fact, absl::CivilDay today, const HeardDays& heard) {
   using State = OccasionResult::State;
   using Told = OccasionFact::Told;
   if (fact.told == Told::Excused) return State::Excused;
@@ -183,7 +183,7 @@ OccasionResult::State stateOn(const OccasionFact& fact, absl::CivilDay today, ab
   // Skipped by the person: known, even while the day goes on.
   if (fact.told == Told::Skipped) return State::NotDone;
   if (fact.over >= today) return State::Coming;
-  return fact.over > heard_until ? State::NoData : State::NotDone;
+  return fact.over > heard.until || fact.over < heard.from ? State::NoData : State::NotDone;
 }
 
 std::optional<absl::CivilDay> lastDoneDay(const std::vector<v1::Practice>& practices) {

@@ -38,7 +38,7 @@ absl::StatusOr<OccasionFacts> occasionFacts(const std::vector<v1::Programme>& pr
 // whichever is more. Told later without numbers: 1 unless it says why not.
 double doseShareOf(const v1::EntryDone& entry);
 
-OccasionResult::State stateOn(const OccasionFact& fact, absl::CivilDay today, absl::CivilDay heard_until);
+OccasionResult::State stateOn(const OccasionFact& fact, absl::CivilDay today, const HeardDays& heard);
 
 // The last day for which any dose of an entry is told; nullopt: none. Days that cannot be read count for
 // nothing.

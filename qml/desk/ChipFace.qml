@@ -12,7 +12,7 @@ Item {
     readonly property real lead: chosen ? tick.width + Theme.space / 2 : 0
 
     // Measured apart from the text that is shown, whose own measure changes with the width it is given.
-    implicitWidth: Math.ceil(measure.advanceWidth) + 1 + lead
+    implicitWidth: Math.ceil(Math.max(measure.advanceWidth, measure.boundingRect.width)) + 2 + lead
     implicitHeight: label.implicitHeight
 
     TextMetrics {

@@ -12,7 +12,9 @@ Column {
 
     readonly property real titleWidth: Math.min(260 * Theme.scale, width * 0.3)
     readonly property real shareWidth: Math.min(190 * Theme.scale, width * 0.22)
-    readonly property real cell: Math.max(26, (width - titleWidth - shareWidth) / Math.max(1, done.days.length))
+    // Too many days for a day's name above each: the weeks are named, and what was done in all stands below the title.
+    readonly property bool tight: (width - titleWidth - shareWidth) / Math.max(1, done.days.length) < 26
+    readonly property real cell: (width - titleWidth - (tight ? 0 : shareWidth)) / Math.max(1, done.days.length)
 
     Row {
         x: grid.titleWidth
@@ -29,6 +31,7 @@ Column {
 
                 Text {
                     width: parent.width
+                    visible: !grid.tight
                     horizontalAlignment: Text.AlignHCenter
                     text: day.modelData.weekday
                     color: day.modelData.today ? Theme.ink : Theme.soft
@@ -37,8 +40,27 @@ Column {
                     Accessible.ignored: true
                 }
 
+                // From its Monday over the whole week, where days are too narrow.
+                Item {
+                    width: parent.width
+                    height: monday.implicitHeight
+                    visible: grid.tight
+
+                    Text {
+                        id: monday
+
+                        width: grid.cell * 7
+                        visible: day.modelData.monday
+                        text: day.modelData.short
+                        color: Theme.soft
+                        font.pixelSize: Math.min(Math.round(Theme.small * 0.85), grid.cell * 1.9)
+                        Accessible.ignored: true
+                    }
+                }
+
                 Text {
                     width: parent.width
+                    visible: !grid.tight
                     horizontalAlignment: Text.AlignHCenter
                     text: day.modelData.date
                     color: day.modelData.today ? Theme.ink : Theme.soft
@@ -59,7 +81,8 @@ Column {
             required property var modelData
 
             width: grid.width
-            height: Math.max(36, title.implicitHeight + 8, share.implicitHeight + 8)
+            height: grid.tight ? Math.max(36, title.implicitHeight + share.implicitHeight + 12)
+                : Math.max(36, title.implicitHeight + 8, share.implicitHeight + 8)
 
             Rectangle {
                 width: parent.width
@@ -70,8 +93,9 @@ Column {
             Say {
                 id: title
 
+                y: grid.tight ? 4 : 0
                 width: grid.titleWidth - Theme.space
-                height: parent.height
+                height: grid.tight ? implicitHeight : parent.height
                 verticalAlignment: Text.AlignVCenter
                 text: row.modelData.title
                 font.bold: true
@@ -101,9 +125,10 @@ Column {
             Say {
                 id: share
 
-                anchors.right: parent.right
-                width: grid.shareWidth - Theme.space
-                height: parent.height
+                x: grid.tight ? 0 : parent.width - width
+                y: grid.tight ? title.y + title.height : 0
+                width: (grid.tight ? grid.titleWidth : grid.shareWidth) - Theme.space
+                height: grid.tight ? implicitHeight : parent.height
                 verticalAlignment: Text.AlignVCenter
                 text: [row.modelData.share, row.modelData.dose].filter(w => w !== "").join(" · ")
                 color: Theme.soft

@@ -74,7 +74,7 @@ FocusScope {
                     Say {
                         width: parent.width
                         visible: page.open
-                        text: qsTr("On the phone, open Newel and type the address and the code. Or read the square with the phone's camera and paste its text into Newel.")
+                        text: qsTr("On the phone, open Newel and type the address and the code. Or press Use the camera there and hold it before the square.")
                     }
 
                     Say {

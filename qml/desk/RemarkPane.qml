@@ -42,6 +42,8 @@ Column {
 
                 Say {
                     width: Math.min(implicitWidth, parent.width)
+                    height: Math.max(32, implicitHeight)
+                    verticalAlignment: Text.AlignVCenter
                     text: row.modelData.words
                     color: Theme.soft
                 }

@@ -44,7 +44,7 @@ FocusScope {
 
         Say {
             width: parent.width
-            text: qsTr("From %1 to %2. %3.").arg(page.draft.effectiveDay).arg(page.draft.endDay).arg(page.draft.minutesWords)
+            text: qsTr("From %1 to %2. %3.").arg(page.draft.firstDayWords).arg(page.draft.lastDayWords).arg(page.draft.minutesWords)
         }
 
         Heading {

@@ -63,9 +63,8 @@ void DoneModel::refresh() {
     const absl::CivilDay today = todayOf(*m_file, m_context.now());
     m_last = mondayOf(today) + 6;
     m_first = mondayOf(today) - absl::civil_diff_t{7} * (m_weeks - 1);
-    auto adherence =
-        adherenceOf(m_file->programmes, m_file->practices, m_first, m_last, today,
-                    heardUntil(*m_file).value_or(m_first - 1), heldDaysOf(m_file->holds, zoneOf(*m_file)));
+    auto adherence = adherenceOf(m_file->programmes, m_file->practices, m_first, m_last, today,
+                                 heardDays(*m_file, m_first), heldDaysOf(m_file->holds, zoneOf(*m_file)));
     if (adherence.ok()) {
       m_adherence = *std::move(adherence);
     } else {
@@ -114,6 +113,7 @@ void DoneModel::makeDays() {
         {QStringLiteral("day"), print::dayWords(day)},
         {QStringLiteral("weekday"), QLocale().toString(date, QStringLiteral("ddd")).left(2)},
         {QStringLiteral("date"), QString::number(day.day())},
+        {QStringLiteral("short"), QLocale().toString(date, QStringLiteral("d MMM"))},
         {QStringLiteral("monday"), weekdayOf(day) == v1::WEEKDAY_MONDAY},
         {QStringLiteral("today"), day == today}};
   }
@@ -181,9 +181,8 @@ void DoneModel::makeShares() {
       if (next.ok()) *to = std::min(*to, *next - 1);
     }
     if (*to < *from) continue;
-    const auto adherence =
-        adherenceOf(m_file->programmes, m_file->practices, *from, *to, today,
-                    heardUntil(*m_file).value_or(*from - 1), heldDaysOf(m_file->holds, zoneOf(*m_file)));
+    const auto adherence = adherenceOf(m_file->programmes, m_file->practices, *from, *to, today,
+                                       heardDays(*m_file, *from), heldDaysOf(m_file->holds, zoneOf(*m_file)));
     if (!adherence.ok()) continue;
     m_by_programme << shareMap(tr("Programme %1, %2 to %3")
                                    .arg(programme->number())

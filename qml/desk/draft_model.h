@@ -36,6 +36,8 @@ class DraftModel : public QObject {
   Q_PROPERTY(QString notice READ notice NOTIFY changed)  // a draft found again, or one that was overtaken
   Q_PROPERTY(QString effectiveDay READ effectiveDay NOTIFY changed)
   Q_PROPERTY(QString endDay READ endDay NOTIFY changed)
+  Q_PROPERTY(QString firstDayWords READ firstDayWords NOTIFY changed)  // "Sat 28 Nov 2026"
+  Q_PROPERTY(QString lastDayWords READ lastDayWords NOTIFY changed)
   Q_PROPERTY(QString effectiveDayProblem READ effectiveDayProblem NOTIFY changed)
   Q_PROPERTY(QString endDayProblem READ endDayProblem NOTIFY changed)
   Q_PROPERTY(QString advice READ advice NOTIFY changed)
@@ -87,6 +89,8 @@ class DraftModel : public QObject {
   QString notice() const { return m_notice; }
   QString effectiveDay() const { return m_effective_typed; }
   QString endDay() const { return m_end_typed; }
+  QString firstDayWords() const;
+  QString lastDayWords() const;
   QString effectiveDayProblem() const;
   QString endDayProblem() const;
   QString advice() const;

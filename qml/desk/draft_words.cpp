@@ -28,6 +28,9 @@ void DraftModel::takeDays() {
   m_end_typed = print::text(m_draft.value().end_day());
 }
 
+QString DraftModel::firstDayWords() const { return print::dayWords(m_draft.value().effective_day()); }
+QString DraftModel::lastDayWords() const { return print::dayWords(m_draft.value().end_day()); }
+
 QString DraftModel::effectiveDayProblem() const {
   return parseLocalDay(m_effective_typed.toStdString()).ok()
              ? QString()

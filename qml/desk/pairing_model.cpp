@@ -19,7 +19,7 @@ PairingModel::PairingModel(DeskContext& context, QObject* parent) : QObject(pare
 
 int PairingModel::secondsLeft() const {
   const absl::Duration left = m_deadline - m_context.clock->elapsed();
-  return static_cast<int>(std::max<std::int64_t>(0, absl::ToInt64Seconds(left + absl::Milliseconds(999))));
+  return static_cast<int>(std::max<std::int64_t>(0, absl::ToInt64Seconds(left)));
 }
 
 QString PairingModel::leftWords() const {

@@ -82,6 +82,20 @@ std::optional<absl::CivilDay> heardUntil(const PersonFile& file) {
   return localDayAt(*last, zoneOf(file));
 }
 
+std::optional<absl::CivilDay> heardFrom(const PersonFile& file) {
+  std::optional<absl::CivilDay> paired;
+  for (const auto& device : file.devices) {
+    const absl::CivilDay day = localDayAt(toTime(device.paired_at()), zoneOf(file));
+    paired = std::min(paired.value_or(day), day);
+  }
+  if (!paired) return std::nullopt;
+  return newel::heardFrom(*paired, file.practices);
+}
+
+HeardDays heardDays(const PersonFile& file, absl::CivilDay first) {
+  return {heardFrom(file).value_or(absl::CivilDay::min()), heardUntil(file).value_or(first - 1)};
+}
+
 bool isPaired(const PersonFile& file) {
   return std::any_of(file.devices.begin(), file.devices.end(),
                      [](const v1::Device& device) { return !device.revoked(); });
@@ -125,7 +139,7 @@ absl::StatusOr<Adherence> recentAdherence(const PersonFile& file, absl::Time now
   const absl::CivilDay today = todayOf(file, now);
   const absl::CivilDay first = mondayOf(today) - absl::civil_diff_t{7} * (weeks - 1);
   return adherenceOf(file.programmes, file.practices, first, mondayOf(today) + 6, today,
-                     heardUntil(file).value_or(first - 1), heldDaysOf(file.holds, zoneOf(file)));
+                     heardDays(file, first), heldDaysOf(file.holds, zoneOf(file)));
 }
 
 std::vector<std::optional<double>> weekShares(const PersonFile& file, absl::Time now, int weeks) {

@@ -44,6 +44,10 @@ absl::CivilDay todayOf(const PersonFile& file, absl::Time now);
 // The last call of a phone of this person that is not revoked, and its local day; nullopt: never.
 std::optional<absl::Time> lastContact(const PersonFile& file);
 std::optional<absl::CivilDay> heardUntil(const PersonFile& file);
+// From the first phone's pairing, or from what is told of before; nullopt: no phone.
+std::optional<absl::CivilDay> heardFrom(const PersonFile& file);
+// Both, for counting from `first` on.
+HeardDays heardDays(const PersonFile& file, absl::CivilDay first);
 bool isPaired(const PersonFile& file);
 
 struct Reached {

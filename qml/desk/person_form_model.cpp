@@ -246,7 +246,7 @@ void PersonFormModel::addMissing(QVariantMap& problems) const {
   if (words(QStringLiteral("given_name")).empty())
     problems[QStringLiteral("given_name")] = tr("Type a name.");
   if (conditions().isEmpty() && !m_values.value(kNoConditions).toBool()) {
-    problems[kConditions] = tr("Ask about each one. If none is so, press None of these.");
+    problems[kConditions] = tr("Ask about each one. If none is so, press Asked: none of these.");
   }
   if (number(QStringLiteral("height_cm")) == 0)
     problems[QStringLiteral("height_cm")] = tr("Type the height in cm.");

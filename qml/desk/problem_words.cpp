@@ -1,5 +1,7 @@
 #include "qml/desk/problem_words.h"
 
+#include <absl/strings/match.h>
+
 #include <QtCore/QCoreApplication>
 
 namespace newel::desk {
@@ -39,7 +41,11 @@ QString whatToDo(absl::StatusCode code) {
 QString problemWords(const absl::Status& status, const QString& doing) {
   if (status.ok()) return {};
   QString words = QCoreApplication::translate("ProblemWords", "Could not %1.").arg(doing);
-  const QString todo = whatToDo(status.code());
+  const bool full = absl::IsResourceExhausted(status) && absl::StartsWith(status.message(), "disk full");
+  const QString todo =
+      full ? QCoreApplication::translate("ProblemWords",
+                                         "The hub's disk is full. Nothing was kept; tell whoever runs it.")
+           : whatToDo(status.code());
   if (!todo.isEmpty()) words += QLatin1Char(' ') + todo;
   const std::string message(status.message());
   if (todo.isEmpty() && !message.empty())

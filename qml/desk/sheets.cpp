@@ -62,6 +62,7 @@ absl::StatusOr<int> saveReportSheet(const PersonFile& file, const DeskContext& c
   input.first = first;
   input.last = last;
   input.today = todayOf(file, context.now());
+  input.heard_from = heardFrom(file);
   input.heard_until = heardUntil(file);
   input.zone = zoneOf(file);
   print::ReportOptions options;

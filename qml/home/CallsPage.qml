@@ -14,7 +14,7 @@ FirstRunPage {
 
     Words {
         width: parent.width
-        text: qsTr("These numbers stand under Help, on every page. Newel itself calls nobody.")
+        text: qsTr("These numbers stand under Help. Newel itself calls nobody.")
         color: Theme.soft
     }
 }

@@ -47,7 +47,8 @@ HomePage {
         width: parent.width
         models: page.models
         heading: qsTr("Advice from your clinic")
-        cards: page.models.advice.all
+        // That one has its own button above.
+        cards: page.models.advice.all.filter(card => card.id !== "after-a-fall")
     }
 
     WhatNewelIs {

@@ -12,6 +12,14 @@ Grid {
 
     signal picked(int reason)
 
+    // All as tall as the tallest, so that none looks more or less likely.
+    readonly property real tallest: {
+        let least = Theme.target + Theme.space;
+        for (let i = 0; columns === 2 && i < children.length; ++i)
+            least = Math.max(least, children[i].implicitHeight);
+        return least;
+    }
+
     columns: width >= 300 * Theme.scale ? 2 : 1
     spacing: Theme.space * 1.5
 
@@ -22,7 +30,7 @@ Grid {
             required property var modelData
 
             width: (grid.width - (grid.columns - 1) * grid.spacing) / grid.columns
-            height: Math.max(implicitHeight, Theme.target + Theme.space)
+            height: Math.max(implicitHeight, grid.tallest)
             text: modelData.words
             onClicked: grid.picked(modelData.id)
         }

@@ -71,10 +71,7 @@ void HistoryModel::noteKnownFrom() {
   }
   m_known_from = todayOf(m_parts);
   if (!m_parts.engine->state().paired) return;
-  for (const v1::Practice& practice : m_parts.engine->practices()) {
-    const auto day = parseLocalDay(practice.local_day());
-    if (day.ok()) m_known_from = std::min(m_known_from, *day);
-  }
+  m_known_from = heardFrom(m_known_from, m_parts.engine->practices());
   m_settings.setKnownFrom(text(formatLocalDay(m_known_from)));
 }
 
@@ -123,7 +120,13 @@ QString HistoryModel::summary() const {
     all.part += week.count.part;
     all.not_done += week.count.not_done;
   }
-  if (all.due() == 0) return tr("Nothing was due in these weeks that the phone knows of.");
+  if (all.due() == 0) return tr("Of what was due until now this phone knows nothing yet.");
+  // A part counts as done, here as at the clinic (core/progress/adherence.h).
+  if (all.part > 0)
+    return tr("Done: %L1 of %L2 that were due, %L3 of them in part.")
+        .arg(all.done + all.part)
+        .arg(all.due())
+        .arg(all.part);
   return tr("Done: %L1 of %L2 that were due.").arg(all.done).arg(all.due());
 }
 

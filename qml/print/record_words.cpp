@@ -181,8 +181,11 @@ QString ageWords(absl::Duration age) {
 }
 
 QString percentWords(std::optional<double> share) {
-  return share ? sheetWords("RecordWords", "%1 %").arg(std::lround(*share * 100))
-               : sheetWords("RecordWords", "nothing due");
+  if (!share) return sheetWords("RecordWords", "nothing due");
+  // The number and its sign stay on one line.
+  return sheetWords("RecordWords", "%1 %")
+      .replace(QLatin1Char(' '), QChar(QChar::Nbsp))
+      .arg(std::lround(*share * 100));
 }
 
 QString titleOf(const Catalogue& catalogue, const std::string& exercise_id, const std::string& language) {

@@ -116,7 +116,8 @@ class Report {
     const auto days = static_cast<int>(m_input.last - m_input.first) + 1;
     if (!m_input.heard_until)
       return sheetWords("Report", "The phone was never heard from: 0 of %1 days have data.").arg(days);
-    const int heard = std::clamp(static_cast<int>(*m_input.heard_until - m_input.first) + 1, 0, days);
+    const absl::CivilDay from = std::max(m_input.first, m_input.heard_from.value_or(m_input.first));
+    const int heard = std::clamp(static_cast<int>(*m_input.heard_until - from) + 1, 0, days);
     std::set<std::string> practised;
     for (const auto* practice : m_practices) practised.insert(practice->local_day());
     return sheetWords("Report",
@@ -394,7 +395,8 @@ absl::StatusOr<QString> reportHtml(const ReportInput& input, const Catalogue& ca
                                    const RuleBook& rules) {
   const SheetLanguage language(input.language);
   // Never heard from: every day of the period is without data, so the last day heard lies before it.
-  const absl::CivilDay heard = input.heard_until.value_or(input.first - 1);
+  const HeardDays heard(input.heard_from.value_or(absl::CivilDay::min()),
+                        input.heard_until.value_or(input.first - 1));
   const auto adherence = adherenceOf(input.programmes, input.practices, input.first, input.last, input.today,
                                      heard, heldDaysOf(input.holds, input.zone));
   if (!adherence.ok()) return adherence.status();

@@ -37,6 +37,7 @@ struct ReportInput {
   absl::CivilDay first;                    // the period, both ends included
   absl::CivilDay last;
   absl::CivilDay today;                       // the person's
+  std::optional<absl::CivilDay> heard_from;   // nullopt: from the beginning
   std::optional<absl::CivilDay> heard_until;  // nullopt: the phone was never heard from
   absl::TimeZone zone;                        // the person's
 };

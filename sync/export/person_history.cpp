@@ -202,8 +202,13 @@ absl::StatusOr<Adherence> adherenceIn(const PersonHistory& history) {
   for (const auto& hold : history.holds) orders.push_back(hold.order);
   const absl::TimeZone zone = zoneOf(history.person.zone());
   const absl::CivilDay today = localDayAt(history.as_of, zone);
-  const absl::CivilDay heard =
-      history.last_contact.has_value() ? localDayAt(*history.last_contact, zone) : first - 1;
+  HeardDays heard(history.last_contact.has_value() ? localDayAt(*history.last_contact, zone) : first - 1);
+  if (!history.phones.empty()) {
+    const auto earliest = std::min_element(
+        history.phones.begin(), history.phones.end(),
+        [](const PairedPhone& one, const PairedPhone& other) { return one.paired_at < other.paired_at; });
+    heard.from = heardFrom(localDayAt(earliest->paired_at, zone), history.practices);
+  }
   auto adherence =
       adherenceOf(programmes, history.practices, first, last, today, heard, heldDaysOf(orders, zone));
   if (!adherence.ok()) return adherence;

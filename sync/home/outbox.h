@@ -43,8 +43,8 @@ struct SetAside {
 };
 std::vector<SetAside> setAsideRecords(Database& database);
 
-// Queues again what the hub may have lost: the last revision of every practice, every receipt, every message
-// the person wrote. What is queued or set aside already is not doubled.
+// Queues again what the hub may have lost: the last revision of every practice and wear block, every receipt,
+// every message the person wrote. What is queued or set aside already is not doubled.
 void queueEverythingAgain(Database& database);
 
 // Notes that `ref_id` reached `state` and queues the receipt; nothing when that is noted already.

@@ -3276,10 +3276,6 @@
         <translation>Código de vinculación para leer con el teléfono</translation>
     </message>
     <message>
-        <source>On the phone, open Newel and type the address and the code. Or read the square with the phone&apos;s camera and paste its text into Newel.</source>
-        <translation>En el teléfono, abra Newel y escriba la dirección y el código. O lea el cuadrado con la cámara del teléfono y pegue su texto en Newel.</translation>
-    </message>
-    <message>
         <source>Code to type</source>
         <translation>Código para escribir</translation>
     </message>
@@ -3302,6 +3298,10 @@
     <message>
         <source>The code works once, for this person only. Show it to nobody else.</source>
         <translation>El código vale una vez, solo para esta persona. No lo enseñe a nadie más.</translation>
+    </message>
+    <message>
+        <source>On the phone, open Newel and type the address and the code. Or press Use the camera there and hold it before the square.</source>
+        <translation>En el teléfono, abra Newel y escriba la dirección y el código. O pulse Usar la cámara y póngalo delante del cuadro.</translation>
     </message>
 </context>
 <context>
@@ -3927,6 +3927,10 @@
     <message>
         <source> The hub says: %1</source>
         <translation> El hub dice: %1</translation>
+    </message>
+    <message>
+        <source>The hub&apos;s disk is full. Nothing was kept; tell whoever runs it.</source>
+        <translation>El disco del servidor está lleno. No se guardó nada; avise a quien lo lleva.</translation>
     </message>
 </context>
 <context>
@@ -6093,10 +6097,6 @@
         <translation>Escriba un nombre.</translation>
     </message>
     <message>
-        <source>Ask about each one. If none is so, press None of these.</source>
-        <translation>Pregunte por cada uno. Si no hay ninguno, pulse Ninguno de estos.</translation>
-    </message>
-    <message>
         <source>Type the height in cm.</source>
         <translation>Escriba la estatura en cm.</translation>
     </message>
@@ -6115,6 +6115,10 @@
     <message>
         <source>save this record</source>
         <translation>guardar esta ficha</translation>
+    </message>
+    <message>
+        <source>Ask about each one. If none is so, press Asked: none of these.</source>
+        <translation>Pregunte por cada una. Si no hay ninguna, pulse Preguntado: ninguna de estas.</translation>
     </message>
 </context>
 <context>

@@ -69,8 +69,8 @@
         <translation>بمن تتصل</translation>
     </message>
     <message>
-        <source>These numbers stand under Help, on every page. Newel itself calls nobody.</source>
-        <translation>هذه الأرقام موجودة في المساعدة في كل صفحة. نيويل نفسه لا يتصل بأحد.</translation>
+        <source>These numbers stand under Help. Newel itself calls nobody.</source>
+        <translation>هذه الأرقام موجودة في المساعدة. نيويل نفسه لا يتصل بأحد.</translation>
     </message>
 </context>
 <context>
@@ -2248,8 +2248,12 @@
 <context>
     <name>newel::home::HistoryModel</name>
     <message>
-        <source>Nothing was due in these weeks that the phone knows of.</source>
-        <translation>لم يكن شيء مطلوبًا في هذه الأسابيع بحسب ما يعرفه الهاتف.</translation>
+        <source>Of what was due until now this phone knows nothing yet.</source>
+        <translation>لا يعرف هذا الهاتف شيئًا بعد عمّا كان مستحقًّا حتى الآن.</translation>
+    </message>
+    <message>
+        <source>Done: %L1 of %L2 that were due, %L3 of them in part.</source>
+        <translation>أُنجز: %L1 من %L2 كانت مستحقة، منها %L3 جزئيًّا.</translation>
     </message>
     <message>
         <source>nothing due</source>

@@ -69,8 +69,8 @@
         <translation>A quién llamar</translation>
     </message>
     <message>
-        <source>These numbers stand under Help, on every page. Newel itself calls nobody.</source>
-        <translation>Estos números están en Ayuda, en cada página. Newel no llama a nadie por sí solo.</translation>
+        <source>These numbers stand under Help. Newel itself calls nobody.</source>
+        <translation>Estos números están en Ayuda. Newel no llama a nadie por sí solo.</translation>
     </message>
 </context>
 <context>
@@ -1219,7 +1219,7 @@
     </message>
     <message>
         <source>on hold</source>
-        <translation>en suspenso</translation>
+        <translation>suspendido</translation>
     </message>
     <message>
         <source>%L1 min</source>
@@ -1347,7 +1347,7 @@
     </message>
     <message>
         <source>This square is not from a clinic. Look for the one under “Pair a phone”.</source>
-        <translation>Este cuadro no es de una clínica. Busque el que está bajo «Pair a phone».</translation>
+        <translation>Este cuadro no es de una clínica. Busque el que está bajo «Vincular un teléfono» («Pair a phone»).</translation>
     </message>
     <message>
         <source>Hold the phone so that the square on the clinic&apos;s screen is inside the frame. It is read by itself.</source>
@@ -1970,7 +1970,7 @@
     </message>
     <message>
         <source>excused: nothing was expected of you</source>
-        <translation>dispensado: no se esperaba nada de usted</translation>
+        <translation>excusado: no se esperaba nada de usted</translation>
     </message>
     <message>
         <source>still to come</source>
@@ -2024,7 +2024,7 @@
     </message>
     <message>
         <source>This is not an emergency service. In danger, call the emergency number.</source>
-        <translation>Esto no es un servicio de urgencias. En peligro, llame al número de urgencias.</translation>
+        <translation>Esto no es un servicio de emergencias. En peligro, llame al número de emergencias.</translation>
     </message>
     <message>
         <source>Nobody reads messages at once.</source>
@@ -2055,15 +2055,15 @@
     <name>WhoToCall</name>
     <message>
         <source>Call the emergency number now</source>
-        <translation>Llame ya al número de urgencias</translation>
+        <translation>Llame ya al número de emergencias</translation>
     </message>
     <message>
         <source>Emergency number</source>
-        <translation>Número de urgencias</translation>
+        <translation>Número de emergencias</translation>
     </message>
     <message>
         <source>This phone does not know your clinic yet. In danger, call your local emergency number.</source>
-        <translation>Este teléfono aún no conoce su clínica. En peligro, llame al número de urgencias de su zona.</translation>
+        <translation>Este teléfono aún no conoce su clínica. En peligro, llame al número de emergencias de su zona.</translation>
     </message>
     <message>
         <source>Call %1</source>
@@ -2184,8 +2184,12 @@
 <context>
     <name>newel::home::HistoryModel</name>
     <message>
-        <source>Nothing was due in these weeks that the phone knows of.</source>
-        <translation>En estas semanas no tocaba nada que el teléfono sepa.</translation>
+        <source>Of what was due until now this phone knows nothing yet.</source>
+        <translation>De lo que tocaba hasta ahora, este teléfono aún no sabe nada.</translation>
+    </message>
+    <message>
+        <source>Done: %L1 of %L2 that were due, %L3 of them in part.</source>
+        <translation>Hechos: %L1 de %L2 que tocaban, %L3 de ellos en parte.</translation>
     </message>
     <message>
         <source>nothing due</source>
@@ -2229,7 +2233,7 @@
     </message>
     <message>
         <source>excused: %L1</source>
-        <translation>dispensado: %L1</translation>
+        <translation>excusado: %L1</translation>
     </message>
     <message>
         <source>to come: %L1</source>
@@ -2419,7 +2423,7 @@
     </message>
     <message>
         <source>%1, about %2</source>
-        <translation>%1, unos %2</translation>
+        <translation>%1, cerca de %2</translation>
     </message>
     <message>
         <source>Done for now</source>
@@ -2653,7 +2657,7 @@
     </message>
     <message>
         <source>Your practice is on hold</source>
-        <translation>Su práctica está en suspenso</translation>
+        <translation>Su práctica está suspendida</translation>
     </message>
     <message>
         <source>All done for today</source>

@@ -4,6 +4,7 @@
 
 #include <random>
 
+#include "core/progress/course.h"
 #include "core/schedule/occasions.h"
 #include "core/time/local_day.h"
 #include "tests/core/schedule/programme_fixture.h"
@@ -202,6 +203,26 @@ TEST(Adherence, noDataNotDoneDoneAndComingAreNeverConfused) {
                                         State::Coming, State::Coming}));
   EXPECT_EQ(adherence->all.due, 2) << "what nobody knows is not in the denominator";
   EXPECT_EQ(adherence->all.done, 1);
+}
+
+// Before a phone of theirs was paired nobody could tell, and what was told of an earlier day moves that back.
+TEST(Adherence, daysBeforeThePhoneWasThereHaveNoData) {
+  const absl::CivilDay paired = kMonday + 3;
+  const absl::CivilDay today = kMonday + 9;
+  EXPECT_EQ(heardFrom(paired, {}), paired);
+  EXPECT_EQ(heardFrom(paired, {practiceOf(kMonday + 4)}), paired);
+  EXPECT_EQ(heardFrom(paired, {practiceOf(kMonday)}), kMonday) << "told later";
+  const auto adherence =
+      adherenceOf({twelve()}, {}, kMonday, kMonday + 6, today, HeardDays(paired, today), {});
+  ASSERT_TRUE(adherence.ok());
+  std::vector<State> states;
+  for (const auto& occasion : adherence->occasions) states.push_back(occasion.state);
+  EXPECT_EQ(states, (std::vector<State>{State::NoData, State::NoData, State::NotDone}));
+  EXPECT_EQ(adherence->all.due, 1);
+  // The person's own pages count the same, by the same definition.
+  const CourseCount count = courseWeeks(*adherence, kMonday, 1, paired)[0].count;
+  EXPECT_EQ(count.due(), adherence->all.due);
+  EXPECT_EQ(count.done + count.part, adherence->all.done);
 }
 
 TEST(Adherence, whatIsDoneTodayCountsAtOnceAndWhatIsNotIsComing) {

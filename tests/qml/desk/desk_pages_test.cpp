@@ -130,6 +130,8 @@ TEST_P(DeskPages, everydayPagesHoldTogether) {
   check(DeskModel::PersonPage);
   m_desk->openDone();
   check(DeskModel::DonePage);
+  m_desk->done()->setWeeks(8);
+  check(DeskModel::DonePage, "-eight-weeks");
   m_desk->back();
   m_desk->openHold();
   check(DeskModel::HoldPage);
