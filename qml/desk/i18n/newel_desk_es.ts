@@ -3930,7 +3930,7 @@
     </message>
     <message>
         <source>The hub&apos;s disk is full. Nothing was kept; tell whoever runs it.</source>
-        <translation>El disco del servidor está lleno. No se guardó nada; avise a quien lo lleva.</translation>
+        <translation>El disco del hub está lleno. No se guardó nada; avise a quien lleva el hub.</translation>
     </message>
 </context>
 <context>
@@ -6118,7 +6118,7 @@
     </message>
     <message>
         <source>Ask about each one. If none is so, press Asked: none of these.</source>
-        <translation>Pregunte por cada una. Si no hay ninguna, pulse Preguntado: ninguna de estas.</translation>
+        <translation>Pregunte por cada una. Si no hay ninguna, pulse Preguntado: ninguno de estos.</translation>
     </message>
 </context>
 <context>
