@@ -73,8 +73,6 @@ double Theme::scale() const { return std::clamp(m_system_scale * m_text_percent 
 void useOurFont() {
   QFont font = QGuiApplication::font();
   font.setFamilies({kOurFont, QStringLiteral("Noto Sans Arabic")});
-  // The body's: a size that nothing is written in would be loaded all the same.
-  font.setPixelSize(kBodyPixels);
   QGuiApplication::setFont(font);
 }
 

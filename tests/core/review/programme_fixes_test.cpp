@@ -85,12 +85,12 @@ TEST(ProgrammeFixes, aLongRunEndsEarlier) {
 
 TEST(ProgrammeFixes, strengthOnEveryDayIsSpread) {
   const v1::Person person = test::transtibialRight();
-  const v1::Programme draft = programmeOf(person, {"weight-shift-side", "sit-to-stand"}, test::everyDay());
+  const v1::Programme draft = programmeOf(person, {"sit-to-stand"}, test::everyDay());
   const auto offered = fixes(draft, "programme-same-muscles-close", person);
   ASSERT_FALSE(offered.empty());
   EXPECT_EQ(offered.front().kind, Kind::Days);
-  EXPECT_EQ(offered.front().entry_id, draft.entries(1).id());
-  EXPECT_EQ(offered.front().programme.entries(1).schedule().weekdays().days_size(), 3);
+  EXPECT_EQ(offered.front().entry_id, draft.entries(0).id());
+  EXPECT_EQ(offered.front().programme.entries(0).schedule().weekdays().days_size(), 3);
 }
 
 TEST(ProgrammeFixes, aSilentRuleAndOneThatIsAboutThePersonHaveNone) {
