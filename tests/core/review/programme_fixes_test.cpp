@@ -85,7 +85,7 @@ TEST(ProgrammeFixes, aLongRunEndsEarlier) {
 
 TEST(ProgrammeFixes, strengthOnEveryDayIsSpread) {
   const v1::Person person = test::transtibialRight();
-  const v1::Programme draft = programmeOf(person, {"sit-to-stand"}, test::everyDay());
+  const v1::Programme draft = programmeOf(person, {"adduction-squeeze"}, test::everyDay());
   const auto offered = fixes(draft, "programme-same-muscles-close", person);
   ASSERT_FALSE(offered.empty());
   EXPECT_EQ(offered.front().kind, Kind::Days);
