@@ -47,8 +47,7 @@ HomePage {
         width: parent.width
         models: page.models
         heading: qsTr("Advice from your clinic")
-        // That one has its own button above.
-        cards: page.models.advice.all.filter(card => card.id !== "after-a-fall")
+        cards: page.models.advice.besidesFall
     }
 
     WhatNewelIs {

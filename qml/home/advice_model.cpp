@@ -9,6 +9,11 @@
 #include "qml/home/phrasing.h"
 
 namespace newel::home {
+namespace {
+
+const QString kAfterAFall = QStringLiteral("after-a-fall");  // core/library/cards
+
+}  // namespace
 
 AdviceModel::AdviceModel(EngineBridge& bridge, const HomeParts& parts, QObject* parent)
     : QObject(parent), m_parts(parts) {
@@ -41,6 +46,12 @@ QVariantList AdviceModel::rows(bool today_only) const {
 
 QVariantList AdviceModel::today() const { return rows(true); }
 QVariantList AdviceModel::all() const { return rows(false); }
+
+QVariantList AdviceModel::besidesFall() const {
+  QVariantList others = all();
+  others.removeIf([](const QVariant& card) { return card.toMap()[QStringLiteral("id")] == kAfterAFall; });
+  return others;
+}
 
 QString AdviceModel::title() const { return words() == nullptr ? QString() : text(words()->title()); }
 QString AdviceModel::why() const { return words() == nullptr ? QString() : filled(words()->why()); }

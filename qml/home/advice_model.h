@@ -20,6 +20,8 @@ class AdviceModel : public QObject {
   // {id, title} of each card, in the programme's order.
   Q_PROPERTY(QVariantList today READ today NOTIFY changed)
   Q_PROPERTY(QVariantList all READ all NOTIFY changed)  // that the programme has
+  Q_PROPERTY(
+      QVariantList besidesFall READ besidesFall NOTIFY changed)  // Help has a button of its own for a fall
   // The open card.
   Q_PROPERTY(QString title READ title NOTIFY opened)
   Q_PROPERTY(QString why READ why NOTIFY opened)
@@ -36,6 +38,7 @@ class AdviceModel : public QObject {
 
   QVariantList today() const;
   QVariantList all() const;
+  QVariantList besidesFall() const;
   QString title() const;
   QString why() const;
   QStringList steps() const;

@@ -338,6 +338,7 @@ TEST_F(HomeModels, cardsOfAdviceShowOnTheDaysChosen) {
   };
   EXPECT_THAT(titles(program().advice->today()), testing::ElementsAre("Look at your skin"));
   EXPECT_THAT(titles(program().advice->all()), testing::ElementsAre("Look at your skin", "After a fall"));
+  EXPECT_THAT(titles(program().advice->besidesFall()), testing::ElementsAre("Look at your skin"));
   program().advice->open("skin-check");
   EXPECT_EQ(program().advice->note().toStdString(), "Mind the heel.");
   EXPECT_THAT(program().advice->steps().join(' ').toStdString(), HasSubstr("after 25 minutes"));
