@@ -54,6 +54,31 @@ TEST(SheetHtml, whatIsInAnotherLanguageKeepsItsOwnOrder) {
   EXPECT_EQ(safe(QStringLiteral("Stand tall.")), "Stand tall.");
 }
 
+// Rows of a page with ink from one side to the other.
+std::vector<int> rulesOf(const QImage& page) {
+  std::vector<int> rules;
+  for (int y = 0; y < page.height(); ++y) {
+    int ink = 0;
+    for (int x = 0; x < page.width(); ++x) ink += qGray(page.pixel(x, y)) < 128;
+    if (ink > page.width() * 7 / 10) rules.push_back(y);
+  }
+  return rules;
+}
+
+// The days' names stand above the line of their grid, in a font with higher lines too.
+TEST_F(InLanguage, theDaysOfTheGridStandClearOfItsLines) {
+  for (const char* language : {"en", "ar"}) {
+    const QString pdf = writeIn(language, handoutFor(test::transfemoralLeft()));
+    const QImage page = pageOf(pdf, pagesOf(pdf), 144);
+    const std::vector<int> rules = rulesOf(page);
+    ASSERT_GE(rules.size(), 3U) << language;
+    const int above = rules.front() - 3;
+    int ink = 0;
+    for (int x = 0; x < page.width(); ++x) ink += qGray(page.pixel(x, above)) < 128;
+    EXPECT_EQ(ink, 0) << language << ", row " << above;
+  }
+}
+
 TEST_F(InLanguage, arabicReadsFromTheRightWithDigitsThatCanBeDialled) {
   const QString pdf = writeIn("ar", handoutFor(test::transfemoralLeft()));
   const QString words = textOf(pdf);
