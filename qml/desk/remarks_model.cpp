@@ -118,7 +118,7 @@ void RemarksModel::put(std::vector<v1::PutRemarkRequest> requests) {
       [requests = std::move(requests)](DeskClient* client) -> absl::Status {
         if (client == nullptr) return absl::UnauthenticatedError("not signed in");
         for (const v1::PutRemarkRequest& request : requests) {
-          if (const absl::Status kept = client->putRemark(request).status(); !kept.ok()) return kept;
+          if (absl::Status kept = client->putRemark(request).status(); !kept.ok()) return kept;
         }
         return absl::OkStatus();
       },
