@@ -37,7 +37,7 @@ class OpenList {
     for (const std::string& command :
          {std::string("wait \"User name\""), std::string("type \"User name\" l.lead"),
           std::string("type Password \"") + test::kPassword + "\"", std::string("click \"Sign in\""),
-          std::string("until page Caseload 30000"), std::string("until idle true 60000"),
+          std::string("until page CaseloadPage 30000"), std::string("until idle true 60000"),
           std::string("sleep 1000")}) {
       if (const std::string answer = m_desk->ask(command); answer != "ok")
         m_problem = command + ": " + answer;
