@@ -1,6 +1,7 @@
 #include "qml/parts/driver.h"
 
 #include <QtCore/QCoreApplication>
+#include <QtCore/QDateTime>
 #include <QtCore/QDir>
 #include <QtCore/QFileInfo>
 #include <QtCore/QJsonArray>
@@ -362,8 +363,11 @@ QString Driver::timeAt(const QPointF& at) {
 QString Driver::turnAt(const QPointF& at, int notches) {
   QWheelEvent turn(at, m_window->mapToGlobal(at), {}, {0, -kWheelNotch * notches}, Qt::NoButton,
                    Qt::NoModifier, Qt::NoScrollPhase, false);
+  // Two turns at one instant are none: what scrolls looks at the time between them.
+  turn.setTimestamp(static_cast<quint64>(QDateTime::currentMSecsSinceEpoch()));
   int seen = m_frames;
   double longest = 0;
+  double last = 0;  // the picture after all has come to rest is late on purpose, and does not count
   QElapsedTimer since;
   since.start();
   QElapsedTimer whole;
@@ -372,10 +376,12 @@ QString Driver::turnAt(const QPointF& at, int notches) {
   while (since.elapsed() < kStillMs && whole.elapsed() < kLongestChangeMs) {
     QCoreApplication::processEvents();
     if (m_frames == seen) continue;
-    longest = std::max(longest, static_cast<double>(since.nsecsElapsed()) / 1e6);
+    longest = std::max(longest, last);
+    last = static_cast<double>(since.nsecsElapsed()) / 1e6;
     seen = m_frames;
     since.restart();
   }
+  if (longest == 0) longest = last;
   return longest > 0 ? QStringLiteral("ok ") + QString::number(longest, 'f', 2)
                      : QStringLiteral("error nothing changed");
 }
