@@ -24,11 +24,12 @@ class GridBlock : public PaperBlock {
     m_first = width * 0.36;
     const QFontMetricsF metrics(paperFont(m_points * 0.9), &device);
     m_rows.clear();
+    m_head = std::max(m_unit * 2.2, 2 * metrics.lineSpacing());
     // Of the words themselves: Arabic comes from a font whose lines are higher than the first one's.
-    m_head = m_unit * 2.2;
+    const double usual = m_head;
     for (const QString& day : m_week.days) {
-      const QRectF words = metrics.boundingRect(QRectF(0, 0, 1e6, 1e6), 0, day);
-      m_head = std::max(m_head, words.height() + m_unit * 0.3);
+      const double words = metrics.boundingRect(QRectF(0, 0, 1e6, 1e6), 0, day).height();
+      if (words > usual + 1) m_head = std::max(m_head, words + m_unit * 0.3);
     }
     double height = m_unit * 2 + m_head;
     for (const auto& row : m_week.rows) {
