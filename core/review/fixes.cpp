@@ -1,29 +1,13 @@
 #include "core/review/fixes.h"
 
-#include <algorithm>
-#include <set>
 #include <utility>
 
 #include "core/library/default_entry.h"
 #include "core/practice/compile.h"
+#include "core/review/standing.h"
 
 namespace newel {
 namespace {
-
-// Of a finding: what has to be answered before signing.
-std::set<std::string> standing(const std::vector<v1::Finding>& findings) {
-  std::set<std::string> ids;
-  for (const auto& finding : findings) {
-    if (finding.effect() == v1::EFFECT_BLOCK || finding.effect() == v1::EFFECT_ASK)
-      ids.insert(finding.rule_id());
-  }
-  return ids;
-}
-
-bool speaks(const std::vector<v1::Finding>& findings, const std::string& rule_id) {
-  return std::any_of(findings.begin(), findings.end(),
-                     [&](const v1::Finding& finding) { return finding.rule_id() == rule_id; });
-}
 
 // Every change of one thing that the exercise allows, in the order in which they are offered.
 std::vector<Fix> changesOf(const v1::Entry& entry, const v1::Exercise& exercise, const v1::Person& person) {
@@ -64,14 +48,11 @@ std::vector<Fix> fixesFor(const v1::Entry& entry, const std::string& rule_id, co
   if (exercise == nullptr) return {};
   const auto before = rules.check(entry, person, catalogue);
   if (!before.ok() || !speaks(*before, rule_id)) return {};
-  const std::set<std::string> stood = standing(*before);
   std::vector<Fix> fixes;
   for (Fix& fix : changesOf(entry, *exercise, person)) {
     if (fixes.size() == kMostFixes) break;
     const auto after = rules.check(fix.entry, person, catalogue);
-    if (!after.ok() || speaks(*after, rule_id)) continue;
-    const std::set<std::string> stands = standing(*after);
-    if (!std::includes(stood.begin(), stood.end(), stands.begin(), stands.end())) continue;
+    if (!after.ok() || !answers(rule_id, *before, *after)) continue;
     if (compileTimeline(fix.entry, person, catalogue, "en").ok()) fixes.push_back(std::move(fix));
   }
   return fixes;

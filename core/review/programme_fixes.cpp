@@ -1,6 +1,5 @@
 #include "core/review/programme_fixes.h"
 
-#include <algorithm>
 #include <cstdint>
 #include <functional>
 #include <optional>
@@ -9,6 +8,7 @@
 
 #include "core/practice/compile.h"
 #include "core/review/fixes.h"
+#include "core/review/standing.h"
 #include "core/review/week.h"
 #include "core/time/local_day.h"
 
@@ -53,18 +53,6 @@ class Trial {
   RuleFacts m_person_facts;
   std::optional<Week> m_last;
 };
-
-bool speaks(const std::vector<v1::Finding>& findings, const std::string& rule_id) {
-  return std::any_of(findings.begin(), findings.end(),
-                     [&](const v1::Finding& finding) { return finding.rule_id() == rule_id; });
-}
-
-bool bringsNothing(const std::vector<v1::Finding>& before, const std::vector<v1::Finding>& after) {
-  return std::all_of(after.begin(), after.end(), [&](const v1::Finding& finding) {
-    const bool stands = finding.effect() == v1::EFFECT_BLOCK || finding.effect() == v1::EFFECT_ASK;
-    return !stands || speaks(before, finding.rule_id());
-  });
-}
 
 // Week patterns in use everywhere: common practice, no source. Only one with no more days than before is
 // offered.
@@ -227,7 +215,7 @@ std::vector<ProgrammeFix> programmeFixesFor(const v1::Programme& draft, const Re
   Changes(draft, total_ms, trial).each([&](Change&& change) {
     if (kinds.contains(change.fix.kind)) return true;
     const auto after = trial.findings(change.fix.programme, change.total_ms);
-    if (speaks(after, rule_id) || !bringsNothing(review.programme_findings, after)) return true;
+    if (!answers(rule_id, review.programme_findings, after)) return true;
     kinds.insert(change.fix.kind);
     fixes.push_back(std::move(change.fix));
     return fixes.size() < kMostFixes;

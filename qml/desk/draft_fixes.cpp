@@ -40,17 +40,11 @@ QString DraftModel::fixWords(const ProgrammeFix& fix) const {
 
 QVariantList DraftModel::findings() const {
   if (!m_review.ok()) return {};
-  QVariantList list = findingList(m_review->programme_findings);
-  for (qsizetype i = 0; i < list.size(); ++i) {
-    QVariantList fixes;
-    for (const ProgrammeFix& fix :
-         fixesOf(m_review->programme_findings[static_cast<std::size_t>(i)].rule_id()))
-      fixes << QVariantMap{{QStringLiteral("text"), fixWords(fix)}};
-    QVariantMap finding = list[i].toMap();
-    finding[QStringLiteral("fixes")] = fixes;
-    list[i] = finding;
-  }
-  return list;
+  return findingList(m_review->programme_findings, [this](const std::string& rule_id) {
+    QStringList words;
+    for (const ProgrammeFix& fix : fixesOf(rule_id)) words << fixWords(fix);
+    return words;
+  });
 }
 
 void DraftModel::applyFix(const QString& rule_id, int index) {

@@ -31,17 +31,24 @@ v1::Schedule firstSchedule() {
 
 }  // namespace
 
-QVariantList findingList(const std::vector<v1::Finding>& findings) {
+QVariantList findingList(const std::vector<v1::Finding>& findings,
+                         const std::function<QStringList(const std::string& rule_id)>& fixes_of) {
   QVariantList list;
   for (const auto& finding : findings) {
     QStringList sources;
     for (const auto& source : finding.sources()) sources << print::text(source.text());
+    QVariantList fixes;
+    if (fixes_of) {
+      for (const QString& words : fixes_of(finding.rule_id()))
+        fixes << QVariantMap{{QStringLiteral("text"), words}};
+    }
     list << QVariantMap{{QStringLiteral("ruleId"), print::text(finding.rule_id())},
                         {QStringLiteral("effect"), static_cast<int>(finding.effect())},
                         {QStringLiteral("effectWords"), print::words(finding.effect())},
                         {QStringLiteral("words"), print::text(finding.therapist())},
                         {QStringLiteral("source"), sources.join(QStringLiteral("; "))},
-                        {QStringLiteral("asks"), finding.effect() == v1::EFFECT_ASK}};
+                        {QStringLiteral("asks"), finding.effect() == v1::EFFECT_ASK},
+                        {QStringLiteral("fixes"), fixes}};
   }
   return list;
 }

@@ -7,6 +7,7 @@
 #include <QtCore/QObject>
 #include <QtCore/QTimer>
 #include <QtCore/QVariantList>
+#include <functional>
 #include <memory>
 
 #include "core/review/cert.h"
@@ -193,7 +194,9 @@ class DraftModel : public QObject {
   QTimer m_keep;
 };
 
-// {ruleId, effect, effectWords, words, source, asks}.
-QVariantList findingList(const std::vector<v1::Finding>& findings);
+// {ruleId, effect, effectWords, words, source, asks}; with `fixes_of`, the words of what would answer a
+// rule's finding, also "fixes": {text}.
+QVariantList findingList(const std::vector<v1::Finding>& findings,
+                         const std::function<QStringList(const std::string& rule_id)>& fixes_of = {});
 
 }  // namespace newel::desk

@@ -153,16 +153,11 @@ void EntryModel::setPainRise(int value) {
 QVariantList EntryModel::findings() const {
   const EntryReview* review = m_draft.selectedReview();
   if (review == nullptr) return {};
-  QVariantList list = findingList(review->findings);
-  for (qsizetype i = 0; i < list.size(); ++i) {
-    QVariantList fixes;
-    for (const Fix& fix : fixesOf(review->findings[static_cast<std::size_t>(i)].rule_id()))
-      fixes << QVariantMap{{QStringLiteral("text"), fixWords(fix)}};
-    QVariantMap finding = list[i].toMap();
-    finding[QStringLiteral("fixes")] = fixes;
-    list[i] = finding;
-  }
-  return list;
+  return findingList(review->findings, [this](const std::string& rule_id) {
+    QStringList words;
+    for (const Fix& fix : fixesOf(rule_id)) words << fixWords(fix);
+    return words;
+  });
 }
 
 std::vector<Fix> EntryModel::fixesOf(const std::string& rule_id) const {
