@@ -155,8 +155,8 @@ Judged judged(const std::vector<v1::ListCaseloadReply>& pages) {
   return list;
 }
 
-// `of_linear` at n persons: the time of each person over that at the size before in the same run; over 1 is worse than
-// linear. A thousand persons' rows lie in a processor's own cache, five thousand's do not.
+// `of_linear` at n persons: the time of each person over that at the size before in the same run; over 1 is
+// worse than linear. A thousand persons' rows lie in a processor's own cache, five thousand's do not.
 template <typename Where>
 void attentionListOf(benchmark::State& state) {
   static std::map<std::int64_t, double> each;
